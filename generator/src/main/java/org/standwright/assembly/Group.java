@@ -1,0 +1,26 @@
+package org.standwright.assembly;
+
+import java.util.List;
+import org.standwright.geom.Require;
+import org.standwright.geom.Vec3;
+
+/**
+ * What moves as one: the carcass, the worktop, a drawer.
+ *
+ * @param travel how far it moves when opened, along one axis; zero for what stays put
+ */
+public record Group(String name, Vec3 travel, List<PlacedPart> parts, List<Block> blocks) {
+    public Group {
+        Require.named("group", name);
+        parts = List.copyOf(parts);
+        blocks = List.copyOf(blocks);
+    }
+
+    public static Group fixed(String name, List<PlacedPart> parts, List<Block> blocks) {
+        return new Group(name, Vec3.ZERO, parts, blocks);
+    }
+
+    public boolean moves() {
+        return !travel.equals(Vec3.ZERO);
+    }
+}

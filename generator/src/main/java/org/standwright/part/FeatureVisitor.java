@@ -1,0 +1,8 @@
+package org.standwright.part;
+
+/** What one output makes of each kind of feature. */
+public interface FeatureVisitor<R> {
+    R channel(Channel channel);
+
+    R hole(Hole hole);
+}

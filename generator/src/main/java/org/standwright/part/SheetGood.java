@@ -1,0 +1,18 @@
+package org.standwright.part;
+
+import java.util.Optional;
+import org.standwright.geom.Require;
+import org.standwright.unit.Money;
+
+/**
+ * A board as it is bought; its grain runs along its length.
+ *
+ * @param length along the grain, mm
+ * @param width across the grain, mm
+ */
+public record SheetGood(Material material, double length, double width, Optional<Money> price) {
+    public SheetGood {
+        Require.positive("sheet length", length, material.name());
+        Require.positive("sheet width", width, material.name());
+    }
+}

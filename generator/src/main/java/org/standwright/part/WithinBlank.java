@@ -1,0 +1,63 @@
+package org.standwright.part;
+
+import java.util.Locale;
+import org.standwright.geom.Grid;
+
+/** Refuses a feature that leaves its blank or cuts deeper than the board is thick. */
+final class WithinBlank implements FeatureVisitor<Void> {
+    private final String part;
+    private final double length;
+    private final double width;
+    private final double thickness;
+
+    WithinBlank(String part, double length, double width, double thickness) {
+        this.part = part;
+        this.length = length;
+        this.width = width;
+        this.thickness = thickness;
+    }
+
+    @Override
+    public Void channel(Channel channel) {
+        var area = channel.area();
+        within("channel", area.x0(), area.y0(), area.x1(), area.y1());
+        shallow("channel", channel.depth());
+        return null;
+    }
+
+    @Override
+    public Void hole(Hole hole) {
+        double r = hole.diameter() / 2;
+        within(hole.purpose(), hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
+        hole.depth().ifPresent(depth -> shallow(hole.purpose(), depth));
+        return null;
+    }
+
+    private void within(String what, double x0, double y0, double x1, double y1) {
+        if (Grid.less(x0, 0) || Grid.less(y0, 0) || Grid.less(length, x1) || Grid.less(width, y1)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s of '%s' reaches from (%.3f, %.3f) to (%.3f, %.3f) mm, outside its blank of %.3f x %.3f mm.",
+                    what,
+                    part,
+                    x0,
+                    y0,
+                    x1,
+                    y1,
+                    length,
+                    width));
+        }
+    }
+
+    private void shallow(String what, double depth) {
+        if (!Grid.less(depth, thickness)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s of '%s' is %.3f mm deep in a board of %.3f mm; it must stay shallower or go right through.",
+                    what,
+                    part,
+                    depth,
+                    thickness));
+        }
+    }
+}

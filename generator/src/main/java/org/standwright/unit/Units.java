@@ -1,0 +1,88 @@
+package org.standwright.unit;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** The units a maker reads back: on paper, on the command line, and for plain numbers in a design file. */
+public enum Units {
+    /** Millimetres to one decimal, kilograms. */
+    @JsonProperty("mm")
+    MM("mm", "kg", "N", 0),
+    /** Inches as fractions down to 1/32, pounds. */
+    @JsonProperty("in")
+    INCH("in", "lb", "lbf", 32),
+    /** Inches as fractions down to 1/64, pounds. */
+    @JsonProperty("in/64")
+    INCH_64("in", "lb", "lbf", 64);
+
+    private final String lengthUnit;
+    private final String massUnit;
+    private final String forceUnit;
+    private final int denominator;
+
+    Units(String lengthUnit, String massUnit, String forceUnit, int denominator) {
+        this.lengthUnit = lengthUnit;
+        this.massUnit = massUnit;
+        this.forceUnit = forceUnit;
+        this.denominator = denominator;
+    }
+
+    /** Unit of a plain number that is a quantity of this kind. */
+    public String unitOf(Measure measure) {
+        return switch (measure) {
+            case LENGTH -> lengthUnit;
+            case MASS -> massUnit;
+            case FORCE -> forceUnit;
+        };
+    }
+
+    /** The step that sizes are rounded to so that a tape can show them: 1 mm or 1/16 in; mm. */
+    public double tapeStep() {
+        return this == MM ? 1 : 25.4 / 16;
+    }
+
+    /** '876 mm', '34 1/2 in'. */
+    public String length(double mm) {
+        return bareLength(mm) + " " + lengthUnit;
+    }
+
+    /** '876', '34 1/2': a length where the unit is said elsewhere. */
+    public String bareLength(double mm) {
+        return this == MM ? decimal(mm, 1) : fraction(mm / 25.4);
+    }
+
+    /** '38.2 kg', '84.2 lb'. */
+    public String mass(double kg) {
+        return decimal(kg / Measure.MASS.of(1, massUnit), 1) + " " + massUnit;
+    }
+
+    /** '150 N', '33.7 lbf'. */
+    public String force(double newton) {
+        return decimal(newton / Measure.FORCE.of(1, forceUnit), 1) + " " + forceUnit;
+    }
+
+    /** '1.25 m²', '13.5 ft²'. */
+    public String area(double mm2) {
+        return this == MM ? decimal(mm2 / 1e6, 2) + " m\u00b2" : decimal(mm2 / (304.8 * 304.8), 1) + " ft\u00b2";
+    }
+
+    private String fraction(double inches) {
+        long parts = Math.round(Math.abs(inches) * denominator);
+        long whole = parts / denominator;
+        long numerator = parts % denominator;
+        var sign = inches < 0 && parts > 0 ? "-" : "";
+        if (numerator == 0) {
+            return sign + whole;
+        }
+        long common = Long.lowestOneBit(numerator);
+        var rest = numerator / common + "/" + denominator / common;
+        return sign + (whole == 0 ? rest : whole + " " + rest);
+    }
+
+    private static String decimal(double value, int places) {
+        var rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+        var plain = rounded.stripTrailingZeros();
+        return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
+    }
+}
