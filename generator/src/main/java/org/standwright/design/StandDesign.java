@@ -3,6 +3,7 @@ package org.standwright.design;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Units;
 
@@ -28,6 +29,19 @@ public record StandDesign(
         Saw saw) {
     public StandDesign {
         bays = List.copyOf(bays);
+    }
+
+    /** Every sheet good that its parts are cut from, each once, in the order of the carcass, worktop and drawers. */
+    public List<SheetGood> sheets() {
+        return Stream.of(
+                        carcass.sheet(),
+                        carcass.back(),
+                        worktop.sheet(),
+                        drawers.box(),
+                        drawers.bottom(),
+                        drawers.front())
+                .distinct()
+                .toList();
     }
 
     /**

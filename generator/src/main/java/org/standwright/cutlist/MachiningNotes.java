@@ -1,0 +1,104 @@
+package org.standwright.cutlist;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.standwright.part.Channel;
+import org.standwright.part.Face;
+import org.standwright.part.FeatureVisitor;
+import org.standwright.part.Hole;
+import org.standwright.part.Part;
+import org.standwright.part.Run;
+import org.standwright.unit.Units;
+
+/**
+ * What is machined into a part, in words. Places are x along the grain from the reference end and y across it from the
+ * reference edge, as in the part's frame.
+ */
+final class MachiningNotes {
+    private final Part part;
+    private final Units units;
+
+    MachiningNotes(Part part, Units units) {
+        this.part = part;
+        this.units = units;
+    }
+
+    List<String> lines() {
+        var lines = new ArrayList<String>();
+        var holes = new LinkedHashMap<String, List<Hole>>();
+        for (var feature : part.features()) {
+            feature.accept(new FeatureVisitor<Void>() {
+                @Override
+                public Void channel(Channel channel) {
+                    lines.add(note(channel));
+                    return null;
+                }
+
+                @Override
+                public Void hole(Hole hole) {
+                    holes.computeIfAbsent(head(hole), head -> new ArrayList<>()).add(hole);
+                    return null;
+                }
+            });
+        }
+        holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + places(row)));
+        if (part.oversize() > 0) {
+            lines.add("cut " + units.length(part.oversize()) + " over on every edge, trim flush after gluing");
+        }
+        return lines;
+    }
+
+    private String note(Channel channel) {
+        boolean rabbet = channel.isRabbet(part.length(), part.width());
+        var kind = rabbet ? "rabbet" : channel.run() == Run.ALONG ? "groove" : "dado";
+        var stopped = channel.isStopped(part.length(), part.width()) ? "stopped " : "";
+        var area = channel.area();
+        var place = channel.run() == Run.ALONG
+                ? "y " + units.bareLength(area.y0()) + " to " + units.bareLength(area.y1())
+                : "x " + units.bareLength(area.x0()) + " to " + units.bareLength(area.x1());
+        return stopped + kind + " " + units.length(channel.width()) + " wide, " + units.length(channel.depth())
+                + " deep, " + face(channel.face()) + ", " + place;
+    }
+
+    private String head(Hole hole) {
+        var depth = hole.depth().isEmpty()
+                ? "through"
+                : units.length(hole.depth().getAsDouble()) + " deep, " + face(hole.face());
+        return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", " + depth;
+    }
+
+    /** Places in rows along whichever direction has fewer of them. */
+    private String places(List<Hole> holes) {
+        boolean byX = distinct(holes, Hole::x) <= distinct(holes, Hole::y);
+        return byX ? rows("x", Hole::x, "y", Hole::y, holes) : rows("y", Hole::y, "x", Hole::x, holes);
+    }
+
+    private String rows(
+            String row, Function<Hole, Double> across, String place, Function<Hole, Double> along, List<Hole> holes) {
+        Map<String, TreeSet<Double>> rows = new LinkedHashMap<>();
+        var sorted = new TreeMap<Double, List<Hole>>(holes.stream().collect(Collectors.groupingBy(across)));
+        sorted.forEach((at, inRow) -> rows.computeIfAbsent(units.bareLength(at), key -> new TreeSet<>())
+                .addAll(inRow.stream().map(along).toList()));
+        return rows.entrySet().stream()
+                .map(entry -> row + " " + entry.getKey() + " at " + place + " "
+                        + entry.getValue().stream()
+                                .map(units::bareLength)
+                                .distinct()
+                                .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
+    }
+
+    private long distinct(List<Hole> holes, Function<Hole, Double> of) {
+        return holes.stream().map(of).map(units::bareLength).distinct().count();
+    }
+
+    private static String face(Face face) {
+        return face == Face.BENCH ? "bench face" : "show face";
+    }
+}

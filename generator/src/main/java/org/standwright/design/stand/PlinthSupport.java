@@ -1,0 +1,138 @@
+package org.standwright.design.stand;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.assembly.Group;
+import org.standwright.assembly.Hardware;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.assembly.Placement;
+import org.standwright.design.HeightStack.Term;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
+import org.standwright.design.Support;
+import org.standwright.geom.Axis;
+import org.standwright.geom.Grid;
+import org.standwright.geom.Vec3;
+import org.standwright.part.Channel;
+import org.standwright.part.Face;
+import org.standwright.part.Hole;
+import org.standwright.part.Material;
+import org.standwright.part.Part;
+
+/**
+ * A frame on pads, set back at the front for the toes: sides under the carcass's sides, a rail under every partition,
+ * front and back housed between them.
+ */
+record PlinthSupport(Support.Plinth plinth, StandDesign design) implements SupportPlan {
+    /** Shortest plinth side that still frames a stand, mm. */
+    private static final double LEAST_DEPTH = 100;
+
+    @Override
+    public List<Term> terms() {
+        return List.of(Term.fixed("pads", plinth.pads()), Term.fixed("plinth", plinth.height()));
+    }
+
+    @Override
+    public Group group(Frame frame) {
+        fits(frame);
+        var parts = new ArrayList<PlacedPart>();
+        parts.add(side("left plinth side", frame, true));
+        parts.add(side("right plinth side", frame, false));
+        parts.add(crosspiece("plinth front", frame, true));
+        parts.add(crosspiece("plinth back", frame, false));
+        for (int i = 0; i < frame.partitions().size(); i++) {
+            parts.add(rail(i, frame));
+        }
+        return Group.fixed("support", parts, pads().blocks(frame, plinth.toeSpace()));
+    }
+
+    @Override
+    public List<Hardware> hardware(Frame frame) {
+        return pads().hardware(frame);
+    }
+
+    @Override
+    public List<Hole> bottomHoles(Frame frame) {
+        return List.of();
+    }
+
+    private PadSupport pads() {
+        return new PadSupport(plinth.pads());
+    }
+
+    private Material wood() {
+        return design.carcass().sheet().material();
+    }
+
+    private double depth(Frame frame) {
+        return frame.depth() - plinth.toeSpace();
+    }
+
+    /** Rabbets at both ends of its inside take front and back. */
+    private PlacedPart side(String label, Frame frame, boolean left) {
+        double length = depth(frame);
+        double panel = frame.panel();
+        var part = Part.blank("plinth side", wood(), length, plinth.height())
+                .with(
+                        Channel.across(Face.BENCH, 0, panel, plinth.height(), frame.housing()),
+                        Channel.across(Face.BENCH, length - panel, length, plinth.height(), frame.housing()));
+        return new PlacedPart(
+                label,
+                part,
+                left
+                        ? new Placement(Axis.Y_MINUS, Axis.Z_PLUS, new Vec3(panel, frame.depth(), plinth.pads()))
+                        : new Placement(
+                                Axis.Y_PLUS,
+                                Axis.Z_PLUS,
+                                new Vec3(frame.width() - panel, plinth.toeSpace(), plinth.pads())));
+    }
+
+    /** Front or back; dados on its inside take the rails. */
+    private PlacedPart crosspiece(String label, Frame frame, boolean front) {
+        double left = frame.panel() - frame.housing();
+        double length = frame.width() - 2 * left;
+        double fit = design.carcass().fit();
+        var part = Part.blank(label, wood(), length, plinth.height())
+                .with(frame.partitions().stream()
+                        .map(x -> front ? x - left : length - (x - left) - frame.panel())
+                        .map(x -> Channel.across(
+                                Face.BENCH, x - fit / 2, x + frame.panel() + fit / 2, plinth.height(), frame.housing()))
+                        .toList());
+        return new PlacedPart(
+                label,
+                part,
+                front
+                        ? new Placement(
+                                Axis.X_PLUS,
+                                Axis.Z_PLUS,
+                                new Vec3(left, plinth.toeSpace() + frame.panel(), plinth.pads()))
+                        : new Placement(
+                                Axis.X_MINUS,
+                                Axis.Z_PLUS,
+                                new Vec3(left + length, frame.depth() - frame.panel(), plinth.pads())));
+    }
+
+    private PlacedPart rail(int index, Frame frame) {
+        double length = depth(frame) - 2 * frame.panel() + 2 * frame.housing();
+        double x = frame.partitions().get(index);
+        return new PlacedPart(
+                "plinth rail " + (index + 1),
+                Part.blank("plinth rail", wood(), length, plinth.height()),
+                new Placement(
+                        Axis.Y_PLUS,
+                        Axis.Z_PLUS,
+                        new Vec3(x, plinth.toeSpace() + frame.panel() - frame.housing(), plinth.pads())));
+    }
+
+    private void fits(Frame frame) {
+        if (Grid.less(depth(frame), LEAST_DEPTH)) {
+            var units = design.unit();
+            throw new ImpossibleDesignException(
+                    "/support/plinth/toeSpace",
+                    "A toe space of " + units.length(plinth.toeSpace()) + " leaves " + units.length(depth(frame))
+                            + " of the plan's depth to the plinth.",
+                    List.of("Make it " + units.length(Exact.onTapeDown(units, frame.depth() - LEAST_DEPTH))
+                            + " or less."));
+        }
+    }
+}

@@ -1,0 +1,121 @@
+package org.standwright.design.stand;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.HeightStack;
+import org.standwright.design.HeightStack.Term;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.Reference;
+import org.standwright.design.StandDesign;
+import org.standwright.geom.Grid;
+
+/**
+ * Solves the height stack for the carcass: working height less support, worktop and machine (references 6.3, own
+ * derivation), within what the drawers need and the sheet allows.
+ */
+final class StackSolver {
+    private final StandDesign design;
+    private final List<Term> below;
+    private final List<Term> above;
+
+    StackSolver(StandDesign design, SupportPlan support) {
+        this.design = design;
+        this.below = support.terms();
+        this.above = above(design);
+    }
+
+    HeightStack solve() {
+        double carcass = carcass();
+        reachable(carcass);
+        var terms = new ArrayList<>(below);
+        terms.add(Term.fixed("carcass", carcass));
+        terms.addAll(above);
+        return new HeightStack(terms, design.workingHeight());
+    }
+
+    /** Height of the carcass's underside above the floor, mm. */
+    double floorToCarcass() {
+        return below.stream().mapToDouble(Term::height).sum();
+    }
+
+    /** Height left to the carcass, mm. */
+    double carcass() {
+        return design.workingHeight() - others();
+    }
+
+    private static List<Term> above(StandDesign design) {
+        var terms = new ArrayList<Term>();
+        var worktop = design.worktop();
+        for (int layer = 1; layer <= worktop.layers(); layer++) {
+            terms.add(Term.fixed(
+                    worktop.layers() == 1 ? "worktop" : "worktop layer " + layer,
+                    worktop.sheet().material().thickness()));
+        }
+        var machine = design.machine();
+        if (machine.reference().kind() != Reference.Kind.WORKTOP) {
+            terms.add(Term.fixed(
+                    machine.feet() > 0 ? "machine feet (on)" : "machine feet (none, or off)", machine.feet()));
+        }
+        terms.add(Term.fixed(
+                machine.reference().kind().words(), machine.reference().height()));
+        return terms;
+    }
+
+    private double others() {
+        return floorToCarcass() + above.stream().mapToDouble(Term::height).sum();
+    }
+
+    private void reachable(double carcass) {
+        double least = leastCarcass();
+        if (Grid.less(carcass, least)) {
+            throw tooLow(carcass, least);
+        }
+        var sheet = design.carcass().sheet();
+        double most = sheet.length() - 2 * design.saw().trim();
+        if (Grid.less(most, carcass)) {
+            var units = design.unit();
+            throw new ImpossibleDesignException(
+                    "/workingHeight",
+                    "A working height of " + units.length(design.workingHeight()) + " leaves "
+                            + units.length(carcass) + " to the carcass, longer than the " + units.length(most)
+                            + " that a sheet of " + sheet.material().name() + " gives after trimming.",
+                    List.of("The nearest possible working height is "
+                            + units.length(Exact.onTapeDown(units, others() + most)) + ", or use a longer sheet."));
+        }
+    }
+
+    /** The lowest carcass that every bay's drawers can stand in, mm. */
+    private double leastCarcass() {
+        double zone = 0;
+        for (int bay = 0; bay < design.bays().size(); bay++) {
+            zone = Math.max(zone, new FrontColumn(design, bay).leastZone());
+        }
+        return design.drawers().mount() == StandDesign.Mount.INSET
+                ? zone + 2 * design.carcass().sheet().material().thickness()
+                : zone;
+    }
+
+    private ImpossibleDesignException tooLow(double carcass, double least) {
+        var units = design.unit();
+        double missing = least - carcass;
+        var ways = new ArrayList<String>();
+        ways.add("The nearest possible working height is " + Exact.up(units, design.workingHeight() + missing) + ".");
+        if (!Grid.less(floorToCarcass(), missing)) {
+            ways.add("Or keep it and use a support " + Exact.up(units, missing) + " lower: now it is "
+                    + units.length(floorToCarcass()) + ".");
+        }
+        double layer = design.worktop().sheet().material().thickness();
+        if (design.worktop().layers() == 2 && !Grid.less(layer, missing)) {
+            ways.add("Or keep it and make the worktop of one layer.");
+        }
+        ways.add("Or use fewer or lower drawers.");
+        String left = carcass > 0
+                ? "leaves " + units.length(carcass) + " to the carcass"
+                : "is used up by what lies under and over the carcass (" + units.length(others()) + ")";
+        return new ImpossibleDesignException(
+                "/workingHeight",
+                "A working height of " + units.length(design.workingHeight()) + " " + left + ", but its drawers need "
+                        + units.length(least) + ".",
+                ways);
+    }
+}

@@ -1,0 +1,132 @@
+package org.standwright.design.stand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.standwright.assembly.Assembly;
+import org.standwright.assembly.Block;
+import org.standwright.assembly.Group;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.assembly.Placement;
+import org.standwright.design.BayLayout;
+import org.standwright.design.DrawerLayout;
+import org.standwright.design.Reference;
+import org.standwright.design.Stand;
+import org.standwright.design.StandDesign;
+import org.standwright.geom.Axis;
+import org.standwright.geom.Box3;
+import org.standwright.geom.Vec3;
+import org.standwright.part.Part;
+
+/** Works out a machine stand: decisions in, everything at its place out. */
+public final class StandBuilder {
+    /** The upper of two glued layers is cut over on every edge and trimmed flush, mm (shop practice). */
+    private static final double CUT_OVER = 3;
+
+    private StandBuilder() {}
+
+    /**
+     * Builds the stand.
+     *
+     * @throws org.standwright.design.ImpossibleDesignException when no such stand can be built; it names the nearest
+     *     that can
+     */
+    public static Stand build(StandDesign design) {
+        var support = SupportPlan.of(design);
+        var openings = new BayWidths(design).openings();
+        var solver = new StackSolver(design, support);
+        var stack = solver.solve();
+        var frame = new Frame(design, solver.floorToCarcass(), solver.carcass(), openings);
+        var fit = new DrawerFit(frame);
+        var bays = IntStream.range(0, openings.size()).mapToObj(fit::bay).toList();
+        var groups = groups(frame, bays, support);
+        SheetFit.check(design, groups);
+        var hardware = new StandHardware(frame).list(groups, bays, support);
+        return new Stand(design, stack, frame.box(), bays, new Assembly(design.name(), groups, hardware));
+    }
+
+    private static List<Group> groups(Frame frame, List<BayLayout> bays, SupportPlan support) {
+        var groups = new ArrayList<Group>();
+        groups.add(support.group(frame));
+        groups.add(new CarcassMaker(frame, bays).carcass(support.bottomHoles(frame), slides(frame, bays)));
+        groups.add(worktop(frame));
+        var maker = new DrawerMaker(frame);
+        for (var bay : bays) {
+            bay.drawers().forEach(drawer -> groups.add(maker.drawer(bay, drawer)));
+        }
+        groups.add(Group.fixed("machine", List.of(), machine(frame)));
+        return groups;
+    }
+
+    private static Group worktop(Frame frame) {
+        var worktop = frame.design().worktop();
+        var over = worktop.overhang();
+        var material = worktop.sheet().material();
+        double width = frame.width() + over.left() + over.right();
+        double depth = frame.depth() + over.front() + over.back();
+        var parts = new ArrayList<PlacedPart>();
+        for (int layer = 1; layer <= worktop.layers(); layer++) {
+            var name = worktop.layers() == 1 ? "worktop" : layer == 1 ? "worktop lower layer" : "worktop upper layer";
+            var part = Part.blank(name, material, width, depth);
+            double z = frame.top() + (layer - 1) * material.thickness();
+            parts.add(new PlacedPart(
+                    name,
+                    layer == 2 ? part.cutOver(CUT_OVER) : part,
+                    new Placement(Axis.X_PLUS, Axis.Y_PLUS, new Vec3(-over.left(), -over.front(), z))));
+        }
+        return Group.fixed("worktop", parts, List.of());
+    }
+
+    /** Slides fill the space beside the boxes exactly; they belong to the carcass. */
+    private static List<Block> slides(Frame frame, List<BayLayout> bays) {
+        var blocks = new ArrayList<Block>();
+        double y = DrawerFit.slideFront(frame);
+        var slide = frame.design().drawers().slide();
+        for (var bay : bays) {
+            for (var drawer : bay.drawers()) {
+                double z = frame.openingBottom() + drawer.slideLineOnSide() - slide.bodyHeight() / 2;
+                blocks.add(slide("left", drawer, bay.opening().x0(), y, z, frame));
+                blocks.add(slide("right", drawer, bay.opening().x1() - slide.sideSpace(), y, z, frame));
+            }
+        }
+        return blocks;
+    }
+
+    private static Block slide(String side, DrawerLayout drawer, double x, double y, double z, Frame frame) {
+        var slide = frame.design().drawers().slide();
+        return new Block(
+                "slide " + drawer.name() + " " + side,
+                Block.Kind.SLIDE,
+                new Box3(
+                        new Vec3(x, y, z),
+                        new Vec3(x + slide.sideSpace(), y + drawer.slide().length(), z + slide.bodyHeight())));
+    }
+
+    /** The machine's base and its whole envelope, in the middle of the carcass, on the worktop. */
+    private static List<Block> machine(Frame frame) {
+        var machine = frame.design().machine();
+        if (machine.reference().kind() == Reference.Kind.WORKTOP) {
+            return List.of();
+        }
+        var worktop = frame.design().worktop();
+        double z = frame.top() + worktop.layers() * worktop.sheet().material().thickness();
+        double x = frame.width() / 2;
+        double y = frame.depth() / 2;
+        var base = machine.base();
+        var whole = machine.envelope();
+        double table = z + machine.feet() + machine.reference().height();
+        return List.of(
+                new Block(
+                        "base of " + machine.name(),
+                        Block.Kind.MACHINE,
+                        around(x, y, base.width(), base.depth(), z, table)),
+                new Block(
+                        machine.name(),
+                        Block.Kind.MACHINE,
+                        around(x, y, whole.width(), whole.depth(), z, z + machine.feet() + whole.height())));
+    }
+
+    private static Box3 around(double x, double y, double width, double depth, double z0, double z1) {
+        return new Box3(new Vec3(x - width / 2, y - depth / 2, z0), new Vec3(x + width / 2, y + depth / 2, z1));
+    }
+}

@@ -1,0 +1,148 @@
+package org.standwright.design.stand;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.assembly.Group;
+import org.standwright.assembly.Hardware;
+import org.standwright.design.BayLayout;
+import org.standwright.design.DrawerLayout;
+import org.standwright.design.StandDesign;
+import org.standwright.part.Channel;
+import org.standwright.part.FeatureVisitor;
+import org.standwright.part.Hole;
+import org.standwright.part.Part;
+
+/** What a stand needs beside its boards, counted from the holes that take it. */
+final class StandHardware {
+    /** Spacing of the screws around the back, mm; common practice, no source. */
+    private static final double BACK_SPACING = 150;
+    /** A worktop screw ends this far below the top, mm (shop practice, common practice, no source). */
+    private static final double BELOW_TOP = 5;
+    /** A block screw ends this far above the lower face of the blocks, mm. */
+    private static final double ABOVE_BLOCK_FACE = 10;
+    /** Washer under a front screw's head, mm. */
+    private static final double WASHER = 1.5;
+
+    private final Frame frame;
+    private final StandDesign design;
+    private final ScrewChoice screws;
+
+    StandHardware(Frame frame) {
+        this.frame = frame;
+        this.design = frame.design();
+        this.screws = new ScrewChoice(design);
+    }
+
+    List<Hardware> list(List<Group> groups, List<BayLayout> bays, SupportPlan support) {
+        var parts = groups.stream()
+                .flatMap(group -> group.parts().stream())
+                .map(placed -> placed.part())
+                .toList();
+        var drawers = bays.stream().flatMap(bay -> bay.drawers().stream()).toList();
+        var list = new ArrayList<Hardware>(support.hardware(frame));
+        slides(list, parts, drawers);
+        worktop(list, parts);
+        blocks(list, parts);
+        back(list);
+        fronts(list, parts, drawers);
+        list.add(new Hardware("wood glue", 1, "all housings, boxes and layers"));
+        return list;
+    }
+
+    private void slides(List<Hardware> list, List<Part> parts, List<DrawerLayout> drawers) {
+        for (var drawer : drawers) {
+            list.add(new Hardware(
+                    "pair of " + design.drawers().slide().name() + ", "
+                            + design.unit().length(drawer.slide().length()),
+                    1,
+                    "drawer " + drawer.name()));
+        }
+        screws(
+                list,
+                parts,
+                "drawer side",
+                screws.slideInto(design.drawers().box().material().thickness()),
+                "on drawer boxes");
+        screws(list, parts, "side", screws.slideInto(frame.panel()), "on sides");
+        if (!frame.partitions().isEmpty()) {
+            screws(list, parts, "partition", screws.slideIntoShared(frame.panel()), "on partitions");
+        }
+    }
+
+    private void screws(List<Hardware> list, List<Part> parts, String part, double length, String where) {
+        int count = holes(parts, part, "slide pilot");
+        if (count > 0) {
+            list.add(new Hardware(screw(design.screws().slide().name(), length), count, "slides " + where));
+        }
+    }
+
+    private void worktop(List<Hardware> list, List<Part> parts) {
+        double stack = frame.panel()
+                + design.worktop().layers()
+                        * design.worktop().sheet().material().thickness();
+        double length = screws.panel(stack - BELOW_TOP, "a worktop screwed up through the sub-top");
+        list.add(new Hardware(
+                screw(design.screws().panel().name(), length),
+                holes(parts, "sub-top", "worktop screw"),
+                "worktop, from inside"));
+    }
+
+    private void blocks(List<Hardware> list, List<Part> parts) {
+        int count = holes(parts, "bottom", "block screw");
+        if (count > 0) {
+            double length = screws.panel(3 * frame.panel() - ABOVE_BLOCK_FACE, "blocks screwed to the bottom");
+            list.add(new Hardware(
+                    screw(design.screws().panel().name(), length), count, "blocks, down through the bottom"));
+        }
+    }
+
+    private void back(List<Hardware> list) {
+        double around =
+                2 * frame.height() + 2 * frame.width() + frame.partitions().size() * frame.height();
+        double into = frame.back() + 2 * frame.panel();
+        list.add(new Hardware(
+                screw(design.screws().panel().name(), screws.panel(into, "the back")),
+                (int) StrictMath.ceil(around / BACK_SPACING),
+                "back, into panel edges (not rated)"));
+    }
+
+    private void fronts(List<Hardware> list, List<Part> parts, List<DrawerLayout> drawers) {
+        double most = WASHER
+                + design.drawers().box().material().thickness()
+                + design.drawers().front().material().thickness()
+                - ScrewChoice.SHORT_OF_FACE;
+        int count = holes(parts, "box front", "front screw, oversize");
+        var screw = screw(design.screws().panel().name(), screws.panel(most, "drawer fronts"));
+        list.add(new Hardware(screw, count, "drawer fronts, from inside the box"));
+        list.add(new Hardware("washer for " + design.screws().panel().name(), count, "drawer fronts"));
+        if (!frame.isInset() && design.drawers().bumper() > 0) {
+            list.add(new Hardware(
+                    "bumper " + design.unit().length(design.drawers().bumper()) + " thick",
+                    2 * drawers.size(),
+                    "behind drawer fronts"));
+        }
+    }
+
+    private String screw(String family, double length) {
+        return family + " x " + design.unit().length(length);
+    }
+
+    private static int holes(List<Part> parts, String part, String purpose) {
+        var matches = new FeatureVisitor<Boolean>() {
+            @Override
+            public Boolean channel(Channel channel) {
+                return false;
+            }
+
+            @Override
+            public Boolean hole(Hole hole) {
+                return hole.purpose().equals(purpose);
+            }
+        };
+        return (int) parts.stream()
+                .filter(candidate -> candidate.name().equals(part))
+                .flatMap(candidate -> candidate.features().stream())
+                .filter(feature -> feature.accept(matches))
+                .count();
+    }
+}
