@@ -60,15 +60,15 @@ final class FrontColumn {
     /** Heights from top to bottom that fill a zone of this height exactly. */
     List<Double> heights(double zone) {
         double left = zone - gap - fixed();
-        long equalCount = contents().stream()
-                .mapToLong(content -> content instanceof Content.EqualDrawers equal ? equal.count() : 0)
+        int equalCount = contents().stream()
+                .mapToInt(content -> content instanceof Content.EqualDrawers equal ? equal.count() : 0)
                 .sum();
         var heights = new ArrayList<Double>();
         for (var content : contents()) {
             if (content instanceof Content.GivenDrawers given) {
                 heights.addAll(given.fronts());
             } else if (content instanceof Content.EqualDrawers equal) {
-                heights.addAll(Collections.nCopies(equal.count(), left / equalCount - gap));
+                heights.addAll(Collections.nCopies(equal.count(), equal(left + gap, equalCount, gap, gap)));
             } else if (content instanceof Content.FillDrawers fill) {
                 heights.addAll(filled(fill.front(), left));
             }
