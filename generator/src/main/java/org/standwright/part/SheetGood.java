@@ -9,10 +9,17 @@ import org.standwright.unit.Money;
  *
  * @param length along the grain, mm
  * @param width across the grain, mm
+ * @param nominal what it is sold as; the material's thickness is the measured one
  */
-public record SheetGood(Material material, double length, double width, Optional<Money> price) {
+public record SheetGood(
+        Material material, double length, double width, Optional<Nominal> nominal, Optional<Money> price) {
     public SheetGood {
         Require.positive("sheet length", length, material.name());
         Require.positive("sheet width", width, material.name());
+    }
+
+    /** Mass of one whole board, kg. */
+    public double mass() {
+        return length * width * material.thickness() * 1e-9 * material.density();
     }
 }

@@ -87,6 +87,11 @@ public final class Designs {
     }
 
     public static SheetGood sheet(String name, double thickness, double length, double width) {
-        return new SheetGood(new Material(name, thickness, 680, Grain.ALONG_LENGTH), length, width, Optional.empty());
+        return new SheetGood(
+                new Material(name, thickness, 680, Grain.ALONG_LENGTH),
+                length,
+                width,
+                Optional.empty(),
+                Optional.empty());
     }
 }

@@ -1,0 +1,39 @@
+package org.standwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.Reference;
+import org.standwright.design.Stand;
+import org.standwright.geom.Grid;
+
+/** The machine's base must stand on the worktop with all of its outline. Common practice, no source. */
+final class MachineOnWorktop implements Rule {
+    @Override
+    public List<Finding> check(Stand stand, Load load) {
+        var design = stand.design();
+        if (design.machine().reference().kind() == Reference.Kind.WORKTOP) {
+            return List.of();
+        }
+        var over = design.worktop().overhang();
+        var base = design.machine().base();
+        double left = (design.plan().width() - base.width()) / 2 + Math.min(over.left(), over.right());
+        double front = (design.plan().depth() - base.depth()) / 2 + Math.min(over.front(), over.back());
+        var findings = new ArrayList<Finding>();
+        hangsOver(findings, stand, "wide", base.width(), left);
+        hangsOver(findings, stand, "deep", base.depth(), front);
+        return findings;
+    }
+
+    private static void hangsOver(List<Finding> findings, Stand stand, String way, double base, double margin) {
+        if (Grid.less(margin, 0)) {
+            var units = stand.design().unit();
+            findings.add(new Finding(
+                    Severity.STOP,
+                    "machine-on-worktop",
+                    stand.design().machine().name(),
+                    "The machine's base is " + units.length(base) + " " + way + " and hangs over the worktop by "
+                            + units.length(-margin) + " on a side. Make the plan or the overhang larger.",
+                    "common practice, no source"));
+        }
+    }
+}

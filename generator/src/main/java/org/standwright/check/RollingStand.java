@@ -1,0 +1,48 @@
+package org.standwright.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.Stand;
+import org.standwright.design.Support;
+
+/**
+ * A stand on casters: the front two lock wheel and swivel, drawers stay shut while it rolls. Portable bases must be
+ * locked in use (29 CFR 1910.212(b) and its interpretations).
+ */
+final class RollingStand implements Rule {
+    private static final String RULE = "rolling-stand";
+
+    @Override
+    public List<Finding> check(Stand stand, Load load) {
+        if (!(stand.design().support() instanceof Support.Casters casters)) {
+            return List.of();
+        }
+        var findings = new ArrayList<Finding>();
+        if (!casters.caster().brake()) {
+            findings.add(new Finding(
+                    Severity.CAUTION,
+                    RULE,
+                    casters.caster().name(),
+                    "None of the casters locks. Use two that lock wheel and swivel on the operator's side, or the "
+                            + "stand walks while you feed.",
+                    "29 CFR 1910.212(b)"));
+        }
+        if (!stand.design().drawers().slide().detent()) {
+            findings.add(new Finding(
+                    Severity.CAUTION,
+                    RULE,
+                    stand.design().drawers().slide().name(),
+                    "The slides do not hold a closed drawer: drawers roll open when the stand is moved. Use slides "
+                            + "with a closed detent, or latches.",
+                    "common practice, no source"));
+        }
+        findings.add(new Finding(
+                Severity.CAUTION,
+                RULE,
+                "casters",
+                "Feed work only with all casters locked or the stand lifted off them. On a floor 3 mm out of plane "
+                        + "four casters stand on three.",
+                "29 CFR 1910.212(b); common practice"));
+        return findings;
+    }
+}

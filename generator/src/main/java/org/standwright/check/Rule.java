@@ -1,0 +1,9 @@
+package org.standwright.check;
+
+import java.util.List;
+import org.standwright.design.Stand;
+
+/** One thing that can go wrong in the workshop. */
+interface Rule {
+    List<Finding> check(Stand stand, Load load);
+}

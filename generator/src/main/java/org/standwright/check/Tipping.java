@@ -1,0 +1,18 @@
+package org.standwright.check;
+
+import java.util.List;
+import org.standwright.design.Stand;
+
+/** Says what is not worked out, so that nobody takes silence for safety. */
+final class Tipping implements Rule {
+    @Override
+    public List<Finding> check(Stand stand, Load load) {
+        return List.of(new Finding(
+                Severity.CAUTION,
+                "tipping",
+                "whole stand",
+                "Tipping is not worked out here, since the machine's centre of mass is not known. Put heavy things low, "
+                        + "open one drawer at a time, and anchor the stand to the floor or to studs before use.",
+                "29 CFR 1910.212(b): machines meant for a fixed place are anchored"));
+    }
+}
