@@ -1,0 +1,99 @@
+package org.standwright.solid;
+
+import java.util.function.IntConsumer;
+
+/** Points sorted into square bins seen from above, to find those near a segment. */
+final class PointBins {
+    private static final int MOST_PER_SIDE = 256;
+
+    private final Points points;
+    private final double minX;
+    private final double minY;
+    private final double size;
+    private final int columns;
+    private final int rows;
+    private final int[] starts;
+    private final int[] members;
+
+    /** Bins for the points marked in {@code used}. */
+    PointBins(Points points, boolean[] used) {
+        this.points = points;
+        double x0 = Double.POSITIVE_INFINITY;
+        double y0 = Double.POSITIVE_INFINITY;
+        double x1 = Double.NEGATIVE_INFINITY;
+        double y1 = Double.NEGATIVE_INFINITY;
+        for (int p = 0; p < points.count(); p++) {
+            x0 = Math.min(x0, points.x(p));
+            x1 = Math.max(x1, points.x(p));
+            y0 = Math.min(y0, points.y(p));
+            y1 = Math.max(y1, points.y(p));
+        }
+        minX = x0;
+        minY = y0;
+        double perSide = Math.max(1, Math.min(MOST_PER_SIDE, Math.sqrt(points.count())));
+        size = Math.max(1, Math.max(x1 - x0, y1 - y0) / perSide);
+        columns = (int) ((x1 - x0) / size) + 1;
+        rows = (int) ((y1 - y0) / size) + 1;
+        starts = new int[columns * rows + 1];
+        members = new int[fillStarts(used)];
+        fillMembers(used);
+    }
+
+    private int fillStarts(boolean[] used) {
+        for (int p = 0; p < used.length; p++) {
+            if (used[p]) {
+                starts[bin(p) + 1]++;
+            }
+        }
+        for (int bin = 1; bin < starts.length; bin++) {
+            starts[bin] += starts[bin - 1];
+        }
+        return starts[starts.length - 1];
+    }
+
+    private void fillMembers(boolean[] used) {
+        var next = starts.clone();
+        for (int p = 0; p < used.length; p++) {
+            if (used[p]) {
+                members[next[bin(p)]++] = p;
+            }
+        }
+    }
+
+    private int bin(int p) {
+        return column(points.x(p)) * rows + row(points.y(p));
+    }
+
+    private int column(double x) {
+        return Math.max(0, Math.min(columns - 1, (int) ((x - minX) / size)));
+    }
+
+    private int row(double y) {
+        return Math.max(0, Math.min(rows - 1, (int) ((y - minY) / size)));
+    }
+
+    /** All points within {@code reach} of the segment, and some further ones. */
+    void near(int a, int b, double reach, IntConsumer found) {
+        double ax = points.x(a);
+        double bx = points.x(b);
+        double slope = bx == ax ? 0 : (points.y(b) - points.y(a)) / (bx - ax);
+        double low = Math.min(points.y(a), points.y(b));
+        double high = Math.max(points.y(a), points.y(b));
+        int last = column(Math.max(ax, bx) + reach);
+        for (int column = column(Math.min(ax, bx) - reach); column <= last; column++) {
+            double left = points.y(a) + slope * (minX + column * size - reach - ax);
+            double right = points.y(a) + slope * (minX + (column + 1) * size + reach - ax);
+            boolean steep = Math.abs(bx - ax) < 1;
+            double from = steep ? low : Math.max(low, Math.min(left, right));
+            double to = steep ? high : Math.min(high, Math.max(left, right));
+            visit(column, row(from - reach), row(to + reach), found);
+        }
+    }
+
+    private void visit(int column, int firstRow, int lastRow, IntConsumer found) {
+        int end = starts[column * rows + lastRow + 1];
+        for (int i = starts[column * rows + firstRow]; i < end; i++) {
+            found.accept(members[i]);
+        }
+    }
+}

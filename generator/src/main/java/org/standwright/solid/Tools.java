@@ -1,0 +1,87 @@
+package org.standwright.solid;
+
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.standwright.part.Channel;
+import org.standwright.part.Face;
+import org.standwright.part.FeatureVisitor;
+import org.standwright.part.Hole;
+import org.standwright.part.Part;
+import org.standwright.solid.Prism.Corner;
+
+/**
+ * What each feature sweeps out of its blank. A tool runs on by {@link #OVERSHOOT} wherever it leaves the blank, so that
+ * no face of it lies in a face of the blank. A feature that vanishes on the grid needs no tool.
+ */
+final class Tools implements FeatureVisitor<Optional<Prism>> {
+    /** 2 mm. */
+    static final int OVERSHOOT = 2 * Solid.PER_MM;
+
+    private final Part part;
+    private final Prism blank;
+    private final Fineness fineness;
+
+    Tools(Part part, Prism blank, Fineness fineness) {
+        this.part = part;
+        this.blank = blank;
+        this.fineness = fineness;
+    }
+
+    @Override
+    public Optional<Prism> channel(Channel channel) {
+        var area = channel.area();
+        int x0 = beyondLow(snap(area.x0()));
+        int y0 = beyondLow(snap(area.y0()));
+        int x1 = beyondHigh(snap(area.x1()), blank.maxX());
+        int y1 = beyondHigh(snap(area.y1()), blank.maxY());
+        int bottom = bottom(channel.face(), channel.depth());
+        int top = top(channel.face(), channel.depth());
+        if (x1 <= x0 || y1 <= y0 || isNothing(bottom, top)) {
+            return Optional.empty();
+        }
+        return Optional.of(Prism.box(x0, y0, x1, y1, bottom, top));
+    }
+
+    @Override
+    public Optional<Prism> hole(Hole hole) {
+        double depth = hole.depthIn(part.thickness());
+        int bottom = bottom(hole.face(), depth);
+        int top = top(hole.face(), depth);
+        double radius = hole.diameter() / 2;
+        int sides = fineness.sides(radius);
+        double reach = fineness.cornerRadius(radius);
+        var outline = Prism.strictlyConvex(IntStream.range(0, sides)
+                .mapToObj(side -> 2 * Math.PI * side / sides)
+                .map(angle -> new Corner(
+                        snap(hole.x() + reach * StrictMath.cos(angle)), snap(hole.y() + reach * StrictMath.sin(angle))))
+                .toList());
+        if (outline.size() < 3 || isNothing(bottom, top)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Prism(outline, bottom, top));
+    }
+
+    private int bottom(Face face, double depth) {
+        return face == Face.BENCH ? -OVERSHOOT : beyondLow(snap(part.thickness() - depth));
+    }
+
+    private int top(Face face, double depth) {
+        return face == Face.SHOW ? blank.top() + OVERSHOOT : beyondHigh(snap(depth), blank.top());
+    }
+
+    private boolean isNothing(int bottom, int top) {
+        return bottom >= blank.top() || top <= 0;
+    }
+
+    private static int beyondLow(int units) {
+        return units <= 0 ? -OVERSHOOT : units;
+    }
+
+    private static int beyondHigh(int units, int end) {
+        return units >= end ? end + OVERSHOOT : units;
+    }
+
+    private int snap(double mm) {
+        return Solid.units("coordinate", mm, part.name());
+    }
+}

@@ -1,0 +1,27 @@
+package org.standwright.solid;
+
+/** Catches a solid that closes but can't be what was asked for. */
+final class VolumeCheck {
+    private static final double RELATIVE = 1e-6;
+    /** 1 mm³ in grid units. */
+    private static final double CUBIC_MM = Math.pow(Solid.PER_MM, 3);
+
+    private VolumeCheck() {}
+
+    /** A solid is no larger than its blank, and no smaller than the blank less all tools at their full section. */
+    static void check(Mesh mesh, Shape shape) {
+        double volume = mesh.sixfoldVolume() / 6;
+        var blank = shape.blank();
+        double whole = blank.area() * (blank.top() - blank.bottom());
+        double slack = RELATIVE * whole + CUBIC_MM;
+        double most =
+                shape.tools().stream().mapToDouble(tool -> taken(tool, blank)).sum();
+        if (volume > whole + slack || volume < whole - most - slack) {
+            throw new BrokenMeshException("its volume can't be right");
+        }
+    }
+
+    private static double taken(Prism tool, Prism blank) {
+        return tool.area() * (Math.min(tool.top(), blank.top()) - Math.max(tool.bottom(), blank.bottom()));
+    }
+}

@@ -1,0 +1,87 @@
+package org.standwright.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.standwright.geom.Rect;
+import org.standwright.part.Channel;
+import org.standwright.part.Face;
+import org.standwright.part.Feature;
+import org.standwright.part.Grain;
+import org.standwright.part.Hole;
+import org.standwright.part.Material;
+import org.standwright.part.Part;
+import org.standwright.part.Run;
+
+/** Boards with features at random. */
+final class RandomPart {
+    private static final double LENGTH = 300;
+    private static final double WIDTH = 200;
+
+    private final SplittableRandom random;
+    /** Everything lies on multiples of this, mm: a coarse step makes features flush, tangent and touching. */
+    private final double step;
+
+    private final double thickness;
+
+    private RandomPart(long seed, double step) {
+        random = new SplittableRandom(seed);
+        this.step = step;
+        thickness = step > 1 ? 18 : random.nextDouble(12, 25);
+    }
+
+    /** Features that lie anywhere. */
+    static Part anywhere(long seed, int fewest, int most) {
+        return new RandomPart(seed, 1e-9).part("anywhere " + seed, fewest, most);
+    }
+
+    /** Features on a coarse lattice: most of them share planes, edges or corners with others. */
+    static Part onLattice(long seed, int fewest, int most) {
+        return new RandomPart(seed, 10).part("lattice " + seed, fewest, most);
+    }
+
+    private Part part(String name, int fewest, int most) {
+        var material = new Material("board", thickness, 700, Grain.NONE);
+        int count = random.nextInt(fewest, most + 1);
+        List<Feature> features = new ArrayList<>();
+        while (features.size() < count) {
+            features.add(random.nextInt(5) < 2 ? channel() : hole());
+        }
+        return Part.blank(name, material, LENGTH, WIDTH).with(features);
+    }
+
+    private Channel channel() {
+        double x0 = between(0, LENGTH - 2 * step - 1);
+        double y0 = between(0, WIDTH - 2 * step - 1);
+        double x1 = between(x0 + step + 0.5, LENGTH);
+        double y1 = between(y0 + step + 0.5, WIDTH);
+        var area = switch (random.nextInt(4)) {
+            case 0 -> new Rect(0, y0, LENGTH, y1);
+            case 1 -> new Rect(x0, 0, x1, WIDTH);
+            default -> new Rect(x0, y0, x1, y1);
+        };
+        return new Channel(face(), Run.ALONG, area, depth());
+    }
+
+    private Hole hole() {
+        double radius = step > 1 ? 10 * random.nextInt(1, 4) / 2.0 : random.nextDouble(1, 40);
+        double x = between(radius, LENGTH - radius);
+        double y = between(radius, WIDTH - radius);
+        return random.nextInt(3) == 0
+                ? Hole.through(x, y, 2 * radius, "through")
+                : Hole.blind(face(), x, y, 2 * radius, depth(), "blind");
+    }
+
+    private Face face() {
+        return random.nextBoolean() ? Face.SHOW : Face.BENCH;
+    }
+
+    private double depth() {
+        return step > 1 ? 3 * random.nextInt(1, 5) : random.nextDouble(1, thickness - 1);
+    }
+
+    private double between(double low, double high) {
+        double steps = Math.rint(random.nextDouble(low, high) / step);
+        return Math.max(low, Math.min(high, steps * step));
+    }
+}
