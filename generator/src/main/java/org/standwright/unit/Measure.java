@@ -1,13 +1,17 @@
 package org.standwright.unit;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * A kind of quantity and the units that people write it in. Reads {@code 34 1/2 in}, {@code 34-1/2"}, {@code 2' 10
  * 1/2"}, {@code 0.75in}, {@code 876 mm}, {@code 87.6 cm}, {@code 12 lb 4 oz} and plain numbers in a default unit.
+ * Sums are decimal, so that 96 in is the double nearest to 2438.4 mm.
  * Factors: NIST Special Publication 811, appendix B (exact by definition).
  */
 public enum Measure {
@@ -19,11 +23,13 @@ public enum Measure {
             "\\s*(?:(\\d+)(?:\\s*-\\s*|\\s+)(\\d+)\\s*/\\s*(\\d+)|(\\d+)\\s*/\\s*(\\d+)|(\\d+(?:\\.\\d*)?|\\.\\d+))"
                     + "\\s*([a-zA-Z\"']*)");
 
+    private static final int LONGEST = 60;
+
     private final String word;
     private final String examples;
-    private final Map<String, Double> units;
+    private final Map<String, BigDecimal> units;
 
-    Measure(String word, String examples, Map<String, Double> units) {
+    Measure(String word, String examples, Map<String, BigDecimal> units) {
         this.word = word;
         this.examples = examples;
         this.units = units;
@@ -47,65 +53,76 @@ public enum Measure {
      * @throws QuantityException when the text is no such quantity
      */
     public double parse(String text, String defaultUnit) {
+        if (text.length() > LONGEST) {
+            throw notOne(text);
+        }
         var plain = plain(text).strip();
         boolean negative = plain.startsWith("-");
         var terms = negative ? plain.substring(1) : plain;
         var matcher = TERM.matcher(terms);
-        double sum = 0;
-        double lastFactor = Double.POSITIVE_INFINITY;
+        var sum = BigDecimal.ZERO;
+        var lastFactor = Optional.<BigDecimal>empty();
         int at = 0;
         while (at < terms.length()) {
-            if (!matcher.find(at) || matcher.start() != at) {
+            if (!matcher.region(at, terms.length()).lookingAt()) {
                 throw notOne(text);
             }
-            double factor = factor(matcher.group(7), at == 0 && matcher.end() == terms.length(), defaultUnit, text);
-            if (factor >= lastFactor) {
+            var factor = factor(matcher.group(7), at == 0 && matcher.end() == terms.length(), defaultUnit, text);
+            if (lastFactor.filter(last -> factor.compareTo(last) >= 0).isPresent()) {
                 throw notOne(text);
             }
-            sum += number(matcher, text) * factor;
-            lastFactor = factor;
+            sum = sum.add(number(matcher, text).multiply(factor));
+            lastFactor = Optional.of(factor);
             at = matcher.end();
         }
-        if (terms.isEmpty() || !Double.isFinite(sum)) {
+        if (terms.isEmpty()) {
             throw notOne(text);
         }
-        return negative ? -sum : sum;
+        return (negative ? sum.negate() : sum).doubleValue();
     }
 
     /** A plain number that stands in {@code unit}, in mm, kg or N. */
     public double of(double number, String unit) {
-        return number * units.get(unit);
+        return BigDecimal.valueOf(number).multiply(units.get(unit)).doubleValue();
     }
 
-    private double factor(String unit, boolean alone, String defaultUnit, String text) {
+    private BigDecimal factor(String unit, boolean alone, String defaultUnit, String text) {
         var symbol = unit.isEmpty() && alone ? defaultUnit : unit;
         var factor = units.get(symbol);
         if (factor == null) {
-            throw unit.isEmpty()
-                    ? notOne(text)
-                    : new QuantityException("'" + text + "' has the unit '" + unit + "', which is no unit of " + word
-                            + " here. Write it like " + examples + ".");
+            throw unit.isEmpty() ? notOne(text) : refused(text, "must have a unit of " + word + ", not '" + unit + "'");
         }
         return factor;
     }
 
-    private double number(Matcher matcher, String text) {
+    private BigDecimal number(Matcher matcher, String text) {
         if (matcher.group(6) != null) {
-            return Double.parseDouble(matcher.group(6));
+            return new BigDecimal(matcher.group(6));
         }
         boolean mixed = matcher.group(1) != null;
-        double whole = mixed ? Double.parseDouble(matcher.group(1)) : 0;
-        double numerator = Double.parseDouble(matcher.group(mixed ? 2 : 4));
-        double denominator = Double.parseDouble(matcher.group(mixed ? 3 : 5));
-        if (denominator == 0) {
-            throw new QuantityException("'" + text + "' divides by 0. Write it like " + examples + ".");
+        var whole = mixed ? new BigDecimal(matcher.group(1)) : BigDecimal.ZERO;
+        var numerator = new BigDecimal(matcher.group(mixed ? 2 : 4));
+        var denominator = new BigDecimal(matcher.group(mixed ? 3 : 5));
+        if (denominator.signum() == 0) {
+            throw refused(text, "must not divide by 0");
         }
-        return (whole * denominator + numerator) / denominator;
+        if (mixed && numerator.compareTo(denominator) >= 0) {
+            throw refused(text, "must end in a fraction below 1");
+        }
+        return whole.add(numerator.divide(denominator, MathContext.DECIMAL128));
     }
 
     private QuantityException notOne(String text) {
+        return refused(text, "must be a " + word);
+    }
+
+    private QuantityException refused(String text, String rule) {
         var comma = text.contains(",") ? " Use a point for decimals." : "";
-        return new QuantityException("'" + text + "' is no " + word + ". Write it like " + examples + "." + comma);
+        return new QuantityException(shortened(text), rule, "Write it like " + examples + "." + comma);
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "\u2026";
     }
 
     /** Typographic marks and fractions as the plain characters they stand for. */
@@ -115,6 +132,7 @@ public enum Measure {
                 .replace('\u2033', '"')
                 .replace('\u201d', '"')
                 .replace('\u2212', '-')
+                .replace('\u2013', '-')
                 .replace('\u2044', '/')
                 .replace('\u00a0', ' ')
                 .replace("\u00bd", " 1/2")
@@ -122,32 +140,32 @@ public enum Measure {
                 .replace("\u00be", " 3/4");
     }
 
-    private static Map<String, Double> lengthUnits() {
-        var units = new LinkedHashMap<String, Double>();
-        units.put("mm", 1.0);
-        units.put("cm", 10.0);
-        units.put("m", 1000.0);
-        units.put("in", 25.4);
-        units.put("\"", 25.4);
-        units.put("ft", 304.8);
-        units.put("'", 304.8);
+    private static Map<String, BigDecimal> lengthUnits() {
+        var units = new LinkedHashMap<String, BigDecimal>();
+        units.put("mm", new BigDecimal("1"));
+        units.put("cm", new BigDecimal("10"));
+        units.put("m", new BigDecimal("1000"));
+        units.put("in", new BigDecimal("25.4"));
+        units.put("\"", new BigDecimal("25.4"));
+        units.put("ft", new BigDecimal("304.8"));
+        units.put("'", new BigDecimal("304.8"));
         return units;
     }
 
-    private static Map<String, Double> massUnits() {
-        var units = new LinkedHashMap<String, Double>();
-        units.put("kg", 1.0);
-        units.put("g", 0.001);
-        units.put("lb", 0.45359237);
-        units.put("oz", 0.45359237 / 16);
+    private static Map<String, BigDecimal> massUnits() {
+        var units = new LinkedHashMap<String, BigDecimal>();
+        units.put("kg", new BigDecimal("1"));
+        units.put("g", new BigDecimal("0.001"));
+        units.put("lb", new BigDecimal("0.45359237"));
+        units.put("oz", new BigDecimal("0.028349523125"));
         return units;
     }
 
-    private static Map<String, Double> forceUnits() {
-        var units = new LinkedHashMap<String, Double>();
-        units.put("N", 1.0);
-        units.put("kN", 1000.0);
-        units.put("lbf", 4.4482216152605);
+    private static Map<String, BigDecimal> forceUnits() {
+        var units = new LinkedHashMap<String, BigDecimal>();
+        units.put("N", new BigDecimal("1"));
+        units.put("kN", new BigDecimal("1000"));
+        units.put("lbf", new BigDecimal("4.4482216152605"));
         return units;
     }
 }

@@ -4,7 +4,22 @@ package org.standwright.unit;
 public final class QuantityException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
-    QuantityException(String message) {
-        super(message);
+    private final String rule;
+    private final String wayOut;
+
+    QuantityException(String text, String rule, String wayOut) {
+        super("'" + text + "' " + rule + ". " + wayOut);
+        this.rule = rule;
+        this.wayOut = wayOut;
+    }
+
+    /** What the text must be: 'must be a length'. */
+    public String rule() {
+        return rule;
+    }
+
+    /** What to write instead, as sentences. */
+    public String wayOut() {
+        return wayOut;
     }
 }

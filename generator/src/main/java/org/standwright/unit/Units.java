@@ -3,6 +3,8 @@ package org.standwright.unit;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Optional;
 
 /** The units a maker reads back: on paper, on the command line, and for plain numbers in a design file. */
 public enum Units {
@@ -26,6 +28,18 @@ public enum Units {
         this.massUnit = massUnit;
         this.forceUnit = forceUnit;
         this.denominator = denominator;
+    }
+
+    /** The units that files call so: 'mm', 'in' or 'in/64'. */
+    public static Optional<Units> named(String word) {
+        return Arrays.stream(values())
+                .filter(units -> units.word().equals(word))
+                .findFirst();
+    }
+
+    /** What files call them. */
+    public String word() {
+        return this == INCH_64 ? "in/64" : lengthUnit;
     }
 
     /** Unit of a plain number that is a quantity of this kind. */

@@ -1,0 +1,54 @@
+package org.standwright.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+
+/** What may stand at one place, in words. */
+record Expected(String rule, String wayOut) {
+
+    /** Where a value of another type stands. */
+    static Expected of(Shape shape, JsonNode value) {
+        var measure = shape.word("x-measure", value);
+        if (measure.isPresent()) {
+            var what = measure.get().equals("money") ? "an amount with its currency" : "a " + measure.get();
+            return new Expected("must be " + what, "Write it like " + examples(shape, value) + ".");
+        }
+        if (shape.preset(value).isPresent()) {
+            return new Expected(
+                    "must be a preset's name or an object", "Name one, such as " + examples(shape, value) + ".");
+        }
+        return switch (shape.word("type", value).orElse("")) {
+            case "object" -> new Expected("must be an object", "Put its fields in braces { }.");
+            case "array" -> new Expected("must be a list", "Put its entries in brackets [ ].");
+            case "integer" -> new Expected("must be a whole number", "Write it without quotes and decimals.");
+            case "number" -> new Expected("must be a plain number", "Write it without quotes and unit.");
+            case "boolean" -> new Expected("must be true or false", "Write it without quotes.");
+            default -> new Expected("must be text", "Put it in double quotes.");
+        };
+    }
+
+    /** How to add a field that is missing. */
+    static String adding(Shape missing) {
+        var nothing = MissingNode.getInstance();
+        var what = missing.word("description", nothing)
+                .map(words -> "Add it: " + words)
+                .orElse("Add it");
+        var examples = examples(missing, nothing);
+        return what + (examples.isEmpty() ? "." : ", such as " + examples + ".");
+    }
+
+    private static String examples(Shape shape, JsonNode value) {
+        var examples = shape.keyword("examples", value)
+                .or(() -> shape.keyword("enum", value))
+                .orElse(nothing());
+        return StreamSupport.stream(examples.spliterator(), false)
+                .map(JsonNode::toString)
+                .collect(Collectors.joining(" or "));
+    }
+
+    private static JsonNode nothing() {
+        return MissingNode.getInstance();
+    }
+}

@@ -1,0 +1,63 @@
+package org.standwright.file;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.standwright.design.Caster;
+import org.standwright.design.Leveler;
+import org.standwright.design.Machine;
+import org.standwright.design.Screw;
+import org.standwright.design.Slide;
+import org.standwright.design.StandDesign;
+import org.standwright.design.Support;
+import org.standwright.part.SheetGood;
+
+/** What a file describes: its field "kind", its folder among the presets and the record it becomes. */
+public enum FileKind {
+    STAND("stand", "stands", StandDesign.class),
+    MACHINE("machine", "machines", Machine.class),
+    SHEET("sheet", "sheets", SheetGood.class),
+    SLIDE("slide", "slides", Slide.class),
+    CASTER("caster", "casters", Caster.class),
+    LEVELER("leveler", "levelers", Leveler.class),
+    PLINTH("plinth", "plinths", Support.Plinth.class),
+    SCREW("screw", "screws", Screw.class);
+
+    private final String word;
+    private final String folder;
+    private final Class<?> type;
+
+    FileKind(String word, String folder, Class<?> type) {
+        this.word = word;
+        this.folder = folder;
+        this.type = type;
+    }
+
+    /** The kind that the field "kind" calls so. */
+    public static Optional<FileKind> of(String word) {
+        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+    }
+
+    /** The words of all kinds. */
+    public static List<String> words() {
+        return Arrays.stream(values()).map(FileKind::word).toList();
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** Name of its folder among the presets. */
+    public String folder() {
+        return folder;
+    }
+
+    Class<?> type() {
+        return type;
+    }
+
+    /** Whether it is a piece of furniture, and not something that furniture is made with. */
+    public boolean isDesign() {
+        return this == STAND;
+    }
+}

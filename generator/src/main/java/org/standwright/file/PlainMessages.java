@@ -1,0 +1,133 @@
+package org.standwright.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.ValidationMessage;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.StreamSupport;
+
+/** Says what the schema's validator found in the words of the file's writer. */
+final class PlainMessages {
+    private final Shape schema;
+    private final JsonText json;
+    private final Problems problems;
+
+    PlainMessages(Shape schema, JsonText json, Problems problems) {
+        this.schema = schema;
+        this.json = json;
+        this.problems = problems;
+    }
+
+    void add(Collection<ValidationMessage> messages) {
+        // unknown fields first: a misspelt field explains why the right one is missing
+        messages.stream().filter(PlainMessages::isUnknownField).forEach(this::addUnknown);
+        messages.stream().filter(message -> !isUnknownField(message)).forEach(this::add);
+    }
+
+    private static boolean isUnknownField(ValidationMessage message) {
+        return message.getType().equals("additionalProperties")
+                || message.getType().equals("unevaluatedProperties");
+    }
+
+    private void addUnknown(ValidationMessage message) {
+        var object = message.getInstanceNode();
+        var shape = shape(message);
+        var known = shape.fields(object).keySet();
+        var name = message.getProperty();
+        boolean lost = shape.lacksMember(object) && NearestName.to(name, known).isEmpty();
+        if (lost || known.contains(name)) {
+            return; // the kind is missing, or only the field's value is wrong: told elsewhere
+        }
+        var at = Pointer.child(pointer(message), name);
+        var free = known.stream().filter(field -> !object.has(field)).toList();
+        problems.key(at, json.positions().key(at), "no such field here", NearestName.hint(name, free));
+    }
+
+    private void add(ValidationMessage message) {
+        var at = pointer(message);
+        var value = message.getInstanceNode();
+        var limit = message.getSchemaNode();
+        switch (message.getType()) {
+            case "required" -> addMissing(message);
+            case "type" -> addOtherType(at, value, Expected.of(shape(message), value));
+            case "enum" -> addOther(at, value, words(limit));
+            case "const" -> problems.value(at, value, "must be " + limit, "");
+            case "minimum", "maximum" ->
+                problems.value(at, value, range(shape(message), value), "The nearest is " + limit.asText() + ".");
+            case "minItems" ->
+                problems.value(at, value, "must hold at least " + limit.asText(), "Add one in the brackets [ ].");
+            case "maxItems" ->
+                problems.value(
+                        at, "a list of " + value.size(), "must hold at most " + limit.asText(), "Leave some out.");
+            case "maxLength" ->
+                problems.value(
+                        at,
+                        value,
+                        "must be at most " + limit.asText() + " characters long",
+                        "Put the rest into a \"note\".");
+            case "pattern" -> addPattern(at, value, limit.asText());
+            default -> throw new IllegalStateException("no words for the schema's rule " + message.getType());
+        }
+    }
+
+    private void addMissing(ValidationMessage message) {
+        var object = message.getInstanceNode();
+        var name = message.getProperty();
+        var fields = shape(message).fields(object);
+        boolean misspelt = unknownNames(object, fields).stream()
+                .anyMatch(given -> NearestName.to(given, fields.keySet())
+                        .filter(name::equals)
+                        .isPresent());
+        if (!misspelt) {
+            var at = pointer(message);
+            problems.key(
+                    Pointer.child(at, name), json.positions().key(at), "missing", Expected.adding(fields.get(name)));
+        }
+    }
+
+    private void addOtherType(String at, JsonNode value, Expected expected) {
+        problems.value(at, value, expected.rule(), expected.wayOut());
+    }
+
+    private static List<String> unknownNames(JsonNode object, Map<String, Shape> fields) {
+        var names = new ArrayList<String>();
+        object.fieldNames().forEachRemaining(names::add);
+        names.removeAll(fields.keySet());
+        return names;
+    }
+
+    private void addOther(String at, JsonNode value, List<String> allowed) {
+        var hint = NearestName.to(value.asText(), allowed).isPresent() ? NearestName.hint(value.asText(), allowed) : "";
+        problems.value(at, value, "must be " + NearestName.either(allowed), hint);
+    }
+
+    private void addPattern(String at, JsonNode value, String pattern) {
+        if (pattern.equals("\\S")) {
+            problems.value(at, value, "must hold a word", "Name it so that it can be found again.");
+        } else {
+            problems.value(
+                    at, value, "must be a plain name", "Use letters, digits, dots and dashes, without any folder.");
+        }
+    }
+
+    private static String range(Shape shape, JsonNode value) {
+        return "must be " + shape.word("minimum", value).orElseThrow() + " to "
+                + shape.word("maximum", value).orElseThrow();
+    }
+
+    private static List<String> words(JsonNode allowed) {
+        return StreamSupport.stream(allowed.spliterator(), false)
+                .map(JsonNode::asText)
+                .toList();
+    }
+
+    private Shape shape(ValidationMessage message) {
+        return schema.inside(json.root(), pointer(message));
+    }
+
+    private static String pointer(ValidationMessage message) {
+        return message.getInstanceLocation().toString();
+    }
+}

@@ -1,0 +1,26 @@
+package org.standwright.file;
+
+/** JSON pointers (RFC 6901) as plain texts. */
+final class Pointer {
+    private Pointer() {}
+
+    static String child(String pointer, String key) {
+        return pointer + "/" + key.replace("~", "~0").replace("/", "~1");
+    }
+
+    static String child(String pointer, int index) {
+        return pointer + "/" + index;
+    }
+
+    static String parent(String pointer) {
+        return pointer.substring(0, pointer.lastIndexOf('/'));
+    }
+
+    /** {@code /bays/0/width} as {@code bays[0].width}. */
+    static String readable(String pointer) {
+        var dotted = pointer.replaceAll("/(\\d+)(?=/|$)", "[$1]").replace('/', '.');
+        return (dotted.startsWith(".") ? dotted.substring(1) : dotted)
+                .replace("~1", "/")
+                .replace("~0", "~");
+    }
+}

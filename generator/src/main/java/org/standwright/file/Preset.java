@@ -1,0 +1,23 @@
+package org.standwright.file;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * A preset that was found.
+ *
+ * @param name that a design file calls it by
+ * @param path of its file; empty when it is built in
+ */
+public record Preset(FileKind kind, String name, Optional<Path> path) {
+
+    /** Its file's text. */
+    public String text() {
+        return source().text();
+    }
+
+    SourceText source() {
+        return path.map(SourceText::read)
+                .orElseGet(() -> BuiltInPresets.published().read(kind, name));
+    }
+}

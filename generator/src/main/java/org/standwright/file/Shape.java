@@ -1,0 +1,117 @@
+package org.standwright.file;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.StreamSupport;
+import org.standwright.unit.Measure;
+
+/**
+ * One place of the schema, asked about one value: what stands behind its references and conditions is part of it.
+ *
+ * @param schema the whole schema
+ * @param place the part of it that describes the value
+ */
+record Shape(JsonNode schema, JsonNode place) {
+
+    /** What this shape of {@code file} says about the value that {@code pointer} leads to. */
+    Shape inside(JsonNode file, String pointer) {
+        var shape = this;
+        var value = file;
+        for (var step = JsonPointer.compile(pointer); !step.matches(); step = step.tail()) {
+            shape = value.isArray()
+                    ? shape.items(value).orElseThrow()
+                    : shape.fields(value).get(step.getMatchingProperty());
+            value = value.isArray() ? value.get(step.getMatchingIndex()) : value.get(step.getMatchingProperty());
+        }
+        return shape;
+    }
+
+    /** What the nearest of this place's parts says under {@code name}. */
+    Optional<JsonNode> keyword(String name, JsonNode value) {
+        return parts(value).stream().filter(part -> part.has(name)).findFirst().map(part -> part.get(name));
+    }
+
+    Optional<String> word(String name, JsonNode value) {
+        return keyword(name, value).map(JsonNode::asText);
+    }
+
+    /** The fields that an object may have here, in the schema's order. */
+    Map<String, Shape> fields(JsonNode value) {
+        var fields = new LinkedHashMap<String, Shape>();
+        for (var part : parts(value)) {
+            part.path("properties")
+                    .properties()
+                    .forEach(field -> fields.putIfAbsent(field.getKey(), new Shape(schema, field.getValue())));
+        }
+        return fields;
+    }
+
+    /** What an entry of a list here looks like. */
+    Optional<Shape> items(JsonNode value) {
+        return keyword("items", value).map(items -> new Shape(schema, items));
+    }
+
+    /** The kind of quantity that stands here. */
+    Optional<Measure> measure(JsonNode value) {
+        return word("x-measure", value).flatMap(Shape::measure);
+    }
+
+    /** The kind of preset that may be named here. */
+    Optional<FileKind> preset(JsonNode value) {
+        return word("x-preset", value).flatMap(FileKind::of);
+    }
+
+    /** Whether this is a family whose member is chosen by "kind", and {@code value} chooses none of them. */
+    boolean lacksMember(JsonNode value) {
+        return parts(value).stream()
+                .filter(part -> part.has("allOf"))
+                .anyMatch(part -> StreamSupport.stream(part.get("allOf").spliterator(), false)
+                        .noneMatch(member -> holds(member.get("if"), value)));
+    }
+
+    private static Optional<Measure> measure(String word) {
+        for (var measure : Measure.values()) {
+            if (measure.word().equals(word)) {
+                return Optional.of(measure);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<JsonNode> parts(JsonNode value) {
+        var parts = new ArrayList<JsonNode>();
+        collect(place, value, parts);
+        return parts;
+    }
+
+    private void collect(JsonNode part, JsonNode value, List<JsonNode> parts) {
+        parts.add(part);
+        if (part.has("$ref")) {
+            collect(schema.at(part.get("$ref").asText().substring(1)), value, parts);
+        }
+        part.path("allOf").forEach(member -> collect(member, value, parts));
+        if (part.has("if")) {
+            var branch = part.path(holds(part.get("if"), value) ? "then" : "else");
+            if (!branch.isMissingNode()) {
+                collect(branch, value, parts);
+            }
+        }
+    }
+
+    /** The three conditions that the schema uses: a text, a field that is given, a field of one value. */
+    private static boolean holds(JsonNode condition, JsonNode value) {
+        boolean holds = !condition.has("type") || value.isTextual();
+        for (var name : condition.path("required")) {
+            holds &= value.has(name.asText());
+        }
+        for (var field : condition.path("properties").properties()) {
+            holds &= field.getValue().get("const").equals(value.get(field.getKey()));
+        }
+        return holds;
+    }
+}

@@ -1,0 +1,43 @@
+package org.standwright.file;
+
+import org.standwright.unit.Units;
+
+/** Names of the built-in presets that a first design is made with. */
+record ShopKit(
+        String board,
+        String thin,
+        String box,
+        String slide,
+        String panelScrew,
+        String slideScrew,
+        String caster,
+        String leveler,
+        String kerf,
+        String trim) {
+
+    static ShopKit of(Units unit) {
+        return unit == Units.MM
+                ? new ShopKit(
+                        "birch-18",
+                        "birch-6.5",
+                        "birch-12",
+                        "slide-45-full",
+                        "screw-4",
+                        "slide-screw-4",
+                        "caster-100",
+                        "leveler-m10",
+                        "3.2 mm",
+                        "5 mm")
+                : new ShopKit(
+                        "ply-23-32",
+                        "ply-1-4",
+                        "ply-15-32",
+                        "slide-1-3-4-full-inch",
+                        "screw-8",
+                        "slide-screw-6",
+                        "caster-4-inch",
+                        "leveler-m10",
+                        "1/8 in",
+                        "1/4 in");
+    }
+}

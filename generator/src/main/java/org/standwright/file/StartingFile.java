@@ -1,0 +1,134 @@
+package org.standwright.file;
+
+import org.standwright.design.Machine;
+import org.standwright.unit.Units;
+
+/**
+ * The text of a first design for a machine, to be changed by its maker. Sizes follow from the machine's base and from
+ * usual working heights (common practice, no source); they are round numbers on a tape.
+ */
+public final class StartingFile {
+    private static final double ROOM_BESIDE_BASE = 50;
+    private static final double LEAST_WIDTH = 500;
+    private static final double LEAST_DEPTH = 450;
+    private static final double WIDTH_FOR_TWO_BAYS = 600;
+    private static final double LEAST_CARCASS = 300;
+    private static final double USUAL_DRAWER = 150;
+    private static final double MOST_ON_CASTERS_KG = 60;
+    /** Casters, two layers of blocks, two of worktop, and the carcass's bottom and sub-top, roughly. */
+    private static final double SUPPORT_AND_BOARDS = 240;
+
+    private final String preset;
+    private final Machine machine;
+    private final Units unit;
+    private final double workingHeight;
+
+    private StartingFile(String preset, Machine machine, Units unit, double usualHeight) {
+        this.preset = preset;
+        this.machine = machine;
+        this.unit = unit;
+        this.workingHeight = up(Math.max(usualHeight, reference() + SUPPORT_AND_BOARDS + LEAST_CARCASS));
+    }
+
+    /**
+     * A complete design of a stand for a machine.
+     *
+     * @param machine name of its preset
+     * @param unit that its maker reads and writes
+     * @throws DesignFileException when there is no such preset, or it cannot be read
+     */
+    public static String forMachine(PresetLibrary presets, String machine, Units unit) {
+        var read = presets.machine(machine);
+        var record = (Machine) read.record();
+        double usual = read.values().path("usualHeight").asDouble(usualHeight(record));
+        return new StartingFile(machine, record, unit, usual).text();
+    }
+
+    private static double usualHeight(Machine machine) {
+        return switch (machine.reference().kind()) {
+            case TABLE, WORKTOP -> 900;
+            case SPINDLE -> 1060;
+        };
+    }
+
+    private String text() {
+        var kit = ShopKit.of(unit);
+        return """
+                {
+                  "version": 1,
+                  "kind": "stand",
+                  "name": "Stand for %s",
+                  "note": "A first draft: measure your machine and boards, then change whatever you like.",
+                  "unit": "%s",
+                  "machine": { "preset": "%s" },
+                  "workingHeight": "%s",
+                  "plan": { "width": "%s", "depth": "%s" },
+                  "support": %s,
+                  "carcass": { "sheet": "%s", "back": "%s" },
+                  "worktop": { "sheet": "%s", "layers": 2 },
+                  "bays": [
+                %s
+                  ],
+                  "drawers": {
+                    "box": "%s",
+                    "bottom": "%s",
+                    "front": "%s",
+                    "slide": "%s",
+                    "mount": "overlay"
+                  },
+                  "screws": { "panel": "%s", "slide": "%s" },
+                  "saw": { "kerf": "%s", "trim": "%s" }
+                }
+                """.formatted(
+                        preset,
+                        unit.word(),
+                        preset,
+                        unit.length(workingHeight),
+                        unit.length(width()),
+                        unit.length(depth()),
+                        support(kit),
+                        kit.board(),
+                        kit.thin(),
+                        kit.board(),
+                        bays(),
+                        kit.box(),
+                        kit.thin(),
+                        kit.board(),
+                        kit.slide(),
+                        kit.panelScrew(),
+                        kit.slideScrew(),
+                        kit.kerf(),
+                        kit.trim());
+    }
+
+    private double width() {
+        return up(Math.max(machine.base().width() + 2 * ROOM_BESIDE_BASE, LEAST_WIDTH));
+    }
+
+    private double depth() {
+        return up(Math.max(machine.base().depth() + 2 * ROOM_BESIDE_BASE, LEAST_DEPTH));
+    }
+
+    private double reference() {
+        return machine.reference().height() + machine.feet();
+    }
+
+    private String support(ShopKit kit) {
+        return machine.mass() <= MOST_ON_CASTERS_KG
+                ? "{ \"kind\": \"casters\", \"caster\": \"" + kit.caster() + "\" }"
+                : "{ \"kind\": \"levelers\", \"leveler\": \"" + kit.leveler() + "\" }";
+    }
+
+    private String bays() {
+        double carcass = workingHeight - reference() - SUPPORT_AND_BOARDS;
+        long drawers = Math.max(1, Math.min(6, Math.round(carcass / USUAL_DRAWER)));
+        var bay = "    { \"contents\": [{ \"kind\": \"equal-drawers\", \"count\": " + drawers + " }] }";
+        return width() < WIDTH_FOR_TWO_BAYS ? bay : bay + ",\n" + bay;
+    }
+
+    /** The next round number on a tape: 10 mm or 1/2 in. */
+    private double up(double length) {
+        double step = unit == Units.MM ? 10 : 12.7;
+        return Math.ceil(length / step - 1e-9) * step;
+    }
+}

@@ -1,0 +1,102 @@
+package org.standwright.file;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.standwright.unit.Money;
+import org.standwright.unit.QuantityException;
+import org.standwright.unit.Units;
+
+/**
+ * Walks a file beside its schema and copies it as the records need it: quantities as numbers in mm, kg and N, defaults
+ * filled in, presets in the place of their names. What has the wrong type is copied as it is; the schema's validator has
+ * told it already.
+ */
+final class Walk {
+    private final PresetLibrary presets;
+    private final Problems problems;
+    private final QuantityReader quantities;
+
+    Walk(PresetLibrary presets, Problems problems) {
+        this.presets = presets;
+        this.problems = problems;
+        this.quantities = new QuantityReader(problems);
+    }
+
+    JsonNode copy(JsonNode value, Shape shape, String at, Units unit) {
+        var measure = shape.measure(value);
+        if (measure.isPresent()) {
+            return quantities.read(value, shape, measure.get(), at, unit);
+        }
+        if (shape.word("x-measure", value).isPresent()) {
+            return money(value, at);
+        }
+        var preset = shape.preset(value);
+        if (preset.isPresent() && value.isTextual()) {
+            return named(preset.get(), value, at);
+        }
+        if (value.isObject()) {
+            return preset.isPresent() && value.has("preset")
+                    ? replaced(preset.get(), value, shape, at, unit)
+                    : object(value, shape, at, unit, true);
+        }
+        return value.isArray() ? list(value, shape, at, unit) : value;
+    }
+
+    private JsonNode money(JsonNode value, String at) {
+        try {
+            if (value.isTextual()) {
+                Money.parse(value.textValue());
+            }
+        } catch (QuantityException e) {
+            problems.value(at, value, e.rule(), e.wayOut());
+        }
+        return value;
+    }
+
+    private ObjectNode object(JsonNode value, Shape shape, String at, Units inherited, boolean withDefaults) {
+        var unit = Units.named(value.path("unit").asText()).orElse(inherited);
+        var copy = JsonNodeFactory.instance.objectNode();
+        for (var field : shape.fields(value).entrySet()) {
+            var given = value.has(field.getKey())
+                    ? value.get(field.getKey())
+                    : field.getValue().place().path(withDefaults ? "default" : "");
+            if (!given.isMissingNode()) {
+                copy.set(field.getKey(), copy(given, field.getValue(), Pointer.child(at, field.getKey()), unit));
+            }
+        }
+        return copy;
+    }
+
+    private JsonNode list(JsonNode value, Shape shape, String at, Units unit) {
+        var copy = JsonNodeFactory.instance.arrayNode();
+        shape.items(value).ifPresent(items -> {
+            for (var entry : value) {
+                copy.add(copy(entry, items, Pointer.child(at, copy.size()), unit));
+            }
+        });
+        return copy;
+    }
+
+    /** A preset whose fields are replaced by those given beside its name. */
+    private JsonNode replaced(FileKind kind, JsonNode value, Shape shape, String at, Units unit) {
+        var preset = named(kind, value.get("preset"), Pointer.child(at, "preset"));
+        var given = object(value, shape, at, unit, false);
+        return preset instanceof ObjectNode fields ? fields.setAll(given) : given;
+    }
+
+    private JsonNode named(FileKind kind, JsonNode name, String at) {
+        var preset = presets.find(kind, name.asText());
+        if (preset.isEmpty()) {
+            problems.value(
+                    at, name, "must be the name of a " + kind.word() + " preset", presets.hint(kind, name.asText()));
+            return name;
+        }
+        try {
+            return ReadFile.of(preset.get(), presets).values();
+        } catch (DesignFileException e) {
+            problems.addAll(e.problems());
+            return name;
+        }
+    }
+}
