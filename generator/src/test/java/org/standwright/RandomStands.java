@@ -42,8 +42,7 @@ final class RandomStands {
                   "screws": { "panel": "%s", "slide": "%s" },
                   "saw": { "kerf": %s, "trim": %s }
                 }
-                """
-                .formatted(
+                """.formatted(
                         name,
                         metric ? "mm" : "in",
                         machine(),
@@ -78,8 +77,7 @@ final class RandomStands {
         return """
                 { "name": "machine", "base": { "width": %s, "depth": %s },
                     "envelope": { "width": %s, "depth": %s, "height": %s }, "mass": %d,
-                    "reference": { "kind": "%s", "height": %s }, "feet": %s }"""
-                .formatted(
+                    "reference": { "kind": "%s", "height": %s }, "feet": %s }""".formatted(
                         length(200, 600),
                         length(200, 500),
                         length(600, 900),
@@ -95,7 +93,8 @@ final class RandomStands {
         return switch (random.nextInt(4)) {
             case 0 -> "{ \"kind\": \"casters\", \"caster\": \"caster-100\" }";
             case 1 -> "{ \"kind\": \"levelers\", \"leveler\": \"leveler-m10\" }";
-            case 2 -> "{ \"kind\": \"plinth\", \"height\": " + length(60, 150) + ", \"toeSpace\": " + length(40, 90) + " }";
+            case 2 ->
+                "{ \"kind\": \"plinth\", \"height\": " + length(60, 150) + ", \"toeSpace\": " + length(40, 90) + " }";
             default -> "{ \"kind\": \"none\" }";
         };
     }

@@ -3,6 +3,7 @@ package org.standwright.file;
 import java.util.Optional;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
+import org.standwright.part.Nominal;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Money;
 
@@ -14,9 +15,10 @@ record SheetFields(
         Grain grain,
         double length,
         double width,
+        Optional<Nominal> nominal,
         Optional<Money> price) {
 
     SheetGood toSheetGood() {
-        return new SheetGood(new Material(name, thickness, density, grain), length, width, price);
+        return new SheetGood(new Material(name, thickness, density, grain), length, width, nominal, price);
     }
 }

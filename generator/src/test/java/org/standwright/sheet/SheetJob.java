@@ -18,7 +18,8 @@ public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
     /** A sheet without grain, sawn without kerf or trim. */
     public static SheetJob sheet(double length, double width) {
         var material = new Material("plain board", 18, 650, Grain.NONE);
-        return new SheetJob(new SheetGood(material, length, width, Optional.empty()), new Saw(0, 0), List.of());
+        return new SheetJob(
+                new SheetGood(material, length, width, Optional.empty(), Optional.empty()), new Saw(0, 0), List.of());
     }
 
     /** Plywood as a shop buys it: 60 pieces or so make a job of three to six sheets. */
@@ -47,7 +48,8 @@ public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
     /** The same on veneered board. Say it before the pieces. */
     public SheetJob grain() {
         var veneered = new Material("veneered board", 18, 650, Grain.ALONG_LENGTH);
-        return new SheetJob(new SheetGood(veneered, sheet.length(), sheet.width(), Optional.empty()), saw, lines);
+        return new SheetJob(
+                new SheetGood(veneered, sheet.length(), sheet.width(), Optional.empty(), Optional.empty()), saw, lines);
     }
 
     public SheetJob pieces(String label, double length, double width, int count) {

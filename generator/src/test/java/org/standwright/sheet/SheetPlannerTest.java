@@ -173,8 +173,8 @@ class SheetPlannerTest {
         var thick = new Material("thick board", 18, 650, Grain.NONE);
         var stock = Stock.of(
                 new Saw(3, 0),
-                new SheetGood(thick, 1000, 500, Optional.empty()),
-                new SheetGood(thin, 600, 600, Optional.empty()));
+                new SheetGood(thick, 1000, 500, Optional.empty(), Optional.empty()),
+                new SheetGood(thin, 600, 600, Optional.empty(), Optional.empty()));
         var cutList = new CutList(
                 List.of(
                         SheetJob.line(thin, "A", 550, 550, 2),
