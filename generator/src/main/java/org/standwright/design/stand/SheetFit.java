@@ -1,11 +1,13 @@
 package org.standwright.design.stand;
 
+import java.util.HashSet;
 import java.util.List;
 import org.standwright.assembly.Group;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.geom.Grid;
 import org.standwright.part.Grain;
+import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
 
@@ -14,6 +16,7 @@ final class SheetFit {
     private SheetFit() {}
 
     static void check(StandDesign design, List<Group> groups) {
+        oneSizeEach(design);
         for (var group : groups) {
             for (var placed : group.parts()) {
                 var part = placed.part();
@@ -22,6 +25,19 @@ final class SheetFit {
                         .findFirst()
                         .orElseThrow();
                 fits(design, placed.label(), part, sheet);
+            }
+        }
+    }
+
+    private static void oneSizeEach(StandDesign design) {
+        var seen = new HashSet<Material>();
+        for (var sheet : design.sheets()) {
+            if (!seen.add(sheet.material())) {
+                throw new ImpossibleDesignException(
+                        "",
+                        "The design names two boards of " + sheet.material().name()
+                                + " that differ in size, price or nominal thickness.",
+                        List.of("Name the same board everywhere, or give one of them a name of its own."));
             }
         }
     }

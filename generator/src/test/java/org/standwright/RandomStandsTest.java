@@ -1,0 +1,88 @@
+package org.standwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.Stand;
+import org.standwright.design.stand.Clearances;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.file.DesignFiles;
+import org.standwright.file.PresetLibrary;
+import org.standwright.sheet.SheetPlanner;
+import org.standwright.sheet.SheetUnit;
+import org.standwright.sheet.Stock;
+
+/** What must hold for any stand that can be built, over random design files. */
+class RandomStandsTest {
+    private static final int ATTEMPTS = 40;
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, "full".equals(System.getProperty("standwright.random")) ? 1000 : 60);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void closesFitsAndOpens(long seed) throws IOException {
+        var text = buildable(seed);
+        try {
+            holds(text);
+        } catch (AssertionError | RuntimeException failure) {
+            var folder = Files.createDirectories(Path.of("target", "failed-designs"));
+            var file = Files.writeString(folder.resolve("random-stand-" + seed + ".json"), text);
+            throw new AssertionError("seed " + seed + " fails; its design is " + file, failure);
+        }
+    }
+
+    /** The first attempt of a seed that is not refused. */
+    static String buildable(long seed) {
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            var text = RandomStands.text(seed, attempt);
+            try {
+                build(text);
+                return text;
+            } catch (ImpossibleDesignException refused) {
+                assertThat(refused).hasMessageContaining(".");
+            }
+        }
+        throw new AssertionError("seed " + seed + ": none of " + ATTEMPTS + " attempts can be built");
+    }
+
+    static Stand build(String text) {
+        var presets = PresetLibrary.of(Path.of("."), Optional.empty());
+        return StandBuilder.build(
+                DesignFiles.parse("random.json", text, presets).design());
+    }
+
+    private static void holds(String text) {
+        var stand = build(text);
+        assertThat(stand.stack().sum()).isCloseTo(stand.stack().workingHeight(), within(1e-6));
+        Clearances.check(stand.assembly());
+
+        var cutList = CutList.of(stand.assembly(), stand.design().unit());
+        var plan = SheetPlanner.plan(
+                new Stock(stand.design().sheets(), stand.design().saw()), cutList);
+        for (var material : plan.materials()) {
+            double onList = cutList.lines().stream()
+                    .filter(line -> line.material().equals(material.sheet().material()))
+                    .mapToDouble(line -> (double) SheetUnit.up(line.part().cutLength())
+                            * SheetUnit.up(line.part().cutWidth())
+                            * line.count())
+                    .sum();
+            assertThat((double) material.pieceArea()).isEqualTo(onList);
+            assertThat(material.sheets().size()).isGreaterThanOrEqualTo(material.lowerBound());
+        }
+        assertThat(stand.assembly().parts())
+                .hasSameSizeAs(cutList.lines().stream()
+                        .flatMap(line -> line.members().stream())
+                        .toList());
+    }
+}
