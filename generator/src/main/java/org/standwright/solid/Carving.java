@@ -10,8 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.standwright.solid.Planes.Plane;
 import org.standwright.solid.Prism.Corner;
+import org.standwright.solid.mesh.BrokenMeshException;
+import org.standwright.solid.mesh.Facet;
+import org.standwright.solid.mesh.Planes;
+import org.standwright.solid.mesh.Planes.Plane;
 
 /**
  * Blank minus tools by the CSG kernel; the only class that knows it. Every polygon carries the number of its plane,
@@ -67,7 +70,7 @@ final class Carving {
     private Polygon side(Corner a, Corner b, Prism prism, boolean tool) {
         var wall = List.of(
                 point(a, prism.bottom()), point(b, prism.bottom()), point(b, prism.top()), point(a, prism.top()));
-        return polygon(wall, Plane.upright(a, b), tool);
+        return polygon(wall, Plane.upright(a.x(), a.y(), b.x(), b.y()), tool);
     }
 
     /** A tool's face looks the other way once it is a face of what the tool leaves. */

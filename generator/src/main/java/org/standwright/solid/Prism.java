@@ -14,6 +14,19 @@ import java.util.stream.IntStream;
 record Prism(List<Corner> outline, int bottom, int top) {
     record Corner(int x, int y) {}
 
+    /** A box along the axes. */
+    record Extent(int x0, int y0, int z0, int x1, int y1, int z1) {
+        /** Whether the two share at least a point. */
+        boolean touches(Extent other) {
+            return x0 <= other.x1
+                    && other.x0 <= x1
+                    && y0 <= other.y1
+                    && other.y0 <= y1
+                    && z0 <= other.z1
+                    && other.z0 <= z1;
+        }
+    }
+
     Prism {
         outline = List.copyOf(outline);
         if (outline.size() < 3 || top <= bottom) {
@@ -45,30 +58,15 @@ record Prism(List<Corner> outline, int bottom, int top) {
         return kept;
     }
 
-    int minX() {
-        return xs().min().getAsInt();
-    }
-
-    int maxX() {
-        return xs().max().getAsInt();
-    }
-
-    int minY() {
-        return ys().min().getAsInt();
-    }
-
-    int maxY() {
-        return ys().max().getAsInt();
-    }
-
-    /** Whether the boxes around the two share at least a point. */
-    boolean boxTouches(Prism other) {
-        return minX() <= other.maxX()
-                && other.minX() <= maxX()
-                && minY() <= other.maxY()
-                && other.minY() <= maxY()
-                && bottom <= other.top
-                && other.bottom <= top;
+    /** The box around it. */
+    Extent extent() {
+        return new Extent(
+                xs().min().getAsInt(),
+                ys().min().getAsInt(),
+                bottom,
+                xs().max().getAsInt(),
+                ys().max().getAsInt(),
+                top);
     }
 
     /** Area of the outline, in square grid units. */

@@ -1,11 +1,13 @@
 package org.standwright.solid;
 
-import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.standwright.part.Part;
+import org.standwright.solid.mesh.BrokenMeshException;
+import org.standwright.solid.mesh.ClosedMesh;
+import org.standwright.solid.mesh.Planes;
 
 /** From a part at its finished size to its solid. */
 public final class Solids {
@@ -34,11 +36,13 @@ public final class Solids {
         throw new SolidException(part, failure);
     }
 
+    /** Large tools first: what they clear away, the later ones needn't cut. */
     private static Stream<Supplier<List<List<Prism>>>> orders(List<Prism> tools) {
-        var backwards = new ArrayList<>(tools);
-        Collections.reverse(backwards);
+        var falling = tools.stream()
+                .sorted(Comparator.comparingDouble(Prism::area).reversed())
+                .toList();
         return Stream.of(
-                () -> Groups.of(tools), () -> Groups.of(backwards), () -> oneByOne(tools), () -> oneByOne(backwards));
+                () -> Groups.of(falling), () -> Groups.of(tools), () -> oneByOne(falling), () -> oneByOne(tools));
     }
 
     private static List<List<Prism>> oneByOne(List<Prism> tools) {
@@ -48,8 +52,7 @@ public final class Solids {
     private static Solid build(Shape shape, List<List<Prism>> groups) {
         var planes = new Planes();
         var facets = new Carving(planes).carve(shape.blank(), groups);
-        var mesh = TouchSplit.split(FaceRebuild.rebuild(facets, planes));
-        EdgeCheck.check(mesh);
+        var mesh = ClosedMesh.of(facets, planes);
         VolumeCheck.check(mesh, shape);
         return new Solid(mesh.vertices(), mesh.triangles());
     }

@@ -32,8 +32,8 @@ final class Tools implements FeatureVisitor<Optional<Prism>> {
         var area = channel.area();
         int x0 = beyondLow(snap(area.x0()));
         int y0 = beyondLow(snap(area.y0()));
-        int x1 = beyondHigh(snap(area.x1()), blank.maxX());
-        int y1 = beyondHigh(snap(area.y1()), blank.maxY());
+        int x1 = beyondHigh(snap(area.x1()), blank.extent().x1());
+        int y1 = beyondHigh(snap(area.y1()), blank.extent().y1());
         int bottom = bottom(channel.face(), channel.depth());
         int top = top(channel.face(), channel.depth());
         if (x1 <= x0 || y1 <= y0 || isNothing(bottom, top)) {

@@ -1,5 +1,8 @@
 package org.standwright.solid;
 
+import org.standwright.solid.mesh.BrokenMeshException;
+import org.standwright.solid.mesh.Mesh;
+
 /** Catches a solid that closes but can't be what was asked for. */
 final class VolumeCheck {
     private static final double RELATIVE = 1e-6;

@@ -37,7 +37,7 @@ final class RandomPart {
 
     /** Features on a coarse lattice: most of them share planes, edges or corners with others. */
     static Part onLattice(long seed, int fewest, int most) {
-        return new RandomPart(seed, 10).part("lattice " + seed, fewest, most);
+        return new RandomPart(seed, 20).part("lattice " + seed, fewest, most);
     }
 
     private Part part(String name, int fewest, int most) {
@@ -45,7 +45,7 @@ final class RandomPart {
         int count = random.nextInt(fewest, most + 1);
         List<Feature> features = new ArrayList<>();
         while (features.size() < count) {
-            features.add(random.nextInt(5) < 2 ? channel() : hole());
+            features.add(random.nextBoolean() ? channel() : hole());
         }
         return Part.blank(name, material, LENGTH, WIDTH).with(features);
     }
@@ -64,7 +64,7 @@ final class RandomPart {
     }
 
     private Hole hole() {
-        double radius = step > 1 ? 10 * random.nextInt(1, 4) / 2.0 : random.nextDouble(1, 40);
+        double radius = step > 1 ? 5 * random.nextInt(1, 5) : random.nextDouble(1, 40);
         double x = between(radius, LENGTH - radius);
         double y = between(radius, WIDTH - radius);
         return random.nextInt(3) == 0
@@ -77,7 +77,7 @@ final class RandomPart {
     }
 
     private double depth() {
-        return step > 1 ? 3 * random.nextInt(1, 5) : random.nextDouble(1, thickness - 1);
+        return step > 1 ? 3 * random.nextInt(2, 5) : random.nextDouble(1, thickness - 1);
     }
 
     private double between(double low, double high) {

@@ -1,6 +1,6 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
-import org.standwright.solid.Planes.Plane;
+import org.standwright.solid.mesh.Planes.Plane;
 
 /**
  * One plane seen square on from outside along the axis nearest to its normal: grid points as exact integers (u, v),

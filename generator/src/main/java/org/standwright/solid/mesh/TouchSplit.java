@@ -1,11 +1,7 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Parts the places where a solid merely touches itself, along an edge or in a corner. The triangles round such an edge
@@ -26,25 +22,17 @@ final class TouchSplit {
     }
 
     private void pairAll() {
-        for (var around : byEnds().values()) {
-            if (around.size() == 2) {
-                pair(around.get(0), around.get(1));
+        var byEnds = new HalfEdgeOrder(mesh);
+        for (int start = 0; start < byEnds.count(); ) {
+            var around = byEnds.sameEnds(start);
+            if (around.length == 2) {
+                pair(around[0], around[1]);
             } else {
                 pairByWedge(around);
             }
+            start += around.length;
         }
         mesh.halveCrowded();
-    }
-
-    /** Half-edges by the two points that they join, in the order in which the pairs come up first. */
-    private Map<Long, List<Integer>> byEnds() {
-        var groups = new LinkedHashMap<Long, List<Integer>>();
-        for (int half = 0; half < mesh.count(); half++) {
-            long low = Math.min(mesh.from(half), mesh.to(half));
-            long high = Math.max(mesh.from(half), mesh.to(half));
-            groups.computeIfAbsent(low << 32 | high, ends -> new ArrayList<>(2)).add(half);
-        }
-        return groups;
     }
 
     private void pair(int one, int other) {
@@ -54,13 +42,13 @@ final class TouchSplit {
         mesh.pair(one, other);
     }
 
-    private void pairByWedge(List<Integer> around) {
-        int first = around.get(0);
+    private void pairByWedge(int[] around) {
+        int first = around[0];
         var turn = new Turn(mesh, first);
-        var angles = new HashMap<Integer, Double>();
-        around.forEach(half -> angles.put(half, turn.angle(half)));
-        var inTurn = new ArrayList<>(around);
-        inTurn.sort(Comparator.comparing(angles::get));
+        var inTurn = IntStream.of(around)
+                .boxed()
+                .sorted(Comparator.comparingDouble(turn::angle))
+                .toList();
         int pairs = 0;
         for (int i = 0; i < inTurn.size(); i++) {
             int half = inTurn.get(i);

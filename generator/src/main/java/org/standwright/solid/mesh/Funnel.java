@@ -1,4 +1,4 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
 import java.util.Arrays;
 

@@ -1,22 +1,22 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
 /**
- * Indexed triangles, not yet known to close.
+ * Indexed triangles.
  *
  * @param vertices x, y, z of each vertex, 1/1024 mm
  * @param triangles three vertex numbers each, counter-clockwise from outside
  */
-record Mesh(int[] vertices, int[] triangles) {
-    int vertexCount() {
+public record Mesh(int[] vertices, int[] triangles) {
+    public int vertexCount() {
         return vertices.length / 3;
     }
 
-    int triangleCount() {
+    public int triangleCount() {
         return triangles.length / 3;
     }
 
     /** Six times the volume enclosed, reckoned from the first vertex. */
-    double sixfoldVolume() {
+    public double sixfoldVolume() {
         double sum = 0;
         for (int t = 0; t < triangles.length; t += 3) {
             var a = fromFirst(triangles[t]);

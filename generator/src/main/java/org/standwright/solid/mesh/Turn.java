@@ -1,4 +1,4 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
 /** The angles at which triangles stand round one edge, counter-clockwise seen against its direction. */
 final class Turn {

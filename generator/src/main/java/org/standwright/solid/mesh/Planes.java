@@ -1,34 +1,39 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** The oriented planes that the faces of one solid lie on, numbered as they come: equal planes, equal numbers. */
-final class Planes {
+public final class Planes {
     /**
      * All points p with normal · p = offset; the normal points out of the solid and has no common divisor.
      *
      * @param offset in 1/1024 mm times the normal's length
      */
-    record Plane(long nx, long ny, long nz, long offset) {
-        static Plane level(int z, int side) {
+    public record Plane(long nx, long ny, long nz, long offset) {
+        /** At a height, facing up (1) or down (-1). */
+        public static Plane level(int z, int side) {
             return new Plane(0, 0, side, (long) side * z);
         }
 
-        /** Upright, through two corners, facing to the right of the way from {@code a} to {@code b}. */
-        static Plane upright(Prism.Corner a, Prism.Corner b) {
-            long dx = b.x() - a.x();
-            long dy = b.y() - a.y();
-            long divisor = BigInteger.valueOf(dx).gcd(BigInteger.valueOf(dy)).longValueExact();
+        /** Upright, through two points seen from above, facing to the right of the way from the first to the second. */
+        public static Plane upright(int x0, int y0, int x1, int y1) {
+            long dx = (long) x1 - x0;
+            long dy = (long) y1 - y0;
+            long divisor = commonDivisor(Math.abs(dx), Math.abs(dy));
             long nx = dy / divisor;
             long ny = -dx / divisor;
-            return new Plane(nx, ny, 0, nx * a.x() + ny * a.y());
+            return new Plane(nx, ny, 0, nx * x0 + ny * y0);
         }
 
-        Plane turned() {
+        private static long commonDivisor(long a, long b) {
+            return b == 0 ? a : commonDivisor(b, a % b);
+        }
+
+        /** The same points, seen from the other side. */
+        public Plane turned() {
             return new Plane(-nx, -ny, -nz, -offset);
         }
     }
@@ -36,7 +41,8 @@ final class Planes {
     private final Map<Plane, Integer> numbers = new HashMap<>();
     private final List<Plane> planes = new ArrayList<>();
 
-    int number(Plane plane) {
+    /** The number of a plane, a new one if it has none yet. */
+    public int number(Plane plane) {
         return numbers.computeIfAbsent(plane, fresh -> {
             planes.add(fresh);
             return planes.size() - 1;
@@ -45,9 +51,5 @@ final class Planes {
 
     Plane get(int number) {
         return planes.get(number);
-    }
-
-    int count() {
-        return planes.size();
     }
 }

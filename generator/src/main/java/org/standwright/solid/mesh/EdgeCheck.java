@@ -1,16 +1,27 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 
 /** Says whether a mesh closes; looks at nothing but vertex numbers and coordinates. */
 final class EdgeCheck {
     private final Mesh mesh;
-    /** The corner at which each directed edge starts. */
-    private final Map<Long, Integer> starts = new HashMap<>();
+    /** Where the corners of each vertex begin in {@link #corners}. */
+    private final int[] firsts;
+    /** All corners, sorted by vertex. */
+    private final int[] corners;
 
     private EdgeCheck(Mesh mesh) {
         this.mesh = mesh;
+        firsts = new int[mesh.vertexCount() + 1];
+        Arrays.stream(mesh.triangles()).forEach(vertex -> firsts[vertex + 1]++);
+        for (int vertex = 0; vertex < mesh.vertexCount(); vertex++) {
+            firsts[vertex + 1] += firsts[vertex];
+        }
+        corners = new int[mesh.triangles().length];
+        var next = firsts.clone();
+        for (int corner = 0; corner < corners.length; corner++) {
+            corners[next[vertex(corner)]++] = corner;
+        }
     }
 
     /**
@@ -27,32 +38,40 @@ final class EdgeCheck {
     }
 
     private void edges() {
-        for (int corner = 0; corner < mesh.triangles().length; corner++) {
-            if (starts.put(edge(vertex(corner), vertex(next(corner))), corner) != null) {
-                throw new BrokenMeshException("an edge has more than two faces");
-            }
+        for (int corner = 0; corner < corners.length; corner++) {
             if (corner % 3 == 0 && isFlat(corner)) {
                 throw new BrokenMeshException("a triangle has no area");
             }
-        }
-        for (int corner = 0; corner < mesh.triangles().length; corner++) {
-            if (!starts.containsKey(edge(vertex(next(corner)), vertex(corner)))) {
-                throw new BrokenMeshException("an edge has one face only");
-            }
+            leading(vertex(corner), vertex(next(corner)));
+            leading(vertex(next(corner)), vertex(corner));
         }
     }
 
-    private void fans() {
-        var seen = new boolean[mesh.vertexCount()];
-        var visited = new boolean[mesh.triangles().length];
-        for (int first = 0; first < visited.length; first++) {
-            if (!visited[first]) {
-                if (seen[vertex(first)]) {
-                    throw new BrokenMeshException("two fans of faces share a vertex");
+    /** The corner that the only edge from {@code from} to {@code to} starts at. */
+    private int leading(int from, int to) {
+        int found = -1;
+        for (int i = firsts[from]; i < firsts[from + 1]; i++) {
+            if (vertex(next(corners[i])) == to) {
+                if (found >= 0) {
+                    throw new BrokenMeshException("an edge has more than two faces");
                 }
-                seen[vertex(first)] = true;
-                for (int corner = first; !visited[corner]; corner = aside(corner)) {
-                    visited[corner] = true;
+                found = corners[i];
+            }
+        }
+        if (found < 0) {
+            throw new BrokenMeshException("an edge has one face only");
+        }
+        return found;
+    }
+
+    private void fans() {
+        for (int vertex = 0; vertex < mesh.vertexCount(); vertex++) {
+            int around = firsts[vertex + 1] - firsts[vertex];
+            int corner = corners[firsts[vertex]];
+            for (int i = 1; i < around; i++) {
+                corner = aside(corner);
+                if (corner == corners[firsts[vertex]]) {
+                    throw new BrokenMeshException("two fans of faces share a vertex");
                 }
             }
         }
@@ -60,8 +79,7 @@ final class EdgeCheck {
 
     /** The corner of the next triangle round the same vertex. */
     private int aside(int corner) {
-        int before = next(next(corner));
-        return starts.get(edge(vertex(corner), vertex(before)));
+        return leading(vertex(corner), vertex(next(next(corner))));
     }
 
     private boolean isFlat(int corner) {
@@ -92,9 +110,5 @@ final class EdgeCheck {
 
     private static int next(int corner) {
         return corner % 3 == 2 ? corner - 2 : corner + 1;
-    }
-
-    private static long edge(int from, int to) {
-        return (long) from << 32 | to;
     }
 }

@@ -1,4 +1,4 @@
-package org.standwright.solid;
+package org.standwright.solid.mesh;
 
 import java.util.Arrays;
 
@@ -24,6 +24,10 @@ final class HalfEdges {
 
     int count() {
         return starts.length;
+    }
+
+    int pointCount() {
+        return points.length / 3;
     }
 
     int from(int half) {
