@@ -27,7 +27,7 @@ final class InsertionSearch {
         return Optional.ofNullable(best.insertion);
     }
 
-    /** In how many ways a piece of the type fits, at most {@code enough}. */
+    /** In how many ways a piece of the type fits, counted no further than just over {@code enough}. */
     int count(Layout layout, int type, int enough) {
         var piece = job.types().get(type);
         int count = 0;
@@ -35,7 +35,7 @@ final class InsertionSearch {
             for (var rest : board.rests()) {
                 count += fits(rest, piece, false) ? 1 : 0;
                 count += piece.turnable() && fits(rest, piece, true) ? 1 : 0;
-                if (count >= enough) {
+                if (count > enough) {
                     return count;
                 }
             }

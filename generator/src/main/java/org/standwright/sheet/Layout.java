@@ -63,6 +63,11 @@ final class Layout {
         boards.add(board);
     }
 
+    /** Boards that were begun for nothing, every way onto them overlooked, go back to the stack. */
+    void returnWholeBoards() {
+        boards.removeIf(Board::isWhole);
+    }
+
     void insert(Insertion insertion) {
         var result = insertion.result(job.types().get(insertion.type()));
         var tree = boards.get(insertion.board()).tree().replace(insertion.rest(), result);

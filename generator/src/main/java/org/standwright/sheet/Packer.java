@@ -5,10 +5,9 @@ import java.util.List;
 /** The search's one door: a job in, a cut tree for each board out. */
 final class Packer {
     private static final long SEED = 42;
-    /** Steps times pieces: what a job of 60 pieces may take is a fraction of a second. */
-    private static final int EFFORT = 180_000;
-
     private static final int MOST_STEPS = 4000;
+    /** Steps times pieces: a step of a larger job takes longer. */
+    private static final int EFFORT = 180_000;
 
     private Packer() {}
 
@@ -16,8 +15,8 @@ final class Packer {
     static List<CutNode> pack(PackingJob job, int bound) {
         int steps = Math.min(MOST_STEPS, EFFORT / job.pieceCount());
         var search = new RuinAndRecreate(job, new Dice(SEED));
-        var fewest = search.improve(GreedyPacker.pack(job), bound, steps);
-        var best = search.improve(fewest, fewest.boards().size(), steps / 2);
+        var fewest = search.fewer(GreedyPacker.pack(job), bound, steps);
+        var best = search.tidier(fewest, steps / 4);
         return best.boards().stream().map(Board::tree).toList();
     }
 }

@@ -4,14 +4,13 @@ import java.util.Arrays;
 
 /**
  * Improves a layout: take some pieces off, lay them again where few places remain for them, keep the result if it is
- * not worse than what stood some steps ago. Works towards one board fewer than the best complete layout until the bound
- * is reached, then towards larger offcuts. After T. Gardeyn, T. Wauters, A goal-driven ruin and recreate heuristic for
+ * not worse than what stood some steps ago. After T. Gardeyn, T. Wauters, A goal-driven ruin and recreate heuristic for
  * the 2D variable-sized bin packing problem with guillotine constraints, EJOR 2021.
  */
 final class RuinAndRecreate {
     private static final int MEAN_REMOVALS = 4;
     private static final int OVERLOOKED_ONE_IN = 20;
-    private static final int MEMORY = 50;
+    private static final int MEMORY = 20;
 
     private final PackingJob job;
     private final Dice dice;
@@ -24,34 +23,51 @@ final class RuinAndRecreate {
         this.insertions = new InsertionSearch(job, () -> dice.oneIn(OVERLOOKED_ONE_IN));
     }
 
-    /** The best complete layout found in so many steps, at worst {@code start} itself. */
-    Layout improve(Layout start, int bound, int steps) {
+    /** The layout with the fewest boards found in so many steps, at worst {@code start}; stops at the bound. */
+    Layout fewer(Layout start, int bound, int steps) {
         var best = start;
-        var current = goal(best, bound);
-        for (int step = 0; step < steps; step++) {
-            int limit = Math.max(bound, best.boards().size() - 1);
-            var trial = current.copy();
-            ruin(trial);
-            recreate(trial, limit);
-            if (trial.complete() && trial.betterThan(best)) {
-                boolean fewer = trial.boards().size() < best.boards().size();
+        var current = withoutEmptiest(best);
+        for (int step = 0; step < steps && best.boards().size() > bound; step++) {
+            var trial = next(current, best.boards().size() - 1);
+            if (trial.complete()) {
                 best = trial;
-                current = fewer ? goal(best, bound) : trial;
-            } else if (accepts(trial, current, step % MEMORY)) {
+                current = withoutEmptiest(best);
+            } else if (accepts(trial, current, step)) {
                 current = trial;
             }
         }
         return best;
     }
 
-    /** Where to go on from a new best: with a board too many, without its emptiest. */
-    private Layout goal(Layout best, int bound) {
-        var next = best.copy();
-        if (next.boards().size() > bound) {
-            next.dropEmptiest();
+    /** The same pieces on as many boards, with the larger offcuts found in so many steps. */
+    Layout tidier(Layout start, int steps) {
+        var best = start;
+        var current = start;
+        Arrays.fill(memory, Score.of(start));
+        for (int step = 0; step < steps; step++) {
+            var trial = next(current, start.boards().size());
+            if (trial.complete() && trial.betterThan(best)) {
+                best = trial;
+            }
+            if (accepts(trial, current, step)) {
+                current = trial;
+            }
         }
-        Arrays.fill(memory, Score.of(next));
-        return next;
+        return best;
+    }
+
+    private Layout withoutEmptiest(Layout layout) {
+        var fewer = layout.copy();
+        fewer.dropEmptiest();
+        Arrays.fill(memory, Score.of(fewer));
+        return fewer;
+    }
+
+    private Layout next(Layout current, int limit) {
+        var trial = current.copy();
+        ruin(trial);
+        recreate(trial, limit);
+        return trial;
     }
 
     private void ruin(Layout layout) {
@@ -77,16 +93,19 @@ final class RuinAndRecreate {
                 waiting[type] = false;
             }
         }
+        layout.returnWholeBoards();
     }
 
-    /** Index of the missing type with the fewest insertions, -1 if none waits. */
+    /** Index of the missing type with the fewest insertions, any of them at a tie, -1 if none waits. */
     private int scarcest(Layout layout, boolean[] waiting) {
         int scarcest = -1;
         int fewest = Integer.MAX_VALUE;
+        int ties = 0;
         for (int type = 0; type < waiting.length; type++) {
             if (waiting[type] && layout.missing(type) > 0) {
                 int count = insertions.count(layout, type, fewest);
-                if (count < fewest) {
+                ties = count < fewest ? 1 : ties + (count == fewest ? 1 : 0);
+                if (count < fewest || count == fewest && dice.oneIn(ties)) {
                     fewest = count;
                     scarcest = type;
                 }
@@ -95,7 +114,8 @@ final class RuinAndRecreate {
         return scarcest;
     }
 
-    private boolean accepts(Layout trial, Layout current, int slot) {
+    private boolean accepts(Layout trial, Layout current, int step) {
+        int slot = step % MEMORY;
         var score = Score.of(trial);
         boolean accepted = !memory[slot].better(score) || !Score.of(current).better(score);
         memory[slot] = accepted ? score : Score.of(current);
