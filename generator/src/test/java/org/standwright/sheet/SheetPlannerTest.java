@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Saw;
 import org.standwright.part.Grain;
@@ -159,7 +160,7 @@ class SheetPlannerTest {
     void takesAnOversizePartAtItsCutSize() {
         var material = SheetJob.sheet(1000, 500).sheet().material();
         var part = Part.blank("top", material, 400, 300).cutOver(3);
-        var line = new org.standwright.cutlist.CutLine("A", part, List.of("top"), List.of());
+        var line = new CutLine("A", part, List.of("top"), List.of());
         var job = SheetJob.sheet(1000, 500);
 
         var plan = SheetPlanner.plan(job.stock(), new CutList(List.of(line), List.of()));
