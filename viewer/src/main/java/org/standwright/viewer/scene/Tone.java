@@ -1,0 +1,26 @@
+package org.standwright.viewer.scene;
+
+import java.util.Locale;
+import org.standwright.assembly.Block;
+import org.standwright.assembly.Group;
+import org.standwright.part.Part;
+
+/**
+ * What is painted in one colour.
+ *
+ * @param name as the model says it; the style sheet has it in lower case with hyphens
+ */
+record Tone(String name) {
+    /** Fixed parts are told apart by their group, the parts of a drawer by what they are. */
+    static Tone of(Group group, Part part) {
+        return new Tone(group.moves() ? part.name() : group.name());
+    }
+
+    static Tone of(Block block) {
+        return new Tone(block.kind().name());
+    }
+
+    String styleClass() {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[ _]+", "-");
+    }
+}
