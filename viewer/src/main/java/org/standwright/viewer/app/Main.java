@@ -35,8 +35,7 @@ public final class Main implements Callable<Integer> {
     public Integer call() {
         var exitCode = new CompletableFuture<Integer>();
         Platform.startup(() -> {
-            var window = new Window();
-            window.open(design);
+            var window = new Window(design);
             snapshot.ifPresentOrElse(
                     file -> window.picture(file, exitCode::complete), () -> window.show(exitCode::complete));
         });

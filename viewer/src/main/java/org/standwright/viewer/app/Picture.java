@@ -18,7 +18,7 @@ final class Picture {
     static void write(Image image, Path file) throws IOException {
         var bytes = new ByteArrayOutputStream();
         ImageIO.write(pixels(image), "png", bytes);
-        var unfinished = Files.createTempFile(file.toAbsolutePath().getParent(), "picture", ".new-png");
+        var unfinished = file.resolveSibling(file.getFileName() + ".new-picture");
         try {
             Files.write(unfinished, bytes.toByteArray());
             Files.move(unfinished, file, StandardCopyOption.REPLACE_EXISTING);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.IntConsumer;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 
@@ -15,32 +16,38 @@ final class Window {
     private static final int NO_PICTURE = 1;
 
     private final StandModel model = new StandModel();
-    private final Opener opener = new Opener(model);
     private final Scene scene = new Scene(new StandPane(model), WIDTH, HEIGHT);
+    private final Stage stage = new Stage();
 
-    void open(Optional<Path> design) {
-        opener.open(design);
-    }
-
-    /** @param whenClosed gets the exit code */
-    void show(IntConsumer whenClosed) {
-        var stage = new Stage();
+    /** @param design a design file; empty for the demo */
+    Window(Optional<Path> design) {
         stage.titleProperty()
                 .bind(model.standProperty().map(stand -> stand.map(opened -> opened.name() + " - Standwright")
                         .orElse("Standwright")));
         stage.setScene(scene);
+        new Opener(model).open(design);
+    }
+
+    /** @param whenClosed gets the exit code */
+    void show(IntConsumer whenClosed) {
         stage.setOnHidden(event -> whenClosed.accept(FINE));
         stage.show();
     }
 
+    void close() {
+        stage.close();
+    }
+
     /**
-     * Writes the window as it looks with the stand in it, without showing it.
+     * Writes the window as it looks with the stand in it; it need not be on the screen.
      *
      * @param whenDone gets the exit code
      */
     void picture(Path file, IntConsumer whenDone) {
-        model.standProperty().addListener(change -> whenDone.accept(write(file)));
-        model.problemProperty().addListener(change -> whenDone.accept(refuse(model.problemProperty().get())));
+        // later: when the pane, which listens too, has built its nodes
+        model.standProperty().subscribe(() -> Platform.runLater(() -> whenDone.accept(write(file))));
+        model.problemProperty()
+                .subscribe(() -> whenDone.accept(refuse(model.problemProperty().get())));
     }
 
     private int write(Path file) {

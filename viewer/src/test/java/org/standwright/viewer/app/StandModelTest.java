@@ -1,0 +1,82 @@
+package org.standwright.viewer.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.standwright.file.DesignFileException;
+
+class StandModelTest {
+    private static OpenedStand demo;
+
+    private final StandModel model = new StandModel();
+
+    @BeforeAll
+    static void openTheDemo() {
+        demo = OpenedStand.open(Optional.empty());
+    }
+
+    @Test
+    void startsEmpty() {
+        assertThat(model.standProperty().get()).isEmpty();
+        assertThat(model.problemProperty().get()).isEmpty();
+    }
+
+    @Test
+    void showsTheDemoWithItsSizes() {
+        model.show(demo);
+
+        assertThat(model.standProperty().get()).map(OpenedStand::name).contains("Planer stand");
+        assertThat(model.standProperty().get().orElseThrow().sizes())
+                .startsWith("Working height 900 mm · outside 720 × ");
+    }
+
+    @Test
+    void hasEveryPartOfTheDemoAndTheBoughtThings() {
+        assertThat(demo.scenery().boards()).hasSizeGreaterThan(50);
+        assertThat(demo.scenery().blocks())
+                .extracting(block -> block.kind().name())
+                .contains("MACHINE", "CASTER", "SLIDE");
+    }
+
+    @Test
+    void keepsTheStandWhenTheNextOneIsRefused() {
+        model.show(demo);
+        model.refuse("no such file");
+
+        assertThat(model.standProperty().get()).contains(demo);
+        assertThat(model.problemProperty().get()).isEqualTo("no such file");
+    }
+
+    @Test
+    void forgetsTheProblemWhenAStandIsShown() {
+        model.refuse("no such file");
+        model.show(demo);
+
+        assertThat(model.problemProperty().get()).isEmpty();
+    }
+
+    @Test
+    void namesAFileThatIsNotThere(@TempDir Path folder) {
+        var missing = folder.resolve("no-stand.json");
+
+        assertThatThrownBy(() -> OpenedStand.open(Optional.of(missing)))
+                .isInstanceOf(DesignFileException.class)
+                .hasMessageContaining("no-stand.json");
+    }
+
+    @Test
+    void tellsLineAndColumnOfWhatIsWrongInAFile(@TempDir Path folder) throws IOException {
+        var broken = Files.writeString(folder.resolve("broken.json"), "{\n  \"version\": 1,\n}\n");
+
+        assertThatThrownBy(() -> OpenedStand.open(Optional.of(broken)))
+                .isInstanceOf(DesignFileException.class)
+                .hasMessageContaining("broken.json line 3");
+    }
+}
