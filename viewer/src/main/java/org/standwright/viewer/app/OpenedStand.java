@@ -33,8 +33,7 @@ record OpenedStand(String name, String sizes, Scenery scenery) {
     }
 
     static OpenedStand of(Stand stand) {
-        return new OpenedStand(
-                stand.design().name(), new Sizes(stand).text(), Scenery.of(stand.assembly()));
+        return new OpenedStand(stand.design().name(), new Sizes(stand).text(), Scenery.of(stand.assembly()));
     }
 
     private static DesignFile read(Path file) {

@@ -31,11 +31,13 @@ final class StandPane extends BorderPane {
 
     private Node heading() {
         var name = styled("name", new Label());
-        name.textProperty().bind(model.standProperty().map(stand -> stand.map(OpenedStand::name)
-                .orElse("Standwright")));
+        name.textProperty()
+                .bind(model.standProperty()
+                        .map(stand -> stand.map(OpenedStand::name).orElse("Standwright")));
         var sizes = styled("sizes", new Label());
-        sizes.textProperty().bind(model.standProperty().map(stand -> stand.map(OpenedStand::sizes)
-                .orElse("")));
+        sizes.textProperty()
+                .bind(model.standProperty()
+                        .map(stand -> stand.map(OpenedStand::sizes).orElse("")));
         var space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         var hint = styled("hint", new Label("drag: turn · wheel: zoom · double click: fit"));

@@ -22,8 +22,9 @@ final class Window {
     /** @param design a design file; empty for the demo */
     Window(Optional<Path> design) {
         stage.titleProperty()
-                .bind(model.standProperty().map(stand -> stand.map(opened -> opened.name() + " - Standwright")
-                        .orElse("Standwright")));
+                .bind(model.standProperty()
+                        .map(stand -> stand.map(opened -> opened.name() + " - Standwright")
+                                .orElse("Standwright")));
         stage.setScene(scene);
         new Opener(model).open(design);
     }

@@ -150,8 +150,7 @@ public final class AssemblyView extends Pane {
     }
 
     private void turn(MouseEvent event) {
-        look(orbit.turned(
-                DEGREES_PER_PIXEL * (event.getX() - mouseX), DEGREES_PER_PIXEL * (event.getY() - mouseY)));
+        look(orbit.turned(DEGREES_PER_PIXEL * (event.getX() - mouseX), DEGREES_PER_PIXEL * (event.getY() - mouseY)));
         remember(event);
     }
 

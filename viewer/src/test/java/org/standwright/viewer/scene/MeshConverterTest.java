@@ -31,7 +31,8 @@ class MeshConverterTest {
 
     @Test
     void keepsTheWindingSoThatTheMeshEnclosesTheVolumeOfTheBoard() {
-        assertThat(volume(MeshConverter.mesh(Solids.of(PLAIN, Fineness.SCREEN)))).isEqualTo(400.0 * 300 * 18);
+        assertThat(volume(MeshConverter.mesh(Solids.of(PLAIN, Fineness.SCREEN))))
+                .isEqualTo(400.0 * 300 * 18);
     }
 
     @Test
@@ -58,14 +59,16 @@ class MeshConverterTest {
     void smoothesNoEdge() {
         var mesh = MeshConverter.mesh(Solids.of(DRILLED, Fineness.SCREEN));
 
-        assertThat(mesh.getFaceSmoothingGroups().size()).isEqualTo(mesh.getFaces().size() / 6);
+        assertThat(mesh.getFaceSmoothingGroups().size())
+                .isEqualTo(mesh.getFaces().size() / 6);
         assertThat(mesh.getFaceSmoothingGroups().toArray(null)).containsOnly(0);
     }
 
     /** By the divergence theorem: a sixth of the sum of the triple products, above 0 only when seen from outside. */
     private static double volume(TriangleMesh mesh) {
         return IntStream.range(0, mesh.getFaces().size() / 6)
-                        .mapToDouble(face -> tripleProduct(corner(mesh, face, 0), corner(mesh, face, 1), corner(mesh, face, 2)))
+                        .mapToDouble(face ->
+                                tripleProduct(corner(mesh, face, 0), corner(mesh, face, 1), corner(mesh, face, 2)))
                         .sum()
                 / 6;
     }
