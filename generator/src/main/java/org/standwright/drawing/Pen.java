@@ -1,0 +1,35 @@
+package org.standwright.drawing;
+
+import java.util.List;
+
+/** Kinds of line, told apart by width and dashes so that they survive a black and white printer. */
+public enum Pen {
+    /** What is seen. */
+    OUTLINE(0.4, List.of()),
+    /** What lies behind something. */
+    HIDDEN(0.2, List.of(1.6, 1.0)),
+    /** Dimensions and their extensions. */
+    DIMENSION(0.15, List.of()),
+    /** Things that are not made here, hatching, lines of tables. */
+    THIN(0.1, List.of()),
+    /** Where a saw goes. */
+    CUT(0.3, List.of(3.0, 0.8, 0.5, 0.8));
+
+    private final double width;
+    private final List<Double> dashes;
+
+    Pen(double width, List<Double> dashes) {
+        this.width = width;
+        this.dashes = dashes;
+    }
+
+    /** mm. */
+    public double width() {
+        return width;
+    }
+
+    /** Lengths of ink and gap in turn, mm; empty for a solid line. */
+    public List<Double> dashes() {
+        return dashes;
+    }
+}

@@ -1,0 +1,84 @@
+package org.standwright.export;
+
+import java.io.IOException;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSObject;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.Weight;
+
+/** The shipped typeface, embedded in one document as the subset that it uses. */
+final class PdfFonts {
+    private final TextMeasure measure;
+    private final Map<Weight, PDType0Font> fonts;
+
+    private PdfFonts(TextMeasure measure, Map<Weight, PDType0Font> fonts) {
+        this.measure = measure;
+        this.fonts = fonts;
+    }
+
+    static PdfFonts embed(PDDocument document) throws IOException {
+        var fonts = new EnumMap<Weight, PDType0Font>(Weight.class);
+        for (var weight : Weight.values()) {
+            try (var file = weight.open()) {
+                fonts.put(weight, PDType0Font.load(document, file, true));
+            }
+        }
+        return new PdfFonts(TextMeasure.shipped(), fonts);
+    }
+
+    PDType0Font of(Weight weight) {
+        return fonts.get(weight);
+    }
+
+    /** Words of which the fonts have every character. */
+    String printable(String words) {
+        return measure.printable(words);
+    }
+
+    double width(String words, double size, Weight weight) {
+        return measure.width(words, size, weight);
+    }
+
+    /** Takes the compression off the fonts' streams, once the subsets are made. */
+    void unpack() throws IOException {
+        for (var font : fonts.values()) {
+            unpack(font.getCOSObject());
+        }
+    }
+
+    private static void unpack(COSBase item) throws IOException {
+        if (item instanceof COSObject reference) {
+            unpack(reference.getObject());
+        } else if (item instanceof COSArray array) {
+            for (var element : array) {
+                unpack(element);
+            }
+        } else if (item instanceof COSDictionary dictionary) {
+            if (dictionary instanceof COSStream stream && stream.containsKey(COSName.FILTER)) {
+                plain(stream);
+            }
+            for (var value : dictionary.getValues()) {
+                unpack(value);
+            }
+        }
+    }
+
+    private static void plain(COSStream stream) throws IOException {
+        byte[] bytes;
+        try (var in = stream.createInputStream()) {
+            bytes = in.readAllBytes();
+        }
+        stream.removeItem(COSName.FILTER);
+        try (var out = stream.createOutputStream()) {
+            out.write(bytes);
+        }
+    }
+}
