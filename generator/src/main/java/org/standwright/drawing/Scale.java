@@ -1,0 +1,34 @@
+package org.standwright.drawing;
+
+import java.util.List;
+import java.util.function.Function;
+import org.standwright.geom.Rect;
+
+/** How many times smaller than life something is drawn. */
+public record Scale(int times) {
+    private static final List<Scale> SERIES = List.of(5, 10, 15, 20, 25, 30, 40, 50, 75, 100).stream()
+            .map(Scale::new)
+            .toList();
+
+    /** The largest scale of the series at which a figure fits; the smallest there is when none does. */
+    static Figure largest(double width, double height, Function<Scale, Figure> draw) {
+        return SERIES.stream()
+                .map(draw)
+                .filter(figure -> figure.width() <= width && figure.height() <= height)
+                .findFirst()
+                .orElseGet(() -> draw.apply(SERIES.get(SERIES.size() - 1)));
+    }
+
+    double paper(double mm) {
+        return mm / times;
+    }
+
+    Rect paper(Rect rect) {
+        return new Rect(paper(rect.x0()), paper(rect.y0()), paper(rect.x1()), paper(rect.y1()));
+    }
+
+    @Override
+    public String toString() {
+        return "1:" + times;
+    }
+}

@@ -1,0 +1,84 @@
+package org.standwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.Saw;
+import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.geom.Rect;
+import org.standwright.part.Grain;
+import org.standwright.part.SheetGood;
+import org.standwright.sheet.Area;
+import org.standwright.sheet.Cut;
+import org.standwright.sheet.PlannedSheet;
+import org.standwright.sheet.SheetUnit;
+import org.standwright.unit.Measure;
+import org.standwright.unit.Units;
+
+/** One board as it is sawn: pieces with label, size and grain, numbered cuts, hatched offcuts. */
+public final class SheetFigure {
+    private final SheetGood good;
+    private final Saw saw;
+    private final PlannedSheet planned;
+    private final Units units;
+    private final TextMeasure measure;
+
+    private SheetFigure(SheetGood good, Saw saw, PlannedSheet planned, Units units, TextMeasure measure) {
+        this.good = good;
+        this.saw = saw;
+        this.planned = planned;
+        this.units = units;
+        this.measure = measure;
+    }
+
+    /** The board at the largest scale of the series at which it fits into this room, mm. */
+    public static Figure of(
+            SheetGood good,
+            Saw saw,
+            PlannedSheet planned,
+            Units units,
+            double width,
+            double height,
+            TextMeasure measure) {
+        var figure = new SheetFigure(good, saw, planned, units, measure);
+        return Scale.largest(width, height, figure::draw);
+    }
+
+    private Figure draw(Scale scale) {
+        var board = new Rect(0, 0, scale.paper(good.length()), scale.paper(good.width()));
+        var shapes = new ArrayList<Shape>();
+        shapes.add(Polygon.of(board, Pen.OUTLINE, Fill.WHITE));
+        double trim = scale.paper(saw.trim());
+        if (saw.trim() > 0) {
+            var inside = new Rect(trim, trim, board.x1() - trim, board.y1() - trim);
+            shapes.add(Polygon.of(inside, Pen.HIDDEN, Fill.NONE));
+        }
+        var letters = new PieceLetters(units, measure);
+        boolean grain = good.material().grain() == Grain.ALONG_LENGTH;
+        planned.offcuts().forEach(offcut -> shapes.addAll(letters.offcut(offcut, rect(offcut, scale))));
+        planned.pieces().forEach(piece -> shapes.addAll(letters.piece(piece, rect(piece.area(), scale), grain)));
+        planned.cuts().forEach(cut -> shapes.add(line(cut, scale)));
+        shapes.addAll(CutNumbers.free(planned.cuts(), cut -> rect(cut.kerf(), scale), shapes, measure));
+        return new View(shapes, measure)
+                .dimension(Side.BELOW, List.of(new Span(0, board.x1(), units.bareLength(good.length()))))
+                .dimension(Side.LEFT, List.of(new Span(0, board.y1(), units.bareLength(good.width()))))
+                .named("Scale " + scale + ", " + units.unitOf(Measure.LENGTH));
+    }
+
+    private static Rect rect(Area area, Scale scale) {
+        return scale.paper(new Rect(
+                SheetUnit.mm(area.x()),
+                SheetUnit.mm(area.y()),
+                SheetUnit.mm((long) area.x() + area.length()),
+                SheetUnit.mm((long) area.y() + area.width())));
+    }
+
+    /** The middle of the kerf. */
+    private static Shape line(Cut cut, Scale scale) {
+        var kerf = rect(cut.kerf(), scale);
+        double x = (kerf.x0() + kerf.x1()) / 2;
+        double y = (kerf.y0() + kerf.y1()) / 2;
+        return cut.direction() == Cut.Direction.RIP
+                ? Line.between(kerf.x0(), y, kerf.x1(), y, Pen.CUT)
+                : Line.between(x, kerf.y0(), x, kerf.y1(), Pen.CUT);
+    }
+}

@@ -1,0 +1,23 @@
+package org.standwright.drawing;
+
+/** Which side of a view its dimensions stand on. */
+enum Side {
+    BELOW,
+    ABOVE,
+    LEFT,
+    RIGHT;
+
+    boolean isLevel() {
+        return this == BELOW || this == ABOVE;
+    }
+
+    /** The point at {@code along} the view's edge and {@code away} from it. */
+    Point at(double edge, double along, double away) {
+        return switch (this) {
+            case BELOW -> new Point(along, edge - away);
+            case ABOVE -> new Point(along, edge + away);
+            case LEFT -> new Point(edge - away, along);
+            case RIGHT -> new Point(edge + away, along);
+        };
+    }
+}

@@ -1,0 +1,44 @@
+package org.standwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.Stand;
+import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.geom.Rect;
+
+/** The height stack as a column of layers, floor to working height. */
+public final class StackFigure {
+    private static final double WIDTH = 26;
+    private static final double FLOOR = 8;
+
+    private StackFigure() {}
+
+    /** The column, {@code height} mm tall on paper; terms of no height are left out. */
+    public static Figure of(Stand stand, double height, TextMeasure measure) {
+        var stack = stand.stack();
+        var units = stand.design().unit();
+        double scale = height / stack.workingHeight();
+        var layers = new ArrayList<Shape>();
+        var spans = new ArrayList<Span>();
+        double z = 0;
+        for (var term : stack.terms()) {
+            double top = z + term.height() * scale;
+            if (top - z > 1e-3) {
+                var fill = layers.size() % 2 == 0 ? Fill.LIGHT : Fill.WHITE;
+                layers.add(Polygon.of(new Rect(0, z, WIDTH, top), Pen.OUTLINE, fill));
+                spans.add(new Span(z, top, term.name() + "  " + units.bareLength(term.height())));
+            }
+            z = top;
+        }
+        return finished(layers, spans, new Span(0, z, units.length(stack.workingHeight())), measure);
+    }
+
+    private static Figure finished(List<Shape> layers, List<Span> terms, Span whole, TextMeasure measure) {
+        var shapes = new ArrayList<>(layers);
+        shapes.add(Line.between(-FLOOR, 0, WIDTH + FLOOR, 0, Pen.OUTLINE));
+        shapes.addAll(DimensionChain.of(Side.RIGHT, WIDTH, 0, terms, measure).shapes());
+        shapes.addAll(
+                DimensionChain.of(Side.LEFT, 0, 0, List.of(whole), measure).shapes());
+        return Figure.around(shapes, measure);
+    }
+}

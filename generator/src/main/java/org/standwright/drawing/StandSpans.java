@@ -1,0 +1,118 @@
+package org.standwright.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.standwright.design.BayLayout;
+import org.standwright.design.Stand;
+import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.geom.Box3;
+import org.standwright.geom.Grid;
+
+/** What is dimensioned on a stand, as spans on paper. */
+record StandSpans(Stand stand, Scale scale) {
+    /** The box of the worktop: all parts above the carcass, or the carcass itself. */
+    Box3 worktop() {
+        double top = stand.carcass().max().z();
+        var boxes = stand.assembly().parts().stream()
+                .map(part -> part.box())
+                .filter(box -> !Grid.less(box.min().z(), top))
+                .toList();
+        return boxes.isEmpty() ? stand.carcass() : Box3.around(boxes);
+    }
+
+    /** Everything that is made, without the machine and its like. */
+    Box3 woodwork() {
+        return Box3.around(
+                stand.assembly().parts().stream().map(part -> part.box()).toList());
+    }
+
+    /** Terms of the height stack from the floor up. */
+    List<Span> stack() {
+        var stops = new ArrayList<Double>(List.of(0.0));
+        for (var term : stand.stack().terms()) {
+            stops.add(stops.get(stops.size() - 1) + term.height());
+        }
+        return between(stops.stream().mapToDouble(Double::doubleValue));
+    }
+
+    List<Span> workingHeight() {
+        return List.of(span(0, stand.stack().workingHeight()));
+    }
+
+    /** Fronts of one bay; the gaps between them are left without figures. */
+    List<Span> fronts(BayLayout bay) {
+        return bay.drawers().stream()
+                .map(drawer -> span(drawer.front().y0(), drawer.front().y1()))
+                .sorted(Comparator.comparingDouble(Span::from))
+                .toList();
+    }
+
+    List<Span> openingHeight(BayLayout bay) {
+        return List.of(span(bay.opening().y0(), bay.opening().y1()));
+    }
+
+    /** Sides, openings and partitions across the carcass. */
+    List<Span> openings() {
+        var carcass =
+                DoubleStream.of(stand.carcass().min().x(), stand.carcass().max().x());
+        var openings = stand.bays().stream()
+                .flatMapToDouble(
+                        bay -> DoubleStream.of(bay.opening().x0(), bay.opening().x1()));
+        return between(DoubleStream.concat(carcass, openings));
+    }
+
+    List<Span> widths() {
+        return List.of(span(stand.carcass().min().x(), stand.carcass().max().x()));
+    }
+
+    List<Span> worktopWidth() {
+        return List.of(span(worktop().min().x(), worktop().max().x()));
+    }
+
+    /** Fronts, carcass and back, from front to back. */
+    List<Span> depths() {
+        return between(DoubleStream.of(
+                fronts(),
+                stand.carcass().min().y(),
+                stand.carcass().max().y(),
+                worktop().max().y()));
+    }
+
+    List<Span> worktopDepth() {
+        return List.of(span(worktop().min().y(), worktop().max().y()));
+    }
+
+    List<Span> woodHeight() {
+        return List.of(span(0, worktop().max().z()));
+    }
+
+    private double fronts() {
+        return stand.assembly().groups().stream()
+                .filter(group -> group.moves())
+                .flatMap(group -> group.parts().stream())
+                .mapToDouble(part -> part.box().min().y())
+                .min()
+                .orElse(stand.carcass().min().y());
+    }
+
+    private List<Span> between(DoubleStream places) {
+        var stops = new ArrayList<Double>();
+        places.sorted().forEach(place -> {
+            if (stops.isEmpty() || Grid.less(stops.get(stops.size() - 1), place)) {
+                stops.add(place);
+            }
+        });
+        var spans = new ArrayList<Span>();
+        for (int i = 1; i < stops.size(); i++) {
+            spans.add(span(stops.get(i - 1), stops.get(i)));
+        }
+        return spans;
+    }
+
+    private Span span(double from, double to) {
+        return new Span(
+                scale.paper(from), scale.paper(to), stand.design().unit().bareLength(to - from));
+    }
+}

@@ -1,0 +1,97 @@
+package org.standwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.assembly.Block;
+import org.standwright.design.Stand;
+import org.standwright.unit.Measure;
+
+/** Front, right side and top of a stand on one sheet, dimensioned in the maker's units. */
+public final class StandViews {
+    private static final double BETWEEN = 10;
+
+    private final Stand stand;
+    private final TextMeasure measure;
+
+    private StandViews(Stand stand, TextMeasure measure) {
+        this.stand = stand;
+        this.measure = measure;
+    }
+
+    /** The three views at the largest scale of the series at which they fit into this room, mm. */
+    public static Figure of(Stand stand, double width, double height, TextMeasure measure) {
+        return Scale.largest(width, height, new StandViews(stand, measure)::draw);
+    }
+
+    private Figure draw(Scale scale) {
+        var front = front(scale);
+        var side = side(scale);
+        var top = top(scale);
+        // front and side share the floor line, front and top the left side: their frames are the assembly's
+        double sideX = front.box().x1() - side.box().x0() + BETWEEN;
+        double topY = front.box().y1() - top.box().y0() + BETWEEN;
+        var shapes = new ArrayList<Shape>();
+        shapes.add(new Group(new Point(0, 0), front.shapes()));
+        shapes.add(new Group(new Point(sideX, 0), side.shapes()));
+        shapes.add(new Group(new Point(0, topY), top.shapes()));
+        double noteX = Math.max(front.box().x1() + BETWEEN, top.box().x1() + BETWEEN);
+        var unit = stand.design().unit().unitOf(Measure.LENGTH);
+        var words = List.of("Scale " + scale, "Dimensions in " + unit, "Dashed: hidden", "Third-angle projection");
+        double y = topY + top.box().y1() - Letters.BODY;
+        for (var line : words) {
+            shapes.add(Text.level(line, new Point(noteX, y), Letters.BODY, Text.Anchor.START));
+            y -= measure.pitch(Letters.BODY);
+        }
+        return Figure.around(shapes, measure);
+    }
+
+    private Figure front(Scale scale) {
+        var spans = new StandSpans(stand, scale);
+        var shapes = new ArrayList<>(StandShape.of(stand, Sight.FRONT, scale));
+        shapes.addAll(names(scale));
+        var view = new View(shapes, measure);
+        var bays = stand.bays();
+        view.dimension(Side.BELOW, spans.openings()).dimension(Side.BELOW, spans.widths());
+        if (bays.size() > 1) {
+            view.dimension(Side.RIGHT, spans.fronts(bays.get(bays.size() - 1)));
+        }
+        view.dimension(Side.RIGHT, spans.openingHeight(bays.get(bays.size() - 1)));
+        view.dimension(Side.LEFT, spans.fronts(bays.get(0)));
+        view.dimension(Side.LEFT, spans.stack()).dimension(Side.LEFT, spans.workingHeight());
+        return view.named(Sight.FRONT.words());
+    }
+
+    private Figure side(Scale scale) {
+        var spans = new StandSpans(stand, scale);
+        return new View(StandShape.of(stand, Sight.RIGHT, scale), measure)
+                .dimension(Side.BELOW, spans.depths())
+                .dimension(Side.BELOW, spans.worktopDepth())
+                .dimension(Side.RIGHT, spans.woodHeight())
+                .named(Sight.RIGHT.words());
+    }
+
+    private Figure top(Scale scale) {
+        var spans = new StandSpans(stand, scale);
+        return new View(StandShape.of(stand, Sight.TOP, scale), measure)
+                .dimension(Side.BELOW, spans.worktopWidth())
+                .dimension(Side.LEFT, spans.worktopDepth())
+                .named(Sight.TOP.words());
+    }
+
+    /** Names of the drawers on their fronts and of the machine in its block, where they have room. */
+    private List<Shape> names(Scale scale) {
+        var names = new ArrayList<Shape>();
+        for (var bay : stand.bays()) {
+            bay.drawers()
+                    .forEach(drawer -> names.addAll(
+                            Caption.middle(drawer.name(), scale.paper(drawer.front()), Letters.BODY, measure)));
+        }
+        for (var block : stand.assembly().blocks()) {
+            if (block.kind() == Block.Kind.MACHINE) {
+                var seen = scale.paper(Sight.FRONT.project(block.box()));
+                names.addAll(Caption.middle(block.label(), seen, Letters.DIMENSION, measure));
+            }
+        }
+        return names;
+    }
+}

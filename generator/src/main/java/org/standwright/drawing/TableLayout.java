@@ -1,0 +1,136 @@
+package org.standwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.standwright.drawing.Table.Column;
+import org.standwright.geom.Rect;
+
+/** Widths of a table's columns and the bands of its rows. */
+final class TableLayout {
+    private static final double SIZE = Letters.TABLE;
+    private static final double PAD = 1.2;
+    /** Narrowest column that is still read with ease, mm. */
+    private static final double NARROWEST = 14;
+
+    private final Table table;
+    private final double width;
+    private final TextMeasure measure;
+    private final List<Double> widths;
+
+    TableLayout(Table table, double width, TextMeasure measure) {
+        this.table = table;
+        this.width = width;
+        this.measure = measure;
+        this.widths = widths();
+    }
+
+    Band head() {
+        var words = table.columns().stream().map(Column::heading).toList();
+        var band = band(words, Weight.BOLD, Pen.OUTLINE);
+        var shapes = new ArrayList<Shape>();
+        shapes.add(Polygon.area(new Rect(0, -band.height(), width, 0), Fill.LIGHT));
+        shapes.addAll(band.shapes());
+        return new Band(band.height(), shapes);
+    }
+
+    List<Band> rows() {
+        return table.rows().stream()
+                .map(row -> band(row, Weight.REGULAR, Pen.THIN))
+                .toList();
+    }
+
+    private Band band(List<String> cells, Weight weight, Pen rule) {
+        var lines = IntStream.range(0, cells.size())
+                .mapToObj(i -> lines(cells.get(i), widths.get(i) - 2 * PAD, weight))
+                .toList();
+        int most = lines.stream().mapToInt(List::size).max().orElse(1);
+        double height = most * measure.pitch(SIZE) + PAD;
+        var shapes = new ArrayList<Shape>();
+        double x = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            place(lines.get(i), i, x, weight, shapes);
+            x += widths.get(i);
+        }
+        shapes.add(Line.between(0, -height, width, -height, rule));
+        return new Band(height, shapes);
+    }
+
+    private void place(List<String> lines, int column, double x, Weight weight, List<Shape> shapes) {
+        boolean right = table.columns().get(column).kind() == Column.Kind.FIGURES;
+        double at = right ? x + widths.get(column) - PAD : x + PAD;
+        double y = -PAD / 2 - measure.pitch(SIZE) + measure.below(SIZE) + 0.2;
+        for (var line : lines) {
+            var anchor = right ? Text.Anchor.END : Text.Anchor.START;
+            shapes.add(new Text(line, new Point(at, y), SIZE, weight, anchor, Text.Heading.LEVEL));
+            y -= measure.pitch(SIZE);
+        }
+    }
+
+    private List<String> lines(String words, double room, Weight weight) {
+        return words.lines()
+                .flatMap(line -> measure.wrap(line, room, SIZE, weight).stream())
+                .toList();
+    }
+
+    /** Natural widths where they fit; prose takes the rest; when that is too little, every column gives way. */
+    private List<Double> widths() {
+        var natural = IntStream.range(0, table.columns().size())
+                .mapToObj(this::natural)
+                .toList();
+        double total = sum(natural);
+        if (total <= width) {
+            return stretched(natural, width - total);
+        }
+        double fixed = 0;
+        double prose = 0;
+        int proseColumns = 0;
+        for (int i = 0; i < natural.size(); i++) {
+            if (isProse(i)) {
+                prose += natural.get(i);
+                proseColumns++;
+            } else {
+                fixed += natural.get(i);
+            }
+        }
+        if (width - fixed < Math.max(1, proseColumns) * NARROWEST) {
+            return natural.stream().map(w -> w * width / total).toList();
+        }
+        double left = width - fixed - proseColumns * NARROWEST;
+        double proseTotal = prose;
+        return IntStream.range(0, natural.size())
+                .mapToObj(i -> isProse(i) ? NARROWEST + left * natural.get(i) / proseTotal : natural.get(i))
+                .toList();
+    }
+
+    /** Room that is left over goes to the last prose column, or evenly to all. */
+    private List<Double> stretched(List<Double> natural, double extra) {
+        int last =
+                IntStream.range(0, natural.size()).filter(this::isProse).max().orElse(-1);
+        return IntStream.range(0, natural.size())
+                .mapToObj(i -> natural.get(i) + (last < 0 ? extra / natural.size() : i == last ? extra : 0))
+                .toList();
+    }
+
+    private boolean isProse(int column) {
+        return table.columns().get(column).kind() == Column.Kind.PROSE;
+    }
+
+    private double natural(int column) {
+        double cells = table.rows().stream()
+                .flatMap(row -> row.get(column).lines())
+                .mapToDouble(line -> measure.width(line, SIZE, Weight.REGULAR))
+                .max()
+                .orElse(0);
+        // a heading may wrap between words, but no word of it is broken
+        double heading = List.of(table.columns().get(column).heading().split(" ")).stream()
+                .mapToDouble(word -> measure.width(word, SIZE, Weight.BOLD))
+                .max()
+                .orElse(0);
+        return Math.max(cells, heading) + 2 * PAD + 0.01;
+    }
+
+    private static double sum(List<Double> widths) {
+        return widths.stream().mapToDouble(Double::doubleValue).sum();
+    }
+}

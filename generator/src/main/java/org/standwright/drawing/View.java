@@ -1,0 +1,52 @@
+package org.standwright.drawing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.geom.Rect;
+
+/** One view while it is being drawn: each chain of dimensions goes beyond those that its side already has. */
+final class View {
+    private static final double CAPTION = 5;
+
+    private final TextMeasure measure;
+    private final List<Shape> shapes;
+    private final Rect box;
+    private final Map<Side, Double> taken = new EnumMap<>(Side.class);
+
+    View(List<Shape> shapes, TextMeasure measure) {
+        this.measure = measure;
+        this.shapes = new ArrayList<>(shapes);
+        this.box = Extent.of(shapes, measure);
+        Arrays.stream(Side.values()).forEach(side -> taken.put(side, 0.0));
+    }
+
+    /** Adds a chain; an empty one takes no room. */
+    View dimension(Side side, List<Span> spans) {
+        if (!spans.isEmpty()) {
+            var chain = DimensionChain.of(side, edge(side), taken.get(side), spans, measure);
+            shapes.addAll(chain.shapes());
+            taken.put(side, chain.end());
+        }
+        return this;
+    }
+
+    /** The view with its name below it. */
+    Figure named(String words) {
+        var at = new Point((box.x0() + box.x1()) / 2, box.y0() - taken.get(Side.BELOW) - CAPTION);
+        shapes.add(Text.level(words, at, Letters.BODY, Text.Anchor.MIDDLE));
+        return Figure.around(shapes, measure);
+    }
+
+    private double edge(Side side) {
+        return switch (side) {
+            case BELOW -> box.y0();
+            case ABOVE -> box.y1();
+            case LEFT -> box.x0();
+            case RIGHT -> box.x1();
+        };
+    }
+}
