@@ -1,14 +1,18 @@
 package org.standwright.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.standwright.assembly.Block;
 import org.standwright.design.Stand;
+import org.standwright.geom.Rect;
 import org.standwright.unit.Measure;
 
 /** Front, right side and top of a stand on one sheet, dimensioned in the maker's units. */
 public final class StandViews {
     private static final double BETWEEN = 10;
+    /** Height of the strip that holds a machine's name, mm. */
+    private static final double NAME = 6;
 
     private final Stand stand;
     private final TextMeasure measure;
@@ -86,12 +90,17 @@ public final class StandViews {
                     .forEach(drawer -> names.addAll(
                             Caption.middle(drawer.name(), scale.paper(drawer.front()), Letters.BODY, measure)));
         }
-        for (var block : stand.assembly().blocks()) {
-            if (block.kind() == Block.Kind.MACHINE) {
-                var seen = scale.paper(Sight.FRONT.project(block.box()));
-                names.addAll(Caption.middle(block.label(), seen, Letters.DIMENSION, measure));
-            }
-        }
+        stand.assembly().blocks().stream()
+                .filter(block -> block.kind() == Block.Kind.MACHINE)
+                .max(Comparator.comparingDouble(block -> block.box().max().z()))
+                .ifPresent(machine -> names.addAll(name(machine, scale)));
         return names;
+    }
+
+    /** Under the upper edge of the machine's block. */
+    private List<Shape> name(Block machine, Scale scale) {
+        var seen = scale.paper(Sight.FRONT.project(machine.box()));
+        var strip = new Rect(seen.x0(), seen.y1() - Math.min(NAME, seen.height()), seen.x1(), seen.y1());
+        return Caption.middle(machine.label(), strip, Letters.DIMENSION, measure);
     }
 }

@@ -2,6 +2,7 @@ package org.standwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.standwright.drawing.Table.Column;
 import org.standwright.geom.Rect;
@@ -12,6 +13,11 @@ final class TableLayout {
     private static final double PAD = 1.2;
     /** Narrowest column that is still read with ease, mm. */
     private static final double NARROWEST = 14;
+
+    /** A prose column asks for no more than this at first, mm. */
+    private static final double WIDEST_WISH = 80;
+    /** Rows of more lines are divided so that they cannot outgrow a page. */
+    private static final int MOST_LINES = 40;
 
     private final Table table;
     private final double width;
@@ -27,23 +33,40 @@ final class TableLayout {
 
     Band head() {
         var words = table.columns().stream().map(Column::heading).toList();
-        var band = band(words, Weight.BOLD, Pen.OUTLINE);
+        var band = band(lines(words, Weight.BOLD), Weight.BOLD, Optional.of(Pen.OUTLINE));
         var shapes = new ArrayList<Shape>();
         shapes.add(Polygon.area(new Rect(0, -band.height(), width, 0), Fill.LIGHT));
         shapes.addAll(band.shapes());
         return new Band(band.height(), shapes);
     }
 
+    /** One band a row; a row of very many lines goes on in further bands. */
     List<Band> rows() {
-        return table.rows().stream()
-                .map(row -> band(row, Weight.REGULAR, Pen.THIN))
+        var bands = new ArrayList<Band>();
+        for (var row : table.rows()) {
+            var lines = lines(row, Weight.REGULAR);
+            int most = lines.stream().mapToInt(List::size).max().orElse(0);
+            for (int from = 0; from < Math.max(1, most); from += MOST_LINES) {
+                boolean last = from + MOST_LINES >= most;
+                bands.add(band(part(lines, from), Weight.REGULAR, last ? Optional.of(Pen.THIN) : Optional.empty()));
+            }
+        }
+        return bands;
+    }
+
+    private static List<List<String>> part(List<List<String>> lines, int from) {
+        return lines.stream()
+                .map(cell -> cell.subList(Math.min(from, cell.size()), Math.min(from + MOST_LINES, cell.size())))
                 .toList();
     }
 
-    private Band band(List<String> cells, Weight weight, Pen rule) {
-        var lines = IntStream.range(0, cells.size())
+    private List<List<String>> lines(List<String> cells, Weight weight) {
+        return IntStream.range(0, cells.size())
                 .mapToObj(i -> lines(cells.get(i), widths.get(i) - 2 * PAD, weight))
                 .toList();
+    }
+
+    private Band band(List<List<String>> lines, Weight weight, Optional<Pen> rule) {
         int most = lines.stream().mapToInt(List::size).max().orElse(1);
         double height = most * measure.pitch(SIZE) + PAD;
         var shapes = new ArrayList<Shape>();
@@ -52,7 +75,7 @@ final class TableLayout {
             place(lines.get(i), i, x, weight, shapes);
             x += widths.get(i);
         }
-        shapes.add(Line.between(0, -height, width, -height, rule));
+        rule.ifPresent(pen -> shapes.add(Line.between(0, -height, width, -height, pen)));
         return new Band(height, shapes);
     }
 
@@ -87,7 +110,7 @@ final class TableLayout {
         int proseColumns = 0;
         for (int i = 0; i < natural.size(); i++) {
             if (isProse(i)) {
-                prose += natural.get(i);
+                prose += wish(natural.get(i));
                 proseColumns++;
             } else {
                 fixed += natural.get(i);
@@ -99,7 +122,7 @@ final class TableLayout {
         double left = width - fixed - proseColumns * NARROWEST;
         double proseTotal = prose;
         return IntStream.range(0, natural.size())
-                .mapToObj(i -> isProse(i) ? NARROWEST + left * natural.get(i) / proseTotal : natural.get(i))
+                .mapToObj(i -> isProse(i) ? NARROWEST + left * wish(natural.get(i)) / proseTotal : natural.get(i))
                 .toList();
     }
 
@@ -110,6 +133,10 @@ final class TableLayout {
         return IntStream.range(0, natural.size())
                 .mapToObj(i -> natural.get(i) + (last < 0 ? extra / natural.size() : i == last ? extra : 0))
                 .toList();
+    }
+
+    private static double wish(double natural) {
+        return Math.min(natural, WIDEST_WISH);
     }
 
     private boolean isProse(int column) {

@@ -1,0 +1,26 @@
+package org.standwright.packet;
+
+import java.util.List;
+import org.standwright.check.Finding;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.Stand;
+import org.standwright.design.StandDesign;
+import org.standwright.sheet.SheetPlan;
+import org.standwright.unit.Units;
+
+/** All that a packet is printed from. */
+record Contents(Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, List<MassLine> masses) {
+    StandDesign design() {
+        return stand.design();
+    }
+
+    Units units() {
+        return design().unit();
+    }
+
+    /** A length in the maker's units, said with its millimetres where an inch fraction would hide some. */
+    String exact(double mm) {
+        var metric = Units.MM.length(mm);
+        return units() == Units.MM ? metric : units().length(mm) + " (" + metric + ")";
+    }
+}

@@ -1,0 +1,52 @@
+package org.standwright.packet;
+
+import java.util.List;
+import org.standwright.cutlist.CutLine;
+import org.standwright.drawing.Table;
+import org.standwright.drawing.Table.Column;
+import org.standwright.geom.Grid;
+import org.standwright.part.Part;
+import org.standwright.unit.Units;
+
+/** What to cut. */
+final class CutListSection implements Section {
+    @Override
+    public void print(Contents contents, Flow flow) {
+        flow.freshPage();
+        flow.heading("Cut list");
+        flow.paragraph(
+                "Cut size: length along the grain × width × thickness, as it leaves the saw. Places in the notes: "
+                        + "x along the grain from the reference end, y across it from the reference edge. Mark the reference "
+                        + "face and edge of every piece as soon as it is cut. A pair that ends in -L and -R mirrors each other.");
+        var rows = contents.cutList().lines().stream()
+                .map(line -> row(line, contents.units()))
+                .toList();
+        flow.table(new Table(
+                List.of(
+                        Column.words("Label"),
+                        Column.prose("Part"),
+                        Column.prose("Material"),
+                        Column.figures("Count"),
+                        Column.figures("Cut size"),
+                        Column.prose("Notes")),
+                rows));
+    }
+
+    private static List<String> row(CutLine line, Units units) {
+        var part = line.part();
+        var size = size(part.cutLength(), part.cutWidth(), part, units);
+        var finished =
+                Grid.same(part.oversize(), 0) ? "" : "\nfinished\n" + size(part.length(), part.width(), part, units);
+        return List.of(
+                line.label(),
+                part.name(),
+                line.material().name(),
+                String.valueOf(line.count()),
+                size + finished,
+                String.join("\n", line.notes()));
+    }
+
+    private static String size(double length, double width, Part part, Units units) {
+        return units.bareLength(length) + " × " + units.bareLength(width) + " × " + units.bareLength(part.thickness());
+    }
+}

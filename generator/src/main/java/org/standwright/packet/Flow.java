@@ -1,0 +1,154 @@
+package org.standwright.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.drawing.Band;
+import org.standwright.drawing.Drawing;
+import org.standwright.drawing.Figure;
+import org.standwright.drawing.Group;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Paper;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Table;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.Weight;
+import org.standwright.unit.Units;
+
+/** Fills page after page with bands, from the top down. */
+final class Flow {
+    private static final double GAP = 3;
+
+    private final PageFrame frame;
+    private final TextMeasure measure;
+    private final List<List<Shape>> pages = new ArrayList<>();
+    /** Bands that stay on the page of the one that follows. */
+    private final List<Band> held = new ArrayList<>();
+
+    private double y;
+
+    Flow(Paper paper, TextMeasure measure) {
+        this.frame = new PageFrame(paper);
+        this.measure = measure;
+        newPage();
+    }
+
+    TextMeasure measure() {
+        return measure;
+    }
+
+    /** Between the margins, mm. */
+    double width() {
+        return frame.width();
+    }
+
+    /** Between header and footer, mm. */
+    double height() {
+        return frame.top() - frame.bottom();
+    }
+
+    void newPage() {
+        pages.add(new ArrayList<>());
+        y = frame.top();
+    }
+
+    /** A new page unless this one is still empty. */
+    void freshPage() {
+        if (!pages.get(pages.size() - 1).isEmpty()) {
+            newPage();
+        }
+    }
+
+    void title(String words) {
+        lines(words, Letters.TITLE, Weight.BOLD).forEach(this::add);
+        add(Band.gap(GAP));
+    }
+
+    /** A heading that is never the last line of a page. */
+    void heading(String words) {
+        held.add(Band.gap(y == frame.top() ? 0 : 2 * GAP));
+        held.addAll(lines(words, Letters.HEADING, Weight.BOLD));
+        held.add(Band.gap(GAP / 2));
+    }
+
+    void paragraph(String words) {
+        lines(words, Letters.BODY, Weight.REGULAR).forEach(this::add);
+        add(Band.gap(GAP / 2));
+    }
+
+    /** A paragraph with a mark before it: '1.', or a box to tick. */
+    void item(Mark mark, String words) {
+        var bands = lines(words, Letters.BODY, Weight.REGULAR, Mark.INDENT);
+        var first = bands.get(0);
+        var marked = new ArrayList<>(first.shapes());
+        marked.addAll(mark.shapes(first.height(), measure));
+        add(new Band(first.height(), marked));
+        bands.subList(1, bands.size()).forEach(this::add);
+        add(Band.gap(GAP / 2));
+    }
+
+    void figure(Figure figure) {
+        add(Band.of(figure, width()));
+        add(Band.gap(GAP));
+    }
+
+    /** A table whose headings come back on every page that it reaches. */
+    void table(Table table) {
+        var head = table.head(width(), measure);
+        held.add(head);
+        for (var row : table.bands(width(), measure)) {
+            if (held.isEmpty() && row.height() > room()) {
+                newPage();
+                held.add(head);
+            }
+            add(row);
+        }
+        add(Band.gap(GAP));
+    }
+
+    void add(Band band) {
+        double needed = band.height() + held.stream().mapToDouble(Band::height).sum();
+        if (needed > room()) {
+            if (band.shapes().isEmpty()) {
+                return; // white space at the foot of a page is there already
+            }
+            freshPage();
+        }
+        held.forEach(this::put);
+        held.clear();
+        put(band);
+    }
+
+    private double room() {
+        return y - frame.bottom();
+    }
+
+    private void put(Band band) {
+        if (!band.shapes().isEmpty()) {
+            pages.get(pages.size() - 1).add(new Group(new Point(frame.left(), y), band.shapes()));
+        }
+        y -= band.height();
+    }
+
+    private List<Band> lines(String words, double size, Weight weight) {
+        return lines(words, size, weight, 0);
+    }
+
+    private List<Band> lines(String words, double size, Weight weight, double indent) {
+        double height = measure.pitch(size);
+        var baseline = new Point(indent, -height + measure.below(size) + 0.1);
+        return measure.wrap(words, width() - indent, size, weight).stream()
+                .map(line -> new Text(line, baseline, size, weight, Text.Anchor.START, Text.Heading.LEVEL))
+                .map(text -> new Band(height, List.of(text)))
+                .toList();
+    }
+
+    List<Drawing> pages(String name, Units units) {
+        var drawings = new ArrayList<Drawing>();
+        for (int i = 0; i < pages.size(); i++) {
+            drawings.add(frame.page(pages.get(i), name, units, i + 1, pages.size(), measure));
+        }
+        return List.copyOf(drawings);
+    }
+}

@@ -1,0 +1,19 @@
+package org.standwright.packet;
+
+import java.util.List;
+import org.standwright.drawing.Table;
+import org.standwright.drawing.Table.Column;
+
+/** What to buy beside the boards. */
+final class HardwareSection implements Section {
+    @Override
+    public void print(Contents contents, Flow flow) {
+        flow.heading("Hardware");
+        var rows = contents.cutList().hardware().stream()
+                .map(line -> List.of(String.valueOf(line.count()), line.item(), String.join("; ", line.uses())))
+                .toList();
+        flow.table(new Table(List.of(Column.figures("Count"), Column.prose("Item"), Column.prose("Use")), rows));
+        flow.paragraph("Screws into the edge of a panel carry no rated load. Tighten bolts again after the first hours "
+                + "of use.");
+    }
+}

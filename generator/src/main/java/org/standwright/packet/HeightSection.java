@@ -1,0 +1,90 @@
+package org.standwright.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.HeightStack;
+import org.standwright.design.Stand;
+import org.standwright.design.Support;
+import org.standwright.drawing.StackFigure;
+import org.standwright.drawing.Table;
+import org.standwright.drawing.Table.Column;
+import org.standwright.unit.Units;
+
+/** The first page: what it is, and the heights that add up to the working height. */
+final class HeightSection implements Section {
+    private static final double FIGURE = 85;
+
+    @Override
+    public void print(Contents contents, Flow flow) {
+        var stand = contents.stand();
+        flow.title(stand.design().name());
+        flow.paragraph(summary(stand));
+        flow.heading("Height stack");
+        flow.table(stack(stand.stack(), contents.units()));
+        flow.paragraph(solved(stand, contents.units()));
+        flow.figure(StackFigure.of(stand, FIGURE, flow.measure()));
+        masses(contents, flow);
+    }
+
+    private static String summary(Stand stand) {
+        var units = stand.design().unit();
+        long drawers =
+                stand.bays().stream().mapToLong(bay -> bay.drawers().size()).sum();
+        var size = stand.carcass().size();
+        return "A stand for the " + stand.design().machine().name() + " with a working height of "
+                + units.length(stand.stack().workingHeight()) + ": a carcass " + units.bareLength(size.x()) + " wide, "
+                + units.bareLength(size.y()) + " deep and " + units.length(size.z()) + " high, "
+                + counted(drawers, "drawer") + " in " + counted(stand.bays().size(), "bay") + ", "
+                + on(stand.design().support()) + ".";
+    }
+
+    private static String counted(long count, String thing) {
+        return count == 1 ? "one " + thing : count == 0 ? "no " + thing + "s" : count + " " + thing + "s";
+    }
+
+    private static String on(Support support) {
+        if (support instanceof Support.Casters) {
+            return "on casters";
+        }
+        if (support instanceof Support.Levelers) {
+            return "on levelers";
+        }
+        return support instanceof Support.Plinth ? "on a plinth" : "on pads";
+    }
+
+    private static Table stack(HeightStack stack, Units units) {
+        var rows = new ArrayList<List<String>>();
+        for (var term : stack.terms()) {
+            var range = term.isAdjustable()
+                    ? units.bareLength(term.height() - term.less()) + " to "
+                            + units.bareLength(term.height() + term.more())
+                    : "fixed";
+            rows.add(List.of(term.name(), units.bareLength(term.height()), range));
+        }
+        var range = stack.lowest() < stack.highest()
+                ? units.bareLength(stack.lowest()) + " to " + units.bareLength(stack.highest())
+                : "fixed";
+        rows.add(List.of("Sum = working height", units.bareLength(stack.workingHeight()), range));
+        return new Table(
+                List.of(Column.words("From the floor up"), Column.figures("Height"), Column.figures("Adjustable")),
+                rows);
+    }
+
+    private static String solved(Stand stand, Units units) {
+        return "The carcass is the term that was solved for: "
+                + units.length(stand.carcass().size().z()) + " high, so that the sum is the working height. "
+                + "Measure the machine and the worktop before cutting; a change in any term changes the carcass.";
+    }
+
+    private static void masses(Contents contents, Flow flow) {
+        if (contents.masses().isEmpty()) {
+            return;
+        }
+        flow.heading("Masses");
+        var units = contents.units();
+        var rows = contents.masses().stream()
+                .map(line -> List.of(line.what(), units.mass(line.mass())))
+                .toList();
+        flow.table(new Table(List.of(Column.words("What"), Column.figures("Mass")), rows));
+    }
+}

@@ -1,0 +1,37 @@
+package org.standwright.packet;
+
+import java.util.List;
+import org.standwright.drawing.Fill;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.geom.Rect;
+
+/** What stands before an item of a list: a box to tick, and a number where the order counts. */
+record Mark(String number) {
+    /** Where the item's words begin, mm. */
+    static final double INDENT = 13;
+
+    private static final double BOX = 2.8;
+
+    static final Mark BOX_ONLY = new Mark("");
+
+    static Mark step(int number) {
+        return new Mark(number + ".");
+    }
+
+    List<Shape> shapes(double lineHeight, TextMeasure measure) {
+        double baseline = -lineHeight + measure.below(Letters.BODY) + 0.1;
+        var box = Polygon.of(new Rect(0, baseline - 0.2, BOX, baseline - 0.2 + BOX), Pen.DIMENSION, Fill.NONE);
+        return number.isEmpty()
+                ? List.of(box)
+                : List.of(
+                        box,
+                        Text.level(number, new Point(INDENT - 2, baseline), Letters.BODY, Text.Anchor.END)
+                                .bold());
+    }
+}

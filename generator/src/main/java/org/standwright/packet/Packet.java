@@ -1,0 +1,35 @@
+package org.standwright.packet;
+
+import java.util.List;
+import org.standwright.check.Finding;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.Stand;
+import org.standwright.drawing.Drawing;
+import org.standwright.drawing.Paper;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.sheet.SheetPlan;
+
+/** Everything that goes into the shop on paper: A4 where the maker measures in millimetres, Letter in inches. */
+public final class Packet {
+    private static final List<Section> SECTIONS = List.of(
+            new HeightSection(),
+            new ViewSection(),
+            new DrawerSection(),
+            new CutListSection(),
+            new HardwareSection(),
+            new SheetSection(),
+            new AssemblySection(),
+            new FindingSection(),
+            new CautionSection());
+
+    private Packet() {}
+
+    /** The pages in order, each with its number. */
+    public static List<Drawing> pages(
+            Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, List<MassLine> masses) {
+        var contents = new Contents(stand, cutList, plan, findings, masses);
+        var flow = new Flow(Paper.of(contents.units()), TextMeasure.shipped());
+        SECTIONS.forEach(section -> section.print(contents, flow));
+        return flow.pages(stand.design().name(), contents.units());
+    }
+}

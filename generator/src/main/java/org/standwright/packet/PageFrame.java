@@ -1,0 +1,70 @@
+package org.standwright.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.standwright.drawing.Drawing;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Line;
+import org.standwright.drawing.Paper;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.Weight;
+import org.standwright.unit.Measure;
+import org.standwright.unit.Units;
+
+/** Margins, header and footer of one page, mm. */
+record PageFrame(Paper paper) {
+    /** Left and right margin. */
+    static final double SIDE = 15;
+    /** White at the upper and lower edge, header and footer included. */
+    static final double EDGE = 8;
+
+    private static final double HEADER = 11;
+    private static final double CLEAR = 4;
+
+    double left() {
+        return SIDE;
+    }
+
+    double width() {
+        return paper.width() - 2 * SIDE;
+    }
+
+    double top() {
+        return paper.height() - HEADER - 2 - CLEAR;
+    }
+
+    double bottom() {
+        return HEADER + CLEAR;
+    }
+
+    Drawing page(List<Shape> body, String name, Units units, int number, int of, TextMeasure measure) {
+        double right = SIDE + width();
+        double head = paper.height() - HEADER;
+        var shapes = new ArrayList<Shape>();
+        shapes.add(Line.between(SIDE, head - 2, right, head - 2, Pen.THIN));
+        shapes.add(Line.between(SIDE, HEADER + 2, right, HEADER + 2, Pen.THIN));
+        var count = String.format(Locale.ROOT, "page %d of %d", number, of);
+        var unit = "lengths in " + units.unitOf(Measure.LENGTH) + " unless marked";
+        shapes.add(text(shortened(name, measure), SIDE, head, Text.Anchor.START).bold());
+        shapes.add(text(count, right, head, Text.Anchor.END));
+        shapes.add(text(unit, SIDE, EDGE + 1, Text.Anchor.START));
+        shapes.add(text("Check every size against your own machine and stock.", right, EDGE + 1, Text.Anchor.END));
+        shapes.addAll(body);
+        return new Drawing(name + ", " + count, paper.width(), paper.height(), shapes);
+    }
+
+    /** As much of a long name as the header holds beside the page number. */
+    private String shortened(String name, TextMeasure measure) {
+        var lines = measure.wrap(name, width() - 40, Letters.TABLE, Weight.BOLD);
+        return lines.size() == 1 ? lines.get(0) : lines.get(0) + " …";
+    }
+
+    private static Text text(String words, double x, double y, Text.Anchor anchor) {
+        return Text.level(words, new Point(x, y), Letters.TABLE, anchor);
+    }
+}

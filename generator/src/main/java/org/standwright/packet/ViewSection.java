@@ -1,0 +1,15 @@
+package org.standwright.packet;
+
+import org.standwright.drawing.StandViews;
+
+/** Front, side and top on a page of their own. */
+final class ViewSection implements Section {
+    private static final double HEADING = 14;
+
+    @Override
+    public void print(Contents contents, Flow flow) {
+        flow.freshPage();
+        flow.heading("Views");
+        flow.figure(StandViews.of(contents.stand(), flow.width(), flow.height() - HEADING, flow.measure()));
+    }
+}
