@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.standwright.geom.Rect;
 import org.standwright.sheet.Cut;
 
@@ -11,40 +12,54 @@ import org.standwright.sheet.Cut;
 final class CutNumbers {
     private static final double SIZE = 2.0;
     private static final double CLEAR = 0.35;
-    private static final int PLACES = 40;
+    private static final int PLACES = 41;
 
     private CutNumbers() {}
 
-    /** The numbers that find a free place on their lines, each on a white ground. */
+    /**
+     * The numbers that find a free place on their lines, each on a white ground.
+     *
+     * @param kerf where a cut lies on paper
+     */
     static List<Shape> free(List<Cut> cuts, Function<Cut, Rect> kerf, List<Shape> drawn, TextMeasure measure) {
         var all = new ArrayList<>(drawn);
         var numbers = new ArrayList<Shape>();
         for (var cut : cuts) {
-            place(cut, kerf.apply(cut), Lettering.of(all, measure), measure).ifPresent(text -> {
-                var ground = Polygon.area(ground(text, measure), Fill.WHITE);
-                numbers.addAll(List.of(ground, text));
-                all.add(text);
-            });
+            var others = cuts.stream().filter(other -> other != cut).map(kerf).toList();
+            place(cut, kerf.apply(cut), others, Lettering.of(all, measure), measure)
+                    .ifPresent(text -> {
+                        numbers.add(Polygon.area(ground(text, measure), Fill.WHITE));
+                        numbers.add(text);
+                        all.add(text);
+                    });
         }
         return numbers;
     }
 
-    private static Optional<Text> place(Cut cut, Rect kerf, Lettering taken, TextMeasure measure) {
-        for (int i = 1; i < PLACES; i++) {
-            double part = (double) i / PLACES;
-            double x = cut.direction() == Cut.Direction.RIP
-                    ? kerf.x0() + part * kerf.width()
-                    : (kerf.x0() + kerf.x1()) / 2;
-            double y = cut.direction() == Cut.Direction.RIP
-                    ? (kerf.y0() + kerf.y1()) / 2
-                    : kerf.y0() + part * kerf.height();
-            var at = new Point(x, y - measure.above(SIZE) / 2);
-            var text = Text.level(String.valueOf(cut.number()), at, SIZE, Text.Anchor.MIDDLE);
-            if (taken.leavesFree(ground(text, measure))) {
-                return Optional.of(text);
-            }
-        }
-        return Optional.empty();
+    /** From the middle of the line outward; off other cuts if there is such a place. */
+    private static Optional<Text> place(Cut cut, Rect kerf, List<Rect> others, Lettering taken, TextMeasure measure) {
+        var free = IntStream.range(0, PLACES)
+                .mapToObj(i -> number(cut, kerf, part(i), measure))
+                .filter(text -> taken.leavesFree(ground(text, measure)))
+                .toList();
+        return free.stream()
+                .filter(text -> others.stream().noneMatch(other -> Lettering.overlap(other, ground(text, measure))))
+                .findFirst()
+                .or(() -> free.stream().findFirst());
+    }
+
+    /** 1/2, then in turn below and above it, up to the ends. */
+    private static double part(int i) {
+        int steps = (i + 1) / 2;
+        return 0.5 + (i % 2 == 0 ? steps : -steps) * (1.0 / (PLACES + 1));
+    }
+
+    private static Text number(Cut cut, Rect kerf, double part, TextMeasure measure) {
+        boolean rip = cut.direction() == Cut.Direction.RIP;
+        double x = kerf.x0() + (rip ? part : 0.5) * kerf.width();
+        double y = kerf.y0() + (rip ? 0.5 : part) * kerf.height();
+        var at = new Point(x, y - measure.above(SIZE) / 2);
+        return Text.level(String.valueOf(cut.number()), at, SIZE, Text.Anchor.MIDDLE);
     }
 
     private static Rect ground(Text text, TextMeasure measure) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.standwright.geom.Rect;
 
 /**
  * Dimensions in one line along a view's edge. A figure stands between the line and the view; one that is too long for
@@ -36,12 +37,14 @@ record DimensionChain(List<Shape> shapes, double end) {
     /**
      * @param edge of the view: its y for a level chain, its x for an upright one
      * @param begin how far away from the edge there is room
+     * @param taken letters between the edge and there, which no extension line crosses
      */
-    static DimensionChain of(Side side, double edge, double begin, List<Span> spans, TextMeasure measure) {
-        return new Layout(side, edge, begin, measure).draw(spans);
+    static DimensionChain of(
+            Side side, double edge, double begin, List<Span> spans, Lettering taken, TextMeasure measure) {
+        return new Layout(side, edge, begin, taken, measure).draw(spans);
     }
 
-    private record Layout(Side side, double edge, double begin, TextMeasure measure) {
+    private record Layout(Side side, double edge, double begin, Lettering taken, TextMeasure measure) {
         DimensionChain draw(List<Span> spans) {
             var inline = spans.stream().filter(this::fits).toList();
             var beyond = spans.stream()
@@ -104,9 +107,17 @@ record DimensionChain(List<Shape> shapes, double end) {
         }
 
         private void mark(double end, double line, List<Shape> shapes) {
-            shapes.add(new Line(at(end, GAP), at(end, line + TICK), Pen.DIMENSION));
+            shapes.add(new Line(at(end, free(end) ? GAP : begin + GAP / 2), at(end, line + TICK), Pen.DIMENSION));
             var tick = at(end, line);
             shapes.add(Line.between(tick.x() - TICK, tick.y() - TICK, tick.x() + TICK, tick.y() + TICK, Pen.OUTLINE));
+        }
+
+        /** Whether an extension line at {@code end} meets no letters on its way from the view. */
+        private boolean free(double end) {
+            var a = at(end - GAP / 2, 0);
+            var b = at(end + GAP / 2, begin + GAP);
+            return taken.leavesFree(new Rect(
+                    Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y())));
         }
 
         private static List<Double> ends(List<Span> spans) {

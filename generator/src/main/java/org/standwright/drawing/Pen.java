@@ -5,7 +5,7 @@ import java.util.List;
 /** Kinds of line, told apart by width and dashes so that they survive a black and white printer. */
 public enum Pen {
     /** What is seen. */
-    OUTLINE(0.4, List.of()),
+    OUTLINE(0.35, List.of()),
     /** What lies behind something. */
     HIDDEN(0.2, List.of(1.6, 1.0)),
     /** Dimensions and their extensions. */
@@ -13,7 +13,7 @@ public enum Pen {
     /** Things that are not made here, hatching, lines of tables. */
     THIN(0.1, List.of()),
     /** Where a saw goes. */
-    CUT(0.3, List.of(3.0, 0.8, 0.5, 0.8));
+    CUT(0.25, List.of(3.0, 0.8, 0.5, 0.8));
 
     private final double width;
     private final List<Double> dashes;

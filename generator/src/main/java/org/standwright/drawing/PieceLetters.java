@@ -2,6 +2,8 @@ package org.standwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.standwright.geom.Rect;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.PlacedPiece;
@@ -10,21 +12,25 @@ import org.standwright.unit.Units;
 
 /** Pieces and offcuts of a sheet with what is written in them, as large as they allow. */
 record PieceLetters(Units units, TextMeasure measure) {
-    private static final List<Double> SIZES = List.of(3.2, 2.8, 2.4, 2.0, Letters.SMALLEST, 1.4);
+    private static final List<Double> SIZES = List.of(3.2, 2.8, 2.4, 2.0, Letters.SMALLEST);
     private static final double CLEAR = 0.5;
+    /** Room for the wider typeface of a viewer that lacks ours. */
+    private static final double WIDER = 1.18;
+
     private static final double HATCH = 3.5;
     private static final double GRAIN = 7;
     private static final double HEAD = 0.9;
+    private static final double INSET = 1.8;
 
     /** A piece; its size is that of the part: length along the part's grain first. */
     List<Shape> piece(PlacedPiece piece, Rect rect, boolean grain) {
         var area = piece.area();
         var size = piece.turned() ? size(area.width(), area.length()) : size(area.length(), area.width());
         var shapes = new ArrayList<Shape>();
-        shapes.add(Polygon.of(rect, Pen.OUTLINE, Fill.WHITE));
-        var lines = written(
-                rect,
-                List.of(List.of(piece.label(), size), List.of(piece.label() + "  " + size), List.of(piece.label())));
+        shapes.add(Polygon.of(rect, Pen.DIMENSION, Fill.WHITE));
+        var lines = written(rect, List.of(List.of(piece.label(), size), List.of(piece.label() + "  " + size)))
+                .or(() -> written(rect, List.of(List.of(piece.label()))))
+                .orElse(List.of());
         shapes.addAll(lines);
         if (grain) {
             shapes.addAll(grainMark(rect, lines));
@@ -38,7 +44,8 @@ record PieceLetters(Units units, TextMeasure measure) {
         shapes.add(Polygon.of(rect, Pen.THIN, Fill.WHITE));
         shapes.addAll(hatching(rect));
         var size = size(area.length(), area.width());
-        var lines = written(rect, List.of(List.of("offcut", size), List.of(size)));
+        var lines =
+                written(rect, List.of(List.of("offcut", size), List.of(size))).orElse(List.of());
         for (var line : Lettering.of(lines, measure).texts()) {
             shapes.add(Polygon.area(grown(line.box(), CLEAR), Fill.WHITE));
         }
@@ -50,19 +57,19 @@ record PieceLetters(Units units, TextMeasure measure) {
         return units.bareLength(SheetUnit.mm(length)) + " × " + units.bareLength(SheetUnit.mm(width));
     }
 
-    /** The first wording, in the largest letters, level before upright, that has room; else nothing. */
-    private List<Shape> written(Rect rect, List<List<String>> wordings) {
-        for (var lines : wordings) {
-            for (double size : SIZES) {
+    /** The largest letters that have room, the first wording before the others, level before upright. */
+    private Optional<List<Shape>> written(Rect rect, List<List<String>> wordings) {
+        for (double size : SIZES) {
+            for (var lines : wordings) {
                 if (fits(lines, size, rect.width(), rect.height())) {
-                    return level(lines, size, rect);
+                    return Optional.of(level(lines, size, rect));
                 }
                 if (fits(lines, size, rect.height(), rect.width())) {
-                    return upright(lines, size, rect);
+                    return Optional.of(upright(lines, size, rect));
                 }
             }
         }
-        return List.of();
+        return Optional.empty();
     }
 
     private boolean fits(List<String> lines, double size, double along, double across) {
@@ -70,7 +77,7 @@ record PieceLetters(Units units, TextMeasure measure) {
                 .mapToDouble(line -> measure.width(line, size, Weight.BOLD))
                 .max()
                 .orElse(0);
-        return widest + 2 * CLEAR <= along && tall(lines, size) + 2 * CLEAR <= across;
+        return WIDER * widest + 2 * CLEAR <= along && tall(lines, size) + 2 * CLEAR <= across;
     }
 
     private double tall(List<String> lines, double size) {
@@ -84,7 +91,7 @@ record PieceLetters(Units units, TextMeasure measure) {
         for (int i = 0; i < lines.size(); i++) {
             var at = new Point(x, y - i * measure.pitch(size));
             var text = Text.level(lines.get(i), at, size, Text.Anchor.MIDDLE);
-            shapes.add(i == 0 ? text.bold() : text);
+            shapes.add(i == 0 && lines.size() > 1 ? text.bold() : text);
         }
         return shapes;
     }
@@ -96,22 +103,37 @@ record PieceLetters(Units units, TextMeasure measure) {
         for (int i = 0; i < lines.size(); i++) {
             var at = new Point(x + i * measure.pitch(size), y);
             var text = Text.level(lines.get(i), at, size, Text.Anchor.MIDDLE).upward();
-            shapes.add(i == 0 ? text.bold() : text);
+            shapes.add(i == 0 && lines.size() > 1 ? text.bold() : text);
         }
         return shapes;
     }
 
-    /** A double arrow along the grain in a corner of the piece, where no letters stand. */
+    /** A double arrow along the grain in the first corner of the piece where no letters stand. */
     private List<Shape> grainMark(Rect rect, List<Shape> lines) {
-        double x0 = rect.x0() + 1.5;
-        double y = rect.y0() + 1.8;
-        var room = new Rect(x0, y - HEAD, x0 + GRAIN, y + HEAD);
-        if (room.x1() > rect.x1() - 1.5
-                || room.y1() > rect.y1() - CLEAR
-                || !Lettering.of(lines, measure).leavesFree(room)) {
-            return List.of();
-        }
-        double x1 = room.x1();
+        var letters = Lettering.of(lines, measure);
+        double left = rect.x0() + INSET;
+        double right = rect.x1() - INSET - GRAIN;
+        return Stream.of(rect.y0() + INSET, rect.y1() - INSET, (rect.y0() + rect.y1()) / 2)
+                .flatMap(y -> Stream.of(new Point(left, y), new Point(right, y)))
+                .filter(at -> isFree(at, rect, letters))
+                .findFirst()
+                .map(PieceLetters::arrow)
+                .orElse(List.of());
+    }
+
+    private static boolean isFree(Point at, Rect rect, Lettering letters) {
+        var room = new Rect(at.x() - HEAD, at.y() - HEAD, at.x() + GRAIN + HEAD, at.y() + HEAD);
+        return room.x0() > rect.x0()
+                && room.x1() < rect.x1()
+                && room.y0() > rect.y0()
+                && room.y1() < rect.y1()
+                && letters.leavesFree(room);
+    }
+
+    private static List<Shape> arrow(Point at) {
+        double x0 = at.x();
+        double x1 = at.x() + GRAIN;
+        double y = at.y();
         return List.of(
                 Line.between(x0, y, x1, y, Pen.DIMENSION),
                 Line.between(x0, y, x0 + HEAD, y + HEAD / 2, Pen.DIMENSION),

@@ -11,7 +11,6 @@ import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.PlannedSheet;
 import org.standwright.sheet.SheetUnit;
-import org.standwright.unit.Measure;
 import org.standwright.unit.Units;
 
 /** One board as it is sawn: pieces with label, size and grain, numbered cuts, hatched offcuts. */
@@ -61,7 +60,7 @@ public final class SheetFigure {
         return new View(shapes, measure)
                 .dimension(Side.BELOW, List.of(new Span(0, board.x1(), units.bareLength(good.length()))))
                 .dimension(Side.LEFT, List.of(new Span(0, board.y1(), units.bareLength(good.width()))))
-                .named("Scale " + scale + ", " + units.unitOf(Measure.LENGTH));
+                .named("Scale " + scale + ", " + units.lengthWord());
     }
 
     private static Rect rect(Area area, Scale scale) {

@@ -34,11 +34,13 @@ public final class StackFigure {
     }
 
     private static Figure finished(List<Shape> layers, List<Span> terms, Span whole, TextMeasure measure) {
+        var none = new Lettering(List.of());
         var shapes = new ArrayList<>(layers);
         shapes.add(Line.between(-FLOOR, 0, WIDTH + FLOOR, 0, Pen.OUTLINE));
-        shapes.addAll(DimensionChain.of(Side.RIGHT, WIDTH, 0, terms, measure).shapes());
         shapes.addAll(
-                DimensionChain.of(Side.LEFT, 0, 0, List.of(whole), measure).shapes());
+                DimensionChain.of(Side.RIGHT, WIDTH, 0, terms, none, measure).shapes());
+        shapes.addAll(DimensionChain.of(Side.LEFT, 0, 0, List.of(whole), none, measure)
+                .shapes());
         return Figure.around(shapes, measure);
     }
 }

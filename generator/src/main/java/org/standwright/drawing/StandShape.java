@@ -3,9 +3,13 @@ package org.standwright.drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.standwright.assembly.Block;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.design.DrawerLayout;
 import org.standwright.design.Stand;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 
 /**
@@ -41,8 +45,30 @@ final class StandShape {
             case FRONT ->
                 stand.bays().stream().map(bay -> dashed(bay.opening(), scale)).toList();
             case TOP -> List.of(dashed(sight.project(stand.carcass()), scale));
-            case RIGHT -> List.of();
+            case RIGHT ->
+                drawerBoxes(stand).map(box -> dashed(sight.project(box), scale)).toList();
         };
+    }
+
+    /** Drawers of the bay at the right, without their fronts. */
+    private static Stream<Box3> drawerBoxes(Stand stand) {
+        var drawers = stand.bays().get(stand.bays().size() - 1).drawers();
+        return stand.assembly().groups().stream()
+                .filter(group -> group.parts().stream()
+                        .anyMatch(part -> drawers.stream().anyMatch(drawer -> isFront(part, drawer))))
+                .map(group -> Box3.around(group.parts().stream()
+                        .filter(part -> drawers.stream().noneMatch(drawer -> isFront(part, drawer)))
+                        .map(PlacedPart::box)
+                        .toList()));
+    }
+
+    private static boolean isFront(PlacedPart part, DrawerLayout drawer) {
+        var seen = Sight.FRONT.project(part.box());
+        var front = drawer.front();
+        return Grid.same(seen.x0(), front.x0())
+                && Grid.same(seen.y0(), front.y0())
+                && Grid.same(seen.x1(), front.x1())
+                && Grid.same(seen.y1(), front.y1());
     }
 
     private static Shape dashed(Rect rect, Scale scale) {

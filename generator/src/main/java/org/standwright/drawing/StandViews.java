@@ -6,7 +6,6 @@ import java.util.List;
 import org.standwright.assembly.Block;
 import org.standwright.design.Stand;
 import org.standwright.geom.Rect;
-import org.standwright.unit.Measure;
 
 /** Front, right side and top of a stand on one sheet, dimensioned in the maker's units. */
 public final class StandViews {
@@ -39,8 +38,11 @@ public final class StandViews {
         shapes.add(new Group(new Point(sideX, 0), side.shapes()));
         shapes.add(new Group(new Point(0, topY), top.shapes()));
         double noteX = Math.max(front.box().x1() + BETWEEN, top.box().x1() + BETWEEN);
-        var unit = stand.design().unit().unitOf(Measure.LENGTH);
-        var words = List.of("Scale " + scale, "Dimensions in " + unit, "Dashed: hidden", "Third-angle projection");
+        var words = List.of(
+                "Scale " + scale,
+                "Dimensions in " + stand.design().unit().lengthWord(),
+                "Dashed: hidden",
+                "Third-angle projection");
         double y = topY + top.box().y1() - Letters.BODY;
         for (var line : words) {
             shapes.add(Text.level(line, new Point(noteX, y), Letters.BODY, Text.Anchor.START));

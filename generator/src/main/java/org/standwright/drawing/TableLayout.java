@@ -1,6 +1,7 @@
 package org.standwright.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -14,8 +15,6 @@ final class TableLayout {
     /** Narrowest column that is still read with ease, mm. */
     private static final double NARROWEST = 14;
 
-    /** A prose column asks for no more than this at first, mm. */
-    private static final double WIDEST_WISH = 80;
     /** Rows of more lines are divided so that they cannot outgrow a page. */
     private static final int MOST_LINES = 40;
 
@@ -96,7 +95,7 @@ final class TableLayout {
                 .toList();
     }
 
-    /** Natural widths where they fit; prose takes the rest; when that is too little, every column gives way. */
+    /** Natural widths where they fit; prose shares the rest; when that is too little, every column gives way. */
     private List<Double> widths() {
         var natural = IntStream.range(0, table.columns().size())
                 .mapToObj(this::natural)
@@ -105,25 +104,23 @@ final class TableLayout {
         if (total <= width) {
             return stretched(natural, width - total);
         }
-        double fixed = 0;
-        double prose = 0;
-        int proseColumns = 0;
-        for (int i = 0; i < natural.size(); i++) {
-            if (isProse(i)) {
-                prose += wish(natural.get(i));
-                proseColumns++;
-            } else {
-                fixed += natural.get(i);
-            }
-        }
-        if (width - fixed < Math.max(1, proseColumns) * NARROWEST) {
+        var prose = IntStream.range(0, natural.size())
+                .filter(this::isProse)
+                .boxed()
+                .sorted(Comparator.comparing(natural::get))
+                .toList();
+        double left = width - total + prose.stream().mapToDouble(natural::get).sum();
+        if (left < Math.max(1, prose.size()) * NARROWEST) {
             return natural.stream().map(w -> w * width / total).toList();
         }
-        double left = width - fixed - proseColumns * NARROWEST;
-        double proseTotal = prose;
-        return IntStream.range(0, natural.size())
-                .mapToObj(i -> isProse(i) ? NARROWEST + left * wish(natural.get(i)) / proseTotal : natural.get(i))
-                .toList();
+        var widths = new ArrayList<>(natural);
+        for (int i = 0; i < prose.size(); i++) {
+            // the narrowest first: what it does not need goes to the wider ones
+            double wide = Math.min(natural.get(prose.get(i)), left / (prose.size() - i));
+            widths.set(prose.get(i), wide);
+            left -= wide;
+        }
+        return List.copyOf(widths);
     }
 
     /** Room that is left over goes to the last prose column, or evenly to all. */
@@ -133,10 +130,6 @@ final class TableLayout {
         return IntStream.range(0, natural.size())
                 .mapToObj(i -> natural.get(i) + (last < 0 ? extra / natural.size() : i == last ? extra : 0))
                 .toList();
-    }
-
-    private static double wish(double natural) {
-        return Math.min(natural, WIDEST_WISH);
     }
 
     private boolean isProse(int column) {

@@ -27,7 +27,8 @@ final class View {
     /** Adds a chain; an empty one takes no room. */
     View dimension(Side side, List<Span> spans) {
         if (!spans.isEmpty()) {
-            var chain = DimensionChain.of(side, edge(side), taken.get(side), spans, measure);
+            var chain =
+                    DimensionChain.of(side, edge(side), taken.get(side), spans, Lettering.of(shapes, measure), measure);
             shapes.addAll(chain.shapes());
             taken.put(side, chain.end());
         }

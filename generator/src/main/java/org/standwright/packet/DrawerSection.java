@@ -23,7 +23,6 @@ final class DrawerSection implements Section {
         if (bays.isEmpty()) {
             return;
         }
-        flow.freshPage();
         flow.heading("Drawers");
         flow.table(table(bays, contents.units()));
         flow.paragraph("Box: outside width × height × length. Slide line on the side: centre of the slide above the "

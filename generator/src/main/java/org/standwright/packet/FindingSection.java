@@ -11,7 +11,6 @@ import org.standwright.drawing.Table.Column;
 final class FindingSection implements Section {
     @Override
     public void print(Contents contents, Flow flow) {
-        flow.freshPage();
         flow.heading("Findings");
         if (contents.findings().isEmpty()) {
             flow.paragraph("The checks found nothing to say. That is no proof that the stand is safe: they know only "

@@ -19,6 +19,10 @@ import org.standwright.unit.Units;
 /** Fills page after page with bands, from the top down. */
 final class Flow {
     private static final double GAP = 3;
+    /** A paragraph of more lines may be divided by a page break. */
+    private static final int LONG_PARAGRAPH = 8;
+    /** A table that takes no more than this share of a page is not divided. */
+    private static final double KEPT_WHOLE = 0.6;
 
     private final PageFrame frame;
     private final TextMeasure measure;
@@ -67,24 +71,31 @@ final class Flow {
 
     /** A heading that is never the last line of a page. */
     void heading(String words) {
-        held.add(Band.gap(y == frame.top() ? 0 : 2 * GAP));
+        held.add(Band.gap(2 * GAP));
         held.addAll(lines(words, Letters.HEADING, Weight.BOLD));
         held.add(Band.gap(GAP / 2));
     }
 
+    /** A paragraph that stays on the page of what follows. */
+    void lead(String words) {
+        held.addAll(lines(words, Letters.BODY, Weight.REGULAR));
+        held.add(Band.gap(GAP / 2));
+    }
+
     void paragraph(String words) {
-        lines(words, Letters.BODY, Weight.REGULAR).forEach(this::add);
+        unbroken(lines(words, Letters.BODY, Weight.REGULAR)).forEach(this::add);
         add(Band.gap(GAP / 2));
     }
 
     /** A paragraph with a mark before it: '1.', or a box to tick. */
     void item(Mark mark, String words) {
-        var bands = lines(words, Letters.BODY, Weight.REGULAR, Mark.INDENT);
+        var bands = lines(words, Letters.BODY, Weight.REGULAR, mark.indent());
         var first = bands.get(0);
         var marked = new ArrayList<>(first.shapes());
         marked.addAll(mark.shapes(first.height(), measure));
-        add(new Band(first.height(), marked));
-        bands.subList(1, bands.size()).forEach(this::add);
+        var all = new ArrayList<>(bands);
+        all.set(0, new Band(first.height(), marked));
+        unbroken(all).forEach(this::add);
         add(Band.gap(GAP / 2));
     }
 
@@ -96,8 +107,13 @@ final class Flow {
     /** A table whose headings come back on every page that it reaches. */
     void table(Table table) {
         var head = table.head(width(), measure);
+        var rows = table.bands(width(), measure);
         held.add(head);
-        for (var row : table.bands(width(), measure)) {
+        double whole = total(held) + total(rows);
+        if (whole > room() && whole <= KEPT_WHOLE * height()) {
+            freshPage();
+        }
+        for (var row : rows) {
             if (held.isEmpty() && row.height() > room()) {
                 newPage();
                 held.add(head);
@@ -120,11 +136,32 @@ final class Flow {
         put(band);
     }
 
+    /** A short paragraph as one band; a long one may be divided between lines. */
+    private static List<Band> unbroken(List<Band> lines) {
+        if (lines.size() > LONG_PARAGRAPH) {
+            return lines;
+        }
+        var shapes = new ArrayList<Shape>();
+        double depth = 0;
+        for (var line : lines) {
+            shapes.add(new Group(new Point(0, -depth), line.shapes()));
+            depth += line.height();
+        }
+        return List.of(new Band(depth, shapes));
+    }
+
+    private static double total(List<Band> bands) {
+        return bands.stream().mapToDouble(Band::height).sum();
+    }
+
     private double room() {
         return y - frame.bottom();
     }
 
     private void put(Band band) {
+        if (y == frame.top() && band.shapes().isEmpty()) {
+            return; // a page needs no white space above its first line
+        }
         if (!band.shapes().isEmpty()) {
             pages.get(pages.size() - 1).add(new Group(new Point(frame.left(), y), band.shapes()));
         }

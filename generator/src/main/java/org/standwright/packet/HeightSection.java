@@ -5,6 +5,7 @@ import java.util.List;
 import org.standwright.design.HeightStack;
 import org.standwright.design.Stand;
 import org.standwright.design.Support;
+import org.standwright.drawing.Band;
 import org.standwright.drawing.StackFigure;
 import org.standwright.drawing.Table;
 import org.standwright.drawing.Table.Column;
@@ -22,6 +23,7 @@ final class HeightSection implements Section {
         flow.heading("Height stack");
         flow.table(stack(stand.stack(), contents.units()));
         flow.paragraph(solved(stand, contents.units()));
+        flow.add(Band.gap(4));
         flow.figure(StackFigure.of(stand, FIGURE, flow.measure()));
         masses(contents, flow);
     }

@@ -13,8 +13,8 @@ import org.standwright.geom.Rect;
 
 /** What stands before an item of a list: a box to tick, and a number where the order counts. */
 record Mark(String number) {
-    /** Where the item's words begin, mm. */
-    static final double INDENT = 13;
+    private static final double TICK_INDENT = 6;
+    private static final double STEP_INDENT = 13;
 
     private static final double BOX = 2.8;
 
@@ -24,6 +24,11 @@ record Mark(String number) {
         return new Mark(number + ".");
     }
 
+    /** Where the item's words begin, mm. */
+    double indent() {
+        return number.isEmpty() ? TICK_INDENT : STEP_INDENT;
+    }
+
     List<Shape> shapes(double lineHeight, TextMeasure measure) {
         double baseline = -lineHeight + measure.below(Letters.BODY) + 0.1;
         var box = Polygon.of(new Rect(0, baseline - 0.2, BOX, baseline - 0.2 + BOX), Pen.DIMENSION, Fill.NONE);
@@ -31,7 +36,7 @@ record Mark(String number) {
                 ? List.of(box)
                 : List.of(
                         box,
-                        Text.level(number, new Point(INDENT - 2, baseline), Letters.BODY, Text.Anchor.END)
+                        Text.level(number, new Point(indent() - 2, baseline), Letters.BODY, Text.Anchor.END)
                                 .bold());
     }
 }

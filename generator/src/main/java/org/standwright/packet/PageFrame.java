@@ -13,7 +13,6 @@ import org.standwright.drawing.Shape;
 import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.Weight;
-import org.standwright.unit.Measure;
 import org.standwright.unit.Units;
 
 /** Margins, header and footer of one page, mm. */
@@ -49,7 +48,7 @@ record PageFrame(Paper paper) {
         shapes.add(Line.between(SIDE, head - 2, right, head - 2, Pen.THIN));
         shapes.add(Line.between(SIDE, HEADER + 2, right, HEADER + 2, Pen.THIN));
         var count = String.format(Locale.ROOT, "page %d of %d", number, of);
-        var unit = "lengths in " + units.unitOf(Measure.LENGTH) + " unless marked";
+        var unit = "lengths in " + units.lengthWord() + " unless marked";
         shapes.add(text(shortened(name, measure), SIDE, head, Text.Anchor.START).bold());
         shapes.add(text(count, right, head, Text.Anchor.END));
         shapes.add(text(unit, SIDE, EDGE + 1, Text.Anchor.START));

@@ -29,7 +29,7 @@ final class SheetSection implements Section {
                 + "Numbered lines are saw cuts in order; hatched areas are offcuts.");
         for (var material : contents.plan().materials()) {
             flow.heading(material.sheet().material().name() + ", " + size(material, contents.units()));
-            flow.paragraph(used(material));
+            flow.lead(used(material));
             for (int i = 0; i < material.sheets().size(); i++) {
                 sheet(material, i, contents, flow);
             }
@@ -65,6 +65,10 @@ final class SheetSection implements Section {
     private static void sheet(MaterialPlan material, int index, Contents contents, Flow flow) {
         var planned = material.sheets().get(index);
         flow.heading("Sheet " + (index + 1) + " of " + material.sheets().size());
+        if (!planned.cuts().isEmpty()) {
+            flow.lead("Cuts, from the lower left corner of the sheet to the near side of the kerf: "
+                    + cuts(planned, contents.units()) + ".");
+        }
         flow.figure(SheetFigure.of(
                 material.sheet(),
                 contents.plan().saw(),
@@ -73,10 +77,6 @@ final class SheetSection implements Section {
                 flow.width(),
                 ROOM * flow.height(),
                 flow.measure()));
-        if (!planned.cuts().isEmpty()) {
-            flow.paragraph("Cuts, from the lower left corner of the sheet to the near side of the kerf: "
-                    + cuts(planned, contents.units()) + ".");
-        }
     }
 
     private static String cuts(PlannedSheet planned, Units units) {

@@ -51,6 +51,11 @@ public enum Units {
         };
     }
 
+    /** What lengths are written in, in full: 'millimetres', 'inches'. */
+    public String lengthWord() {
+        return this == MM ? "millimetres" : "inches";
+    }
+
     /** The step that sizes are rounded to so that a tape can show them: 1 mm or 1/16 in; mm. */
     public double tapeStep() {
         return this == MM ? 1 : 25.4 / 16;

@@ -69,6 +69,21 @@ class PacketTest {
     }
 
     @Test
+    void writesSvg() throws IOException {
+        var design = Jobs.metric();
+        var plan = Jobs.plan(
+                design,
+                org.standwright.cutlist.CutList.of(
+                        org.standwright.design.stand.StandBuilder.build(design).assembly(), design.unit()));
+        int i = 0;
+        for (var d : org.standwright.drawing.SheetDrawings.of(plan, design.unit(), MEASURE)) {
+            var out = new ByteArrayOutputStream();
+            org.standwright.export.SvgWriter.write(d, out);
+            Files.write(Path.of("target", "s" + i++ + ".svg"), out.toByteArray());
+        }
+    }
+
+    @Test
     void writesEverySize() throws IOException {
         for (var design : designs().toList()) {
             var out = new ByteArrayOutputStream();
