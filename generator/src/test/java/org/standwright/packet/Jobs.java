@@ -51,6 +51,11 @@ final class Jobs {
         return Designs.stand(700, new Support.Plinth(90, 75, 5), Mount.OVERLAY, List.of(bay(equal(1))));
     }
 
+    /** Names far longer than their places, with characters that no typeface of ours has. */
+    static StandDesign longNames() {
+        return with(metric(), Units.INCH_64, "a stand " + "with a very long name ".repeat(8) + "\u6728");
+    }
+
     static StandDesign with(StandDesign design, Units units, String name) {
         return new StandDesign(
                 name,

@@ -1,13 +1,12 @@
 package org.standwright.packet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -22,16 +21,17 @@ import org.standwright.export.PdfWriter;
 class PacketTest {
     private static final TextMeasure MEASURE = TextMeasure.shipped();
 
-    static Stream<StandDesign> designs() {
-        return Stream.of(Jobs.metric(), Jobs.inches(), Jobs.plinth());
+    static List<StandDesign> designs() {
+        return List.of(Jobs.metric(), Jobs.inches(), Jobs.plinth(), Jobs.longNames());
     }
 
     @ParameterizedTest
     @MethodSource("designs")
-    void noTextLiesOnAnother(StandDesign design) {
+    void noTextLiesOnAnotherAndAllLieWithinTheMargins(StandDesign design) {
         for (var page : Jobs.packet(design)) {
             var texts = Lettering.of(page.shapes(), MEASURE).texts();
             for (int i = 0; i < texts.size(); i++) {
+                assertWithinMargins(texts.get(i), page);
                 for (int j = 0; j < i; j++) {
                     assertThat(Lettering.overlap(
                                     texts.get(i).box(), texts.get(j).box()))
@@ -42,66 +42,84 @@ class PacketTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource("designs")
-    void everyTextLiesWithinTheMargins(StandDesign design) {
-        for (var page : Jobs.packet(design)) {
-            for (var text : Lettering.of(page.shapes(), MEASURE).texts()) {
-                var box = text.box();
-                assertThat(box.x0() >= PageFrame.SIDE - 1e-9
-                                && box.x1() <= page.width() - PageFrame.SIDE + 1e-9
-                                && box.y0() >= PageFrame.EDGE - 1e-9
-                                && box.y1() <= page.height() - PageFrame.EDGE + 1e-9)
-                        .as("%s, %s", text, page.title())
-                        .isTrue();
-            }
-        }
+    private static void assertWithinMargins(Lettering.Placed text, Drawing page) {
+        double rounding = 1e-9;
+        var box = text.box();
+        assertThat(box.x0() >= PageFrame.SIDE - rounding
+                        && box.x1() <= page.width() - PageFrame.SIDE + rounding
+                        && box.y0() >= PageFrame.EDGE - rounding
+                        && box.y1() <= page.height() - PageFrame.EDGE + rounding)
+                .as("%s, %s", text, page.title())
+                .isTrue();
     }
 
     @Test
-    void metricPacketIsA4AndSaysEverySection() throws IOException {
-        var text = text(Jobs.packet(Jobs.metric()));
-        assertThat(text)
+    void metricPacketIsA4AndHasEverySection() throws IOException {
+        var pages = Jobs.packet(Jobs.metric());
+
+        assertThat(pages.get(0).width()).isCloseTo(210, within(1e-9));
+        assertThat(text(pages))
                 .contains("Height stack", "Views", "Drawers", "Measure, then cut", "Cut list", "Hardware")
-                .contains("Sheet plans", "Assembly order", "Findings", "Cautions", "page 1 of ")
+                .contains("Sheet plans", "Assembly order", "Findings", "Cautions")
+                .contains("page 1 of " + pages.size(), "page " + pages.size() + " of " + pages.size())
                 .contains("Sum = working height 900 fixed")
-                .contains("box width = smaller − 26 mm");
+                .contains("lengths in millimetres unless marked");
     }
 
     @Test
-    void writesSvg() throws IOException {
-        var design = Jobs.metric();
-        var plan = Jobs.plan(
-                design,
-                org.standwright.cutlist.CutList.of(
-                        org.standwright.design.stand.StandBuilder.build(design).assembly(), design.unit()));
-        int i = 0;
-        for (var d : org.standwright.drawing.SheetDrawings.of(plan, design.unit(), MEASURE)) {
-            var out = new ByteArrayOutputStream();
-            org.standwright.export.SvgWriter.write(d, out);
-            Files.write(Path.of("target", "s" + i++ + ".svg"), out.toByteArray());
-        }
+    void inchPacketIsLetterAndReadsInFractions() throws IOException {
+        var pages = Jobs.packet(Jobs.inches());
+
+        assertThat(pages.get(0).width()).isCloseTo(8.5 * 25.4, within(1e-9));
+        assertThat(pages.get(0).height()).isCloseTo(11 * 25.4, within(1e-9));
+        assertThat(text(pages)).contains("Sum = working height 36 35 13/32 to 36 25/32", "lengths in inches");
+    }
+
+    /** Twice the side space of the slide comes off the opening: 2 × 13.0 = 26.0 mm. */
+    @Test
+    void saysHowToMeasureTheOpeningBeforeTheBoxIsCut() throws IOException {
+        assertThat(oneLine(text(Jobs.packet(Jobs.metric()))))
+                .contains("Bay 1: opening measured, front ___________ back ___________; box width = smaller − 26 mm")
+                .contains("(drawn: opening 400, box 374)");
+        assertThat(oneLine(text(Jobs.packet(Jobs.inches())))).contains("box width = smaller − 1 1/32 in (26 mm)");
+    }
+
+    /** Every caution is printed with every stand, with the source of each figure (references §11 [C] and [S]). */
+    @Test
+    void alwaysPrintsTheCautionsWithTheirSources() throws IOException {
+        assertThat(oneLine(text(Jobs.packet(Jobs.plinth()))))
+                .contains(
+                        "Measure your own machine", "Disconnect the machine", "Guards stay on", "Wood dust", "Lifting")
+                .contains("within 3.2 mm (1/8 in) of the wheel", "(29 CFR 1910.215)", "(29 CFR 1910.212(b))")
+                .contains("NIOSH recommends 1 mg/m³", "manual, local codes and licensed practice");
     }
 
     @Test
-    void writesEverySize() throws IOException {
-        for (var design : designs().toList()) {
-            var out = new ByteArrayOutputStream();
-            PdfWriter.write(Jobs.packet(design), out);
-            Files.write(
-                    Path.of(
-                            "target",
-                            design.name().replace(' ', '-')
-                                    + design.support().getClass().getSimpleName() + ".pdf"),
-                    out.toByteArray());
-        }
+    void findingsComeHeaviestFirst() throws IOException {
+        var text = text(Jobs.packet(Jobs.metric()));
+        assertThat(text.indexOf("It tips")).isLessThan(text.indexOf("The drawer is 374 mm wide"));
+    }
+
+    @Test
+    void theSameStandGivesTheSameBytes() throws IOException {
+        assertThat(pdf(Jobs.packet(Jobs.metric()))).isEqualTo(pdf(Jobs.packet(Jobs.metric())));
+    }
+
+    private static byte[] pdf(List<Drawing> pages) throws IOException {
+        var out = new ByteArrayOutputStream();
+        PdfWriter.write(pages, out);
+        return out.toByteArray();
     }
 
     private static String text(List<Drawing> pages) throws IOException {
-        var out = new ByteArrayOutputStream();
-        PdfWriter.write(pages, out);
-        try (var document = Loader.loadPDF(out.toByteArray())) {
-            return new PDFTextStripper().getText(document);
+        try (var document = Loader.loadPDF(pdf(pages))) {
+            var stripper = new PDFTextStripper();
+            stripper.setSortByPosition(true);
+            return stripper.getText(document);
         }
+    }
+
+    private static String oneLine(String text) {
+        return text.lines().map(String::strip).collect(Collectors.joining(" "));
     }
 }
