@@ -7,6 +7,6 @@
  *
  * <p>{@link org.standwright.sheet.SheetPlanner} is the door. Inside, a packing job is the cut list of one material with
  * kerf and trim taken out; the packer answers it with cut trees, which carry no places; sawing a tree gives places,
- * cuts and offcuts; {@link org.standwright.sheet.SheetPlanVerifier} judges them and shares no code with the rest.
+ * cuts and offcuts; {@link org.standwright.sheet.SheetPlanVerifier} judges them, sharing only units and values with the rest.
  */
 package org.standwright.sheet;
