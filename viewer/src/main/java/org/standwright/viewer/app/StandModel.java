@@ -1,10 +1,12 @@
 package org.standwright.viewer.app;
 
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
 
 /** What the window shows: a stand, or none yet, and the reason why the last one asked for is not shown. */
 final class StandModel {
@@ -24,6 +26,14 @@ final class StandModel {
 
     ReadOnlyObjectProperty<Optional<OpenedStand>> standProperty() {
         return stand.getReadOnlyProperty();
+    }
+
+    /** The line beside the name. */
+    ObservableValue<String> sizes() {
+        return Bindings.createStringBinding(
+                () -> stand.get().map(OpenedStand::sizes).orElse(problem.get().isEmpty() ? "One moment …" : ""),
+                stand,
+                problem);
     }
 
     /** Empty when there is none. */

@@ -35,9 +35,7 @@ final class StandPane extends BorderPane {
                 .bind(model.standProperty()
                         .map(stand -> stand.map(OpenedStand::name).orElse("Standwright")));
         var sizes = styled("sizes", new Label());
-        sizes.textProperty()
-                .bind(model.standProperty()
-                        .map(stand -> stand.map(OpenedStand::sizes).orElse("")));
+        sizes.textProperty().bind(model.sizes());
         var space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         var hint = styled("hint", new Label("drag: turn · wheel: zoom · double click: fit"));

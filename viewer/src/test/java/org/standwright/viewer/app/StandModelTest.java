@@ -38,6 +38,17 @@ class StandModelTest {
     }
 
     @Test
+    void asksForPatienceUntilThereIsAStandOrAProblem() {
+        var sizes = model.sizes();
+
+        assertThat(sizes.getValue()).isEqualTo("One moment …");
+        model.refuse("no such file");
+        assertThat(sizes.getValue()).isEmpty();
+        model.show(demo);
+        assertThat(sizes.getValue()).isEqualTo(demo.sizes());
+    }
+
+    @Test
     void hasEveryPartOfTheDemoAndTheBoughtThings() {
         assertThat(demo.scenery().boards()).hasSizeGreaterThan(50);
         assertThat(demo.scenery().blocks())
