@@ -1,6 +1,8 @@
 package org.standwright.packet;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
 import org.standwright.drawing.Table;
 import org.standwright.drawing.Table.Column;
@@ -43,7 +45,14 @@ final class CutListSection implements Section {
                 line.material().name(),
                 String.valueOf(line.count()),
                 size + finished,
-                String.join("\n", line.notes()));
+                Stream.concat(uses(line), line.notes().stream()).collect(Collectors.joining("\n")));
+    }
+
+    /** Which parts of the stand it is, where its name alone does not say so. */
+    private static Stream<String> uses(CutLine line) {
+        return line.members().equals(List.of(line.part().name()))
+                ? Stream.empty()
+                : Stream.of("for " + String.join(", ", line.members()));
     }
 
     private static String size(double length, double width, Part part, Units units) {

@@ -10,6 +10,10 @@ import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
+import org.standwright.design.Machine;
+import org.standwright.design.Reference;
+import org.standwright.design.Size2;
+import org.standwright.design.Size3;
 import org.standwright.design.Stand;
 import org.standwright.design.StandDesign;
 import org.standwright.design.StandDesign.Mount;
@@ -51,18 +55,36 @@ final class Jobs {
         return Designs.stand(700, new Support.Plinth(90, 75, 5), Mount.OVERLAY, List.of(bay(equal(1))));
     }
 
+    /** No machine on it: its own worktop is the working height. */
+    static StandDesign bench() {
+        var worktop = new Machine(
+                "workbench", new Size2(1, 1), new Size3(1, 1, 1), 1, new Reference(Reference.Kind.WORKTOP, 0), 0);
+        return with(metric(), Units.MM, "bench", worktop, new Size2(720, 560));
+    }
+
+    /** Long and low, with many bays. */
+    static StandDesign wide() {
+        var bays = List.of(bay(fill(80)), bay(equal(3)), bay(equal(2)), bay(equal(1)), bay(fill(100)));
+        var design = Designs.stand(700, Designs.LEVELERS, Mount.OVERLAY, bays);
+        return with(design, Units.INCH, "wide stand", design.machine(), new Size2(1900, 600));
+    }
+
     /** Names far longer than their places, with characters that no typeface of ours has. */
     static StandDesign longNames() {
         return with(metric(), Units.INCH_64, "a stand " + "with a very long name ".repeat(8) + "\u6728");
     }
 
     static StandDesign with(StandDesign design, Units units, String name) {
+        return with(design, units, name, design.machine(), design.plan());
+    }
+
+    static StandDesign with(StandDesign design, Units units, String name, Machine machine, Size2 plan) {
         return new StandDesign(
                 name,
                 units,
-                design.machine(),
+                machine,
                 design.workingHeight(),
-                design.plan(),
+                plan,
                 design.support(),
                 design.carcass(),
                 design.worktop(),

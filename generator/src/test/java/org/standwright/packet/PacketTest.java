@@ -22,7 +22,7 @@ class PacketTest {
     private static final TextMeasure MEASURE = TextMeasure.shipped();
 
     static List<StandDesign> designs() {
-        return List.of(Jobs.metric(), Jobs.inches(), Jobs.plinth(), Jobs.longNames());
+        return List.of(Jobs.metric(), Jobs.inches(), Jobs.plinth(), Jobs.bench(), Jobs.wide(), Jobs.longNames());
     }
 
     @ParameterizedTest
