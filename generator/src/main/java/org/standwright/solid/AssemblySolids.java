@@ -1,13 +1,11 @@
 package org.standwright.solid;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.standwright.assembly.Assembly;
-import org.standwright.assembly.Group;
 import org.standwright.assembly.PlacedPart;
 
 /**
@@ -27,35 +25,31 @@ public record AssemblySolids(String name, List<PlacedSolid> solids) {
 
     /** Builds the different solids side by side; the outcome doesn't depend on it. */
     public static AssemblySolids of(Assembly assembly, Fineness fineness) {
-        var jobs = new LinkedHashMap<Shape, CompletableFuture<Solid>>();
-        for (var placed : assembly.parts()) {
-            var shape = Shape.of(placed.part(), fineness);
-            jobs.computeIfAbsent(shape, job -> CompletableFuture.supplyAsync(() -> Solids.of(job, placed.label())));
-        }
-        var built = new LinkedHashMap<Shape, Solid>();
-        jobs.forEach((shape, job) -> built.put(shape, result(job)));
-        return new AssemblySolids(assembly.name(), placed(assembly, fineness, built));
-    }
-
-    private static Solid result(CompletableFuture<Solid> job) {
-        try {
-            return job.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof SolidException cause) {
-                throw cause;
-            }
-            throw e;
-        }
-    }
-
-    private static List<PlacedSolid> placed(Assembly assembly, Fineness fineness, Map<Shape, Solid> built) {
-        var solids = new ArrayList<PlacedSolid>();
-        for (Group group : assembly.groups()) {
-            for (PlacedPart part : group.parts()) {
-                solids.add(new PlacedSolid(group.name(), part, built.get(Shape.of(part.part(), fineness))));
+        var running = new HashMap<Shape, CompletableFuture<Solid>>();
+        var jobs = new ArrayList<Job>();
+        for (var group : assembly.groups()) {
+            for (var placed : group.parts()) {
+                var solid = running.computeIfAbsent(
+                        Shape.of(placed.part(), fineness),
+                        shape -> CompletableFuture.supplyAsync(() -> Solids.of(shape, placed.label())));
+                jobs.add(new Job(group.name(), placed, solid));
             }
         }
-        return solids;
+        return new AssemblySolids(
+                assembly.name(), jobs.stream().map(Job::finished).toList());
+    }
+
+    private record Job(String group, PlacedPart part, CompletableFuture<Solid> solid) {
+        PlacedSolid finished() {
+            try {
+                return new PlacedSolid(group, part, solid.join());
+            } catch (CompletionException e) {
+                if (e.getCause() instanceof SolidException cause) {
+                    throw cause;
+                }
+                throw e;
+            }
+        }
     }
 
     /** kg. */

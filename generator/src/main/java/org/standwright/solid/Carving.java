@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.standwright.solid.Prism.Corner;
-import org.standwright.solid.mesh.BrokenMeshException;
 import org.standwright.solid.mesh.Facet;
 import org.standwright.solid.mesh.Planes;
 import org.standwright.solid.mesh.Planes.Plane;
@@ -30,7 +29,7 @@ final class Carving {
         this.planes = planes;
     }
 
-    /** The faces of {@code blank} less all tools, in pieces that overlap nowhere but don't meet corner to corner. */
+    /** The faces of {@code blank} less all tools, in pieces that overlap nowhere but don't meet corner to corner; none if nothing is left. */
     List<Facet> carve(Prism blank, List<List<Prism>> groups) {
         var rest = solid(polygons(blank, false));
         for (var group : groups) {
@@ -40,7 +39,7 @@ final class Carving {
             rest = rest.difference(solid(new ArrayList<>(tools)));
             if (rest.getPolygons().isEmpty()) {
                 // the kernel takes an empty operand for all of space
-                throw new BrokenMeshException("its features leave nothing of it");
+                return List.of();
             }
         }
         return rest.getPolygons().stream().map(Carving::facet).toList();

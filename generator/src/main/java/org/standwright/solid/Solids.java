@@ -1,9 +1,9 @@
 package org.standwright.solid;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.standwright.part.Part;
 import org.standwright.solid.mesh.BrokenMeshException;
 import org.standwright.solid.mesh.ClosedMesh;
@@ -25,35 +25,34 @@ public final class Solids {
 
     /** Tries one order of cutting after another until a mesh closes. */
     static Solid of(Shape shape, String part) {
-        var failure = new BrokenMeshException("nothing was tried");
-        for (var order : orders(shape.tools()).toList()) {
+        var failures = new ArrayList<BrokenMeshException>();
+        for (var order : orders(shape.tools())) {
+            var planes = new Planes();
+            var pieces = new Carving(planes).carve(shape.blank(), order.get());
+            if (pieces.isEmpty()) {
+                throw SolidException.nothingLeft(part);
+            }
             try {
-                return build(shape, order.get());
+                var mesh = ClosedMesh.of(pieces, planes);
+                VolumeCheck.check(mesh, shape);
+                return new Solid(mesh.vertices(), mesh.triangles());
             } catch (BrokenMeshException e) {
-                failure = e;
+                failures.add(e);
             }
         }
-        throw new SolidException(part, failure);
+        throw SolidException.broken(part, failures.get(0));
     }
 
     /** Large tools first: what they clear away, the later ones needn't cut. */
-    private static Stream<Supplier<List<List<Prism>>>> orders(List<Prism> tools) {
+    private static List<Supplier<List<List<Prism>>>> orders(List<Prism> tools) {
         var falling = tools.stream()
                 .sorted(Comparator.comparingDouble(Prism::area).reversed())
                 .toList();
-        return Stream.of(
+        return List.of(
                 () -> Groups.of(falling), () -> Groups.of(tools), () -> oneByOne(falling), () -> oneByOne(tools));
     }
 
     private static List<List<Prism>> oneByOne(List<Prism> tools) {
         return tools.stream().map(List::of).toList();
-    }
-
-    private static Solid build(Shape shape, List<List<Prism>> groups) {
-        var planes = new Planes();
-        var facets = new Carving(planes).carve(shape.blank(), groups);
-        var mesh = ClosedMesh.of(facets, planes);
-        VolumeCheck.check(mesh, shape);
-        return new Solid(mesh.vertices(), mesh.triangles());
     }
 }

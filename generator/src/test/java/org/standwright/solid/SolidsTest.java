@@ -171,7 +171,7 @@ class SolidsTest {
 
         assertThatThrownBy(() -> Solids.of(part))
                 .isInstanceOf(SolidException.class)
-                .hasMessage("no closed solid can be made of 'ghost': its features leave nothing of it.");
+                .hasMessage("the features of 'ghost' leave nothing of it; make some of them shallower.");
     }
 
     @Test
