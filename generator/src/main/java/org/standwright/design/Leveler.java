@@ -11,5 +11,12 @@ package org.standwright.design;
  */
 public record Leveler(String name, Range height, double nutBore, double nutFlange, double base, double rating) {
     /** Least, usual and most of an adjustable height, mm. */
-    public record Range(double least, double usual, double most) {}
+    public record Range(double least, double usual, double most) {
+        public Range {
+            if (!(least <= usual && usual <= most)) {
+                throw new IllegalArgumentException("least " + least + ", usual " + usual + " and most " + most
+                        + " mm must rise. Give the height screwed in, as planned and screwed out.");
+            }
+        }
+    }
 }

@@ -33,10 +33,10 @@ record Expected(String rule, String wayOut) {
     static String adding(Shape missing) {
         var nothing = MissingNode.getInstance();
         var what = missing.word("description", nothing)
-                .map(words -> "Add it: " + words)
+                .map(words -> "Add it (" + words + ")")
                 .orElse("Add it");
         var examples = examples(missing, nothing);
-        return what + (examples.isEmpty() ? "." : ", such as " + examples + ".");
+        return what + (examples.isEmpty() ? "." : ", written like " + examples + ".");
     }
 
     private static String examples(Shape shape, JsonNode value) {

@@ -15,12 +15,14 @@ import java.io.UncheckedIOException;
  */
 final class JsonTextReader {
     private static final int DEEPEST = 64;
+    private static final int MOST_VALUES = 100_000;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     private final SourceText source;
     private final JsonParser parser;
     private final Positions positions = new Positions();
     private final Problems problems;
+    private int values;
 
     private JsonTextReader(SourceText source, JsonParser parser) {
         this.source = source;
@@ -43,23 +45,21 @@ final class JsonTextReader {
         parser.nextToken();
         var root = value("", 0);
         if (parser.nextToken() != null) {
-            throw new DesignFileException(FileProblem.at(
-                    source.file(),
-                    here(),
-                    "there is more after the end",
-                    "Put everything inside one pair of braces { }."));
+            throw refused("there is more after the end", "Put everything inside one pair of braces { }.");
         }
         problems.throwIfAny();
         return new JsonText(source.file(), root, positions);
     }
 
     private JsonNode value(String pointer, int depth) throws IOException {
-        if (depth > DEEPEST) {
-            throw new DesignFileException(FileProblem.at(
-                    source.file(),
-                    here(),
+        if (depth >= DEEPEST && parser.currentToken().isStructStart()) {
+            throw refused(
                     "this is nested deeper than " + DEEPEST + " levels",
-                    "A design needs fewer than 10; look for brackets that are never closed."));
+                    "A design needs fewer than 10; look for brackets that are never closed.");
+        }
+        values++;
+        if (values > MOST_VALUES) {
+            throw refused("there are more than " + MOST_VALUES + " values", "A design needs a few hundred.");
         }
         positions.putValue(pointer, here());
         return switch (parser.currentToken()) {
@@ -79,11 +79,9 @@ final class JsonTextReader {
             var child = Pointer.child(pointer, name);
             var at = here();
             if (object.has(name)) {
-                problems.key(
-                        child,
-                        at,
-                        "given twice, in line " + positions.key(child).line() + " and in line " + at.line(),
-                        "Keep one.");
+                var first = positions.key(child);
+                var where = "line " + first.line() + ", column " + first.column();
+                problems.key(child, at, "given twice, first in " + where, "Keep one.");
             }
             positions.putKey(child, at);
             parser.nextToken();
@@ -108,6 +106,10 @@ final class JsonTextReader {
         }
         boolean whole = parser.currentToken() == JsonToken.VALUE_NUMBER_INT && Math.abs(number) < 1e15;
         return whole ? NODES.numberNode(parser.getLongValue()) : NODES.numberNode(number);
+    }
+
+    private DesignFileException refused(String rule, String wayOut) {
+        return new DesignFileException(FileProblem.at(source.file(), here(), rule, wayOut));
     }
 
     private Position here() {

@@ -16,7 +16,7 @@ final class NearestName {
     static Optional<String> to(String given, Collection<String> known) {
         int most = given.length() < 4 ? 1 : Math.max(2, given.length() / 3);
         return known.stream()
-                .filter(name -> distance(given, name) <= most)
+                .filter(name -> Math.abs(name.length() - given.length()) <= most && distance(given, name) <= most)
                 .min(Comparator.comparingInt(name -> distance(given, name)));
     }
 

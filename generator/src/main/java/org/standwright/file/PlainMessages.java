@@ -41,8 +41,11 @@ final class PlainMessages {
             return; // the kind is missing, or only the field's value is wrong: told elsewhere
         }
         var at = Pointer.child(pointer(message), name);
-        var free = known.stream().filter(field -> !object.has(field)).toList();
-        problems.key(at, json.positions().key(at), "no such field here", NearestName.hint(name, free));
+        var free = known.stream()
+                .filter(field -> !object.has(field) && !field.equals("$schema"))
+                .toList();
+        var hint = free.isEmpty() ? "Leave it out." : NearestName.hint(name, free);
+        problems.key(at, json.positions().key(at), "no such field here", hint);
     }
 
     private void add(ValidationMessage message) {

@@ -2,6 +2,8 @@ package org.standwright.file;
 
 /** JSON pointers (RFC 6901) as plain texts. */
 final class Pointer {
+    private static final int LONGEST = 100;
+
     private Pointer() {}
 
     static String child(String pointer, String key) {
@@ -16,11 +18,13 @@ final class Pointer {
         return pointer.substring(0, pointer.lastIndexOf('/'));
     }
 
-    /** {@code /bays/0/width} as {@code bays[0].width}. */
+    /** {@code /bays/0/width} as {@code bays[0].width}, without line breaks and at a length that a message can bear. */
     static String readable(String pointer) {
         var dotted = pointer.replaceAll("/(\\d+)(?=/|$)", "[$1]").replace('/', '.');
-        return (dotted.startsWith(".") ? dotted.substring(1) : dotted)
+        var plain = (dotted.startsWith(".") ? dotted.substring(1) : dotted)
                 .replace("~1", "/")
-                .replace("~0", "~");
+                .replace("~0", "~")
+                .replaceAll("\\p{Cntrl}", "?");
+        return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "…";
     }
 }

@@ -111,7 +111,7 @@ public final class PresetLibrary {
     }
 
     private static Optional<Preset> builtIn(FileKind kind, String name) {
-        return BuiltInPresets.published().names(kind).contains(name)
+        return BuiltInPresets.published().has(kind, name)
                 ? Optional.of(new Preset(kind, name, Optional.empty()))
                 : Optional.empty();
     }

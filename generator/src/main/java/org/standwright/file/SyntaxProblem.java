@@ -19,7 +19,7 @@ final class SyntaxProblem {
         var location = e.getLocation();
         if (location == null) {
             return FileProblem.whole(
-                    source.file(), "holds a number of more than 1000 digits", "Look for a key that got stuck.");
+                    source.file(), "holds a number or a name that is far too long", "Look for a key that got stuck.");
         }
         var position = new Position(location.getLineNr(), location.getColumnNr());
         var problem = new SyntaxProblem(source, position, (int) location.getCharOffset());
@@ -36,6 +36,7 @@ final class SyntaxProblem {
                 says("this quote is no part of JSON", "Use plain double quotes.");
             case '"' -> says("a comma or a colon is missing before this", "Put a comma after each field but the last.");
             case '\n', '\r' -> says("a closing quote is missing in this line", "Texts end on the line they start on.");
+            case ':' -> says("no colon can stand here", "Put fields in braces { }; brackets [ ] hold lists.");
             case '}', ']' -> closing();
             default -> says("this is no JSON", "Put words, and quantities with a unit, in double quotes: \"876 mm\".");
         };

@@ -2,7 +2,9 @@ package org.standwright.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import org.standwright.unit.Money;
 import org.standwright.unit.QuantityException;
 import org.standwright.unit.Units;
@@ -13,6 +15,8 @@ import org.standwright.unit.Units;
  * told it already.
  */
 final class Walk {
+    private static final JsonNode NOTHING = MissingNode.getInstance();
+
     private final PresetLibrary presets;
     private final Problems problems;
     private final QuantityReader quantities;
@@ -57,14 +61,12 @@ final class Walk {
     private ObjectNode object(JsonNode value, Shape shape, String at, Units inherited, boolean withDefaults) {
         var unit = Units.named(value.path("unit").asText()).orElse(inherited);
         var copy = JsonNodeFactory.instance.objectNode();
-        for (var field : shape.fields(value).entrySet()) {
-            var given = value.has(field.getKey())
-                    ? value.get(field.getKey())
-                    : field.getValue().place().path(withDefaults ? "default" : "");
-            if (!given.isMissingNode()) {
-                copy.set(field.getKey(), copy(given, field.getValue(), Pointer.child(at, field.getKey()), unit));
-            }
-        }
+        shape.fields(value).forEach((name, field) -> {
+            var standard = withDefaults ? field.keyword("default", NOTHING) : Optional.<JsonNode>empty();
+            Optional.ofNullable(value.get(name))
+                    .or(() -> standard)
+                    .ifPresent(given -> copy.set(name, copy(given, field, Pointer.child(at, name), unit)));
+        });
         return copy;
     }
 

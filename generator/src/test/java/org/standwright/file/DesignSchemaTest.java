@@ -1,0 +1,235 @@
+package org.standwright.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.design.Caster;
+import org.standwright.design.Leveler;
+import org.standwright.design.Machine;
+import org.standwright.design.Reference;
+import org.standwright.design.Saw;
+import org.standwright.design.Screw;
+import org.standwright.design.Size2;
+import org.standwright.design.Size3;
+import org.standwright.design.Slide;
+import org.standwright.design.StandDesign;
+import org.standwright.design.StandDesign.Content;
+import org.standwright.design.Support;
+
+class DesignSchemaTest {
+    private static final JsonNode SCHEMA = DesignSchema.published().root().place();
+
+    /** Properties that no record has, because nothing is built from them. */
+    private static final Set<String> BESIDE_RECORDS =
+            Set.of("$schema", "version", "kind", "note", "unit", "name", "preset", "nominal", "usualHeight");
+
+    static Stream<Arguments> records() {
+        return Stream.of(
+                arguments("/$defs/stand", StandDesign.class),
+                arguments("/$defs/stand/properties/plan", Size2.class),
+                arguments("/$defs/stand/properties/carcass", StandDesign.CarcassPlan.class),
+                arguments("/$defs/stand/properties/worktop", StandDesign.Worktop.class),
+                arguments("/$defs/stand/properties/worktop/properties/overhang", StandDesign.Worktop.Overhang.class),
+                arguments("/$defs/stand/properties/bays/items", StandDesign.Bay.class),
+                arguments("/$defs/stand/properties/drawers", StandDesign.DrawerPlan.class),
+                arguments("/$defs/stand/properties/screws", StandDesign.Screws.class),
+                arguments("/$defs/stand/properties/saw", Saw.class),
+                arguments("/$defs/support/allOf/0/then", Support.Casters.class),
+                arguments("/$defs/support/allOf/1/then", Support.Levelers.class),
+                arguments("/$defs/support/allOf/2/then", Support.Plinth.class),
+                arguments("/$defs/support/allOf/3/then", Support.None.class),
+                arguments("/$defs/content/allOf/0/then", Content.GivenDrawers.class),
+                arguments("/$defs/content/allOf/1/then", Content.EqualDrawers.class),
+                arguments("/$defs/content/allOf/2/then", Content.FillDrawers.class),
+                arguments("/$defs/machine", Machine.class),
+                arguments("/$defs/machine/properties/base", Size2.class),
+                arguments("/$defs/machine/properties/envelope", Size3.class),
+                arguments("/$defs/machine/properties/reference", Reference.class),
+                arguments("/$defs/sheet", SheetFields.class),
+                arguments("/$defs/slide", Slide.class),
+                arguments("/$defs/slide/properties/lengths/items", Slide.Size.class),
+                arguments("/$defs/caster", Caster.class),
+                arguments("/$defs/caster/properties/plate", Size2.class),
+                arguments("/$defs/caster/properties/holes", Size2.class),
+                arguments("/$defs/leveler", Leveler.class),
+                arguments("/$defs/leveler/properties/height", Leveler.Range.class),
+                arguments("/$defs/plinth", Support.Plinth.class),
+                arguments("/$defs/screw", Screw.class));
+    }
+
+    /** The draft's own meta-schema, as published by json-schema.org and packed with the validator. */
+    @Test
+    void obeysTheMetaSchemaOfDraft2020() {
+        var meta = JsonSchemaFactory.getInstance(VersionFlag.V202012)
+                .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+
+        assertThat(meta.validate(SCHEMA)).isEmpty();
+        assertThat(SCHEMA.path("$schema").asText()).isEqualTo("https://json-schema.org/draft/2020-12/schema");
+    }
+
+    @ParameterizedTest
+    @MethodSource("records")
+    void hasAPropertyForEachRecordComponentAndNoOther(String place, Class<?> record) {
+        var properties = names(SCHEMA.at(place), "properties");
+        var components = Arrays.stream(record.getRecordComponents())
+                .map(RecordComponent::getName)
+                .toList();
+
+        assertThat(properties).containsAll(components);
+        properties.removeAll(components);
+        assertThat(BESIDE_RECORDS).containsAll(properties);
+    }
+
+    @ParameterizedTest
+    @MethodSource("records")
+    void requiresWhatHasNoDefaultAndIsNotOptional(String place, Class<?> record) {
+        var expected = new TreeSet<String>();
+        for (var component : record.getRecordComponents()) {
+            var type = component.getType();
+            boolean optional = type == Optional.class || type == OptionalDouble.class;
+            if (!optional && !hasDefault(property(SCHEMA.at(place), component.getName()))) {
+                expected.add(component.getName());
+            }
+        }
+
+        assertThat(names(SCHEMA.at(place), "required")).isEqualTo(expected);
+    }
+
+    @Test
+    void describesNoObjectThatIsNoRecord() {
+        var described = records().map(row -> (String) row.get()[0]).toList();
+        var others = new TreeSet<>(places().keySet());
+        others.removeIf(place -> !SCHEMA.at(place).has("properties") || place.contains("/if"));
+        others.removeAll(described);
+        others.removeIf(place -> place.matches("/\\$defs/given-\\w+/else"));
+
+        assertThat(others).containsExactlyInAnyOrder("", "/$defs/support", "/$defs/content");
+    }
+
+    @Test
+    void allowsANoteInEveryObject() {
+        for (var place : places().keySet()) {
+            if (SCHEMA.at(place).has("additionalProperties")) {
+                assertThat(names(SCHEMA.at(place), "properties")).as(place).contains("note");
+            }
+        }
+        for (var kind : FileKind.words()) {
+            assertThat(names(SCHEMA.at("/$defs/" + kind), "properties"))
+                    .as(kind)
+                    .contains("note");
+        }
+    }
+
+    @Test
+    void boundsEveryQuantity() {
+        places().forEach((place, schema) -> {
+            var unit = switch (schema.path("$ref").asText()) {
+                case "#/$defs/length" -> "mm";
+                case "#/$defs/mass" -> "kg";
+                case "#/$defs/force" -> "N";
+                default -> "";
+            };
+            if (!unit.isEmpty()) {
+                double least = schema.path("x-min-" + unit).asDouble(Double.NaN);
+                double most = schema.path("x-max-" + unit).asDouble(Double.NaN);
+                assertThat(least).as(place).isBetween(0.0, most);
+            }
+        });
+    }
+
+    @Test
+    void knowsEachOfItsOwnKeywords() {
+        var used = new TreeSet<String>();
+        places().values().forEach(schema -> schema.fieldNames().forEachRemaining(used::add));
+        used.removeIf(name -> !name.startsWith("x-"));
+
+        assertThat(DesignSchema.OWN_KEYWORDS).containsAll(used);
+    }
+
+    @Test
+    void listsEveryKindOfFile() {
+        var kinds = StreamSupport.stream(SCHEMA.at("/properties/kind/enum").spliterator(), false)
+                .map(JsonNode::asText)
+                .toList();
+
+        assertThat(kinds).isEqualTo(FileKind.words());
+    }
+
+    @Test
+    void isPublishedAsText() {
+        assertThat(DesignFiles.schema()).startsWith("{").endsWith("}\n").contains("workingHeight");
+    }
+
+    private static boolean hasDefault(JsonNode property) {
+        return property.has("default") || property.path("$ref").asText().equals("#/$defs/unit");
+    }
+
+    private static JsonNode property(JsonNode schema, String name) {
+        return parts(schema).stream()
+                .map(part -> part.path("properties").path(name))
+                .filter(property -> !property.isMissingNode())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Names of the fields or entries under {@code keyword}, here and behind references. */
+    private static Set<String> names(JsonNode schema, String keyword) {
+        var names = new TreeSet<String>();
+        for (var part : parts(schema)) {
+            var found = part.path(keyword);
+            found.fieldNames().forEachRemaining(names::add);
+            if (found.isArray()) {
+                found.forEach(entry -> names.add(entry.asText()));
+            }
+        }
+        return names;
+    }
+
+    private static List<JsonNode> parts(JsonNode schema) {
+        var parts = new ArrayList<>(List.of(schema, schema.path("else")));
+        if (schema.has("$ref")) {
+            parts.addAll(parts(SCHEMA.at(schema.get("$ref").asText().substring(1))));
+        }
+        return parts;
+    }
+
+    /** Every object in the schema, by its pointer. */
+    private static TreeMap<String, JsonNode> places() {
+        var places = new TreeMap<String, JsonNode>();
+        collect("", SCHEMA, places);
+        return places;
+    }
+
+    private static void collect(String pointer, JsonNode node, TreeMap<String, JsonNode> places) {
+        if (node.isObject() && !pointer.endsWith("/properties") && !pointer.endsWith("/$defs")) {
+            places.put(pointer, node);
+        }
+        for (var field : node.properties()) {
+            if (!field.getKey().equals("default")) {
+                collect(Pointer.child(pointer, field.getKey()), field.getValue(), places);
+            }
+        }
+        for (int i = 0; node.isArray() && i < node.size(); i++) {
+            collect(Pointer.child(pointer, i), node.get(i), places);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package org.standwright.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.design.StandDesign.Content.EqualDrawers;
+import org.standwright.unit.Units;
+
+class StartingFileTest {
+    private static final PresetLibrary LIBRARY = SampleDesign.builtIn();
+
+    static Stream<Arguments> machines() {
+        return LIBRARY.list(FileKind.MACHINE).stream()
+                .flatMap(preset -> Arrays.stream(Units.values()).map(unit -> Arguments.of(preset.name(), unit)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("machines")
+    void readsBackAndHoldsItsMachine(String machine, Units unit) {
+        var text = StartingFile.forMachine(LIBRARY, machine, unit);
+
+        var stand = DesignFiles.parse("new.json", text, LIBRARY).design();
+
+        assertThat(stand.unit()).isEqualTo(unit);
+        assertThat(stand.plan().width()).isGreaterThan(stand.machine().base().width());
+        assertThat(stand.plan().depth()).isGreaterThan(stand.machine().base().depth());
+        assertThat(text).doesNotContain("null", "E+", "\r");
+    }
+
+    @ParameterizedTest
+    @MethodSource("machines")
+    void saysSizesThatATapeShows(String machine, Units unit) {
+        var stand = DesignFiles.parse("new.json", StartingFile.forMachine(LIBRARY, machine, unit), LIBRARY)
+                .design();
+        double step = unit == Units.MM ? 10 : 12.7;
+
+        assertThat(stand.workingHeight() / step % 1).isCloseTo(0, within(1e-9));
+        assertThat(stand.plan().width() / step % 1).isCloseTo(0, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @MethodSource("machines")
+    void leavesRoomForDrawersOfAtLeast75MillimetresInOpeningsOfAtLeast150(String machine, Units unit) {
+        var stand = DesignFiles.parse("new.json", StartingFile.forMachine(LIBRARY, machine, unit), LIBRARY)
+                .design();
+        int bays = stand.bays().size();
+        double board = stand.carcass().sheet().material().thickness();
+        // casters or levelers, two layers of blocks, two of worktop, bottom and sub-top
+        double opening = stand.workingHeight() - stand.machine().reference().height() - 131 - 6 * board;
+
+        assertThat((stand.plan().width() - (bays + 1) * board) / bays).isGreaterThan(150);
+        for (var bay : stand.bays()) {
+            int drawers = ((EqualDrawers) bay.contents().get(0)).count();
+            assertThat(opening / drawers).isBetween(75.0, 250.0);
+        }
+    }
+
+    /** Usual heights of work surfaces: workshop handbooks agree on these ranges; common practice, no standard. */
+    @ParameterizedTest
+    @CsvSource({
+        "thickness-planer, 864, 914",
+        "jobsite-table-saw, 864, 914",
+        "drill-press, 914, 1118",
+        "bandsaw, 914, 1118",
+        "bench-grinder, 1016, 1118"
+    })
+    void standsAtTheUsualHeight(String machine, double least, double most) {
+        for (var unit : Units.values()) {
+            var text = StartingFile.forMachine(LIBRARY, machine, unit);
+            assertThat(DesignFiles.parse("new.json", text, LIBRARY).design().workingHeight())
+                    .isBetween(least, most);
+        }
+    }
+
+    @Test
+    void refusesAMachineThatIsNoPreset() {
+        assertThatThrownBy(() -> StartingFile.forMachine(LIBRARY, "drill-pres", Units.MM))
+                .isInstanceOf(DesignFileException.class)
+                .hasMessage("preset \"drill-pres\" is no machine preset. Did you mean \"drill-press\"?");
+    }
+}
