@@ -31,6 +31,12 @@ public record StandDesign(
         bays = List.copyOf(bays);
     }
 
+    /** The same design, read back in other units. */
+    public StandDesign readIn(Units other) {
+        return new StandDesign(
+                name, other, machine, workingHeight, plan, support, carcass, worktop, bays, drawers, screws, saw);
+    }
+
     /** Every sheet good that its parts are cut from, each once, in the order of the carcass, worktop and drawers. */
     public List<SheetGood> sheets() {
         return Stream.of(

@@ -1,0 +1,120 @@
+package org.standwright.export;
+
+import static org.standwright.export.TextTable.Align.LEFT;
+import static org.standwright.export.TextTable.Align.RIGHT;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.standwright.check.Finding;
+import org.standwright.cutlist.CutLine;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.Stand;
+import org.standwright.part.Material;
+import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.SheetPlan;
+import org.standwright.unit.Units;
+
+/** The cut list as a page of plain text for the workshop wall, with what to watch out for and what to buy. */
+public final class CutListTextWriter {
+    private final Units units;
+    private final List<String> lines = new ArrayList<>();
+
+    private CutListTextWriter(Units units) {
+        this.units = units;
+    }
+
+    /** Writes UTF-8. */
+    public static void write(Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, OutputStream out)
+            throws IOException {
+        var page = new CutListTextWriter(stand.design().unit());
+        page.title(stand);
+        page.findings(findings);
+        page.boards(plan);
+        page.cuts(cutList);
+        page.hardware(cutList);
+        out.write((String.join("\n", page.lines) + "\n").getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void title(Stand stand) {
+        var name = stand.design().name();
+        lines.add(name);
+        lines.add("=".repeat(name.length()));
+        lines.add("Working height " + units.length(stand.stack().workingHeight()) + ", for "
+                + stand.design().machine().name() + ".");
+        lines.add("Sizes are length x width; length runs along the grain.");
+    }
+
+    private void findings(List<Finding> findings) {
+        if (!findings.isEmpty()) {
+            heading("Watch out");
+            findings.forEach(finding -> lines.addAll(
+                    WrappedText.lines(finding.severity() + " ", "    ", finding.subject() + ": " + finding.message())));
+        }
+    }
+
+    private void boards(SheetPlan plan) {
+        heading("Boards to buy");
+        var table = new TextTable(RIGHT, LEFT, LEFT, LEFT);
+        plan.materials().forEach(material -> boards(material, table));
+        lines.addAll(table.lines());
+    }
+
+    private void boards(MaterialPlan material, TextTable table) {
+        var sheet = material.sheet();
+        table.add(
+                material.sheets().size() + " x",
+                sheet.material().name(),
+                units.bareLength(sheet.length()) + " x " + units.length(sheet.width()),
+                String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()));
+    }
+
+    private void cuts(CutList cutList) {
+        byMaterial(cutList).forEach((material, ofMaterial) -> {
+            heading("Cut from " + material.name() + ", " + units.length(material.thickness()) + " thick");
+            var table = new TextTable(LEFT, RIGHT, RIGHT, LEFT, RIGHT, LEFT);
+            ofMaterial.forEach(line -> table.add(
+                    line.label(),
+                    line.count() + " x",
+                    units.bareLength(line.part().cutLength()),
+                    "x",
+                    units.length(line.part().cutWidth()),
+                    line.part().name()));
+            var rows = table.lines();
+            for (int row = 0; row < rows.size(); row++) {
+                lines.add(rows.get(row));
+                ofMaterial
+                        .get(row)
+                        .notes()
+                        .forEach(note -> lines.addAll(WrappedText.lines("        ", "            ", note)));
+            }
+        });
+    }
+
+    private void hardware(CutList cutList) {
+        heading("Hardware");
+        var table = new TextTable(RIGHT, LEFT, LEFT);
+        cutList.hardware().forEach(line -> table.add(line.count() + " x", line.item(), String.join("; ", line.uses())));
+        lines.addAll(table.lines());
+    }
+
+    private void heading(String text) {
+        lines.add("");
+        lines.add(text);
+        lines.add("-".repeat(text.length()));
+    }
+
+    private static Map<Material, List<CutLine>> byMaterial(CutList cutList) {
+        var byMaterial = new LinkedHashMap<Material, List<CutLine>>();
+        cutList.lines()
+                .forEach(line -> byMaterial
+                        .computeIfAbsent(line.material(), material -> new ArrayList<>())
+                        .add(line));
+        return byMaterial;
+    }
+}

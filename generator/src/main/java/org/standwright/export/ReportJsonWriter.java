@@ -1,0 +1,94 @@
+package org.standwright.export;
+
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.standwright.check.Finding;
+import org.standwright.cutlist.CutLine;
+import org.standwright.cutlist.CutList;
+import org.standwright.cutlist.HardwareLine;
+import org.standwright.design.Stand;
+import org.standwright.sheet.SheetPlan;
+import org.standwright.solid.AssemblySolids;
+
+/**
+ * Everything about one stand as data, enough to work it out again from this file alone. JSON in UTF-8; lengths are exact
+ * doubles in mm, masses kg, densities kg/m³, in the frames of the packages part, assembly and sheet.
+ */
+public final class ReportJsonWriter {
+    private static final int VERSION = 1;
+
+    private ReportJsonWriter() {}
+
+    public static void write(
+            Stand stand,
+            CutList cutList,
+            SheetPlan plan,
+            List<Finding> findings,
+            AssemblySolids solids,
+            OutputStream out)
+            throws IOException {
+        var lines = new DefaultIndenter("  ", "\n");
+        var printer = new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+        var report = report(stand, cutList, plan, findings, solids);
+        out.write(JsonShapes.JSON.writer(printer).writeValueAsBytes(report));
+        out.write("\n".getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static ObjectNode report(
+            Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, AssemblySolids solids) {
+        var parts = new ReportParts(stand.assembly(), solids);
+        var report = JsonShapes.object()
+                .put("version", VERSION)
+                .put("kind", "report")
+                .put("unit", "mm")
+                .put("name", stand.design().name());
+        report.set("design", ReportStand.design(stand.design()));
+        report.set("stack", ReportStand.stack(stand.stack()));
+        report.set("carcass", JsonShapes.box(stand.carcass()));
+        report.set("bays", JsonShapes.list(stand.bays(), ReportStand::bay));
+        report.set("materials", JsonShapes.list(stand.design().sheets(), ReportSheets::good));
+        report.set("groups", parts.groups());
+        report.set("parts", parts.parts());
+        report.put("mass", solids.mass());
+        report.set("cutList", JsonShapes.list(cutList.lines(), ReportJsonWriter::line));
+        report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
+        report.set("sheetPlan", ReportSheets.plan(plan));
+        report.set("findings", JsonShapes.list(findings, ReportJsonWriter::finding));
+        return report;
+    }
+
+    private static ObjectNode line(CutLine line) {
+        var node = JsonShapes.object()
+                .put("label", line.label())
+                .put("count", line.count())
+                .put("part", line.part().name())
+                .put("material", line.material().name())
+                .put("length", line.part().length())
+                .put("width", line.part().width())
+                .put("cutLength", line.part().cutLength())
+                .put("cutWidth", line.part().cutWidth());
+        node.set("members", JsonShapes.words(line.members()));
+        node.set("notes", JsonShapes.words(line.notes()));
+        return node;
+    }
+
+    private static ObjectNode hardware(HardwareLine line) {
+        var node = JsonShapes.object().put("count", line.count()).put("item", line.item());
+        node.set("uses", JsonShapes.words(line.uses()));
+        return node;
+    }
+
+    private static ObjectNode finding(Finding finding) {
+        return JsonShapes.object()
+                .put("severity", JsonShapes.word(finding.severity()))
+                .put("rule", finding.rule())
+                .put("subject", finding.subject())
+                .put("message", finding.message())
+                .put("source", finding.source());
+    }
+}

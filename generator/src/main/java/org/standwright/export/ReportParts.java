@@ -1,0 +1,118 @@
+package org.standwright.export;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.standwright.assembly.Assembly;
+import org.standwright.assembly.Block;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.assembly.Placement;
+import org.standwright.part.Channel;
+import org.standwright.part.FeatureVisitor;
+import org.standwright.part.Hole;
+import org.standwright.part.Part;
+import org.standwright.solid.AssemblySolids;
+import org.standwright.solid.PlacedSolid;
+
+/** The report's part of an assembly: groups, blocks, and every part with its features and its place. */
+final class ReportParts {
+    private final Assembly assembly;
+    private final AssemblySolids solids;
+
+    ReportParts(Assembly assembly, AssemblySolids solids) {
+        this.assembly = assembly;
+        this.solids = solids;
+    }
+
+    ArrayNode groups() {
+        return JsonShapes.list(assembly.groups(), group -> {
+            var node = JsonShapes.object().put("name", group.name());
+            node.set("travel", JsonShapes.point(group.travel()));
+            node.set(
+                    "parts",
+                    JsonShapes.words(
+                            group.parts().stream().map(PlacedPart::label).toList()));
+            node.set("blocks", JsonShapes.list(group.blocks(), ReportParts::block));
+            return node;
+        });
+    }
+
+    ArrayNode parts() {
+        return JsonShapes.list(solids.solids(), ReportParts::part);
+    }
+
+    private static ObjectNode part(PlacedSolid solid) {
+        var placed = solid.part();
+        var part = placed.part();
+        var node = JsonShapes.object()
+                .put("label", placed.label())
+                .put("name", part.name())
+                .put("group", solid.group())
+                .put("material", part.material().name())
+                .put("length", part.length())
+                .put("width", part.width())
+                .put("thickness", part.thickness())
+                .put("cutLength", part.cutLength())
+                .put("cutWidth", part.cutWidth())
+                .put("mass", solid.mass());
+        node.set("features", features(part));
+        node.set("placement", placement(placed.placement()));
+        node.set("box", JsonShapes.box(placed.box()));
+        return node;
+    }
+
+    private static ArrayNode features(Part part) {
+        return JsonShapes.list(
+                part.features(),
+                feature -> feature.accept(new FeatureVisitor<ObjectNode>() {
+                    @Override
+                    public ObjectNode channel(Channel channel) {
+                        return ReportParts.channel(channel);
+                    }
+
+                    @Override
+                    public ObjectNode hole(Hole hole) {
+                        return ReportParts.hole(hole);
+                    }
+                }));
+    }
+
+    private static ObjectNode channel(Channel channel) {
+        var area = channel.area();
+        return JsonShapes.object()
+                .put("kind", "channel")
+                .put("face", JsonShapes.word(channel.face()))
+                .put("run", JsonShapes.word(channel.run()))
+                .put("x0", area.x0())
+                .put("y0", area.y0())
+                .put("x1", area.x1())
+                .put("y1", area.y1())
+                .put("depth", channel.depth());
+    }
+
+    private static ObjectNode hole(Hole hole) {
+        var node = JsonShapes.object()
+                .put("kind", "hole")
+                .put("face", JsonShapes.word(hole.face()))
+                .put("x", hole.x())
+                .put("y", hole.y())
+                .put("diameter", hole.diameter())
+                .put("through", hole.depth().isEmpty())
+                .put("purpose", hole.purpose());
+        hole.depth().ifPresent(depth -> node.put("depth", depth));
+        return node;
+    }
+
+    private static ObjectNode placement(Placement placement) {
+        var node = JsonShapes.object();
+        node.set("along", JsonShapes.point(placement.along().unit()));
+        node.set("across", JsonShapes.point(placement.across().unit()));
+        node.set("origin", JsonShapes.point(placement.origin()));
+        return node;
+    }
+
+    private static ObjectNode block(Block block) {
+        var node = JsonShapes.object().put("label", block.label()).put("kind", JsonShapes.word(block.kind()));
+        node.set("box", JsonShapes.box(block.box()));
+        return node;
+    }
+}

@@ -1,0 +1,69 @@
+package org.standwright.export;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.standwright.part.Material;
+import org.standwright.part.SheetGood;
+import org.standwright.sheet.Cut;
+import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.PlannedSheet;
+import org.standwright.sheet.SheetPlan;
+
+/** The report's part of a sheet plan, and of the boards it is cut from. */
+final class ReportSheets {
+    private ReportSheets() {}
+
+    static ObjectNode plan(SheetPlan plan) {
+        var node = JsonShapes.object()
+                .put("kerf", plan.saw().kerf())
+                .put("trim", plan.saw().trim());
+        node.set("materials", JsonShapes.list(plan.materials(), ReportSheets::material));
+        return node;
+    }
+
+    static ObjectNode good(SheetGood sheet) {
+        var node = material(sheet.material());
+        node.put("sheetLength", sheet.length()).put("sheetWidth", sheet.width());
+        sheet.nominal().ifPresent(nominal -> node.put("nominalThickness", nominal.thickness()));
+        return node;
+    }
+
+    private static ObjectNode material(Material material) {
+        return JsonShapes.object()
+                .put("name", material.name())
+                .put("thickness", material.thickness())
+                .put("density", material.density())
+                .put("grain", JsonShapes.word(material.grain()));
+    }
+
+    private static ObjectNode material(MaterialPlan plan) {
+        var node = JsonShapes.object()
+                .put("material", plan.sheet().material().name())
+                .put("sheetLength", plan.sheet().length())
+                .put("sheetWidth", plan.sheet().width())
+                .put("lowerBound", plan.lowerBound())
+                .put("yield", plan.yield());
+        node.set("sheets", JsonShapes.list(plan.sheets(), ReportSheets::sheet));
+        return node;
+    }
+
+    private static ObjectNode sheet(PlannedSheet sheet) {
+        var node = JsonShapes.object();
+        node.set("pieces", JsonShapes.list(sheet.pieces(), ReportSheets::piece));
+        node.set("cuts", JsonShapes.list(sheet.cuts(), ReportSheets::cut));
+        node.set("offcuts", JsonShapes.list(sheet.offcuts(), JsonShapes::area));
+        return node;
+    }
+
+    private static ObjectNode piece(PlacedPiece piece) {
+        var node = JsonShapes.object().put("label", piece.label());
+        node.setAll(JsonShapes.area(piece.area()));
+        return node.put("turned", piece.turned());
+    }
+
+    private static ObjectNode cut(Cut cut) {
+        var node = JsonShapes.object().put("number", cut.number()).put("direction", JsonShapes.word(cut.direction()));
+        node.set("kerf", JsonShapes.area(cut.kerf()));
+        return node;
+    }
+}

@@ -1,0 +1,261 @@
+package org.standwright.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.standwright.check.Checks;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.Designs;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.sheet.SheetPlanner;
+import org.standwright.sheet.Stock;
+import org.standwright.solid.AssemblySolids;
+
+/** Works a stand out again from nothing but its report. */
+class ReportJsonWriterTest {
+    private static final double ROUNDING = 1e-6;
+    private static final double SHEET_UNIT = 1.0 / 3200;
+
+    private static String text;
+    private static JsonNode report;
+
+    @BeforeAll
+    static void write() throws IOException {
+        var design = Designs.planerStand();
+        var stand = StandBuilder.build(design);
+        var cutList = CutList.of(stand.assembly(), design.unit());
+        var plan = SheetPlanner.plan(new Stock(design.sheets(), design.saw()), cutList);
+        var solids = AssemblySolids.of(stand.assembly());
+        var out = new ByteArrayOutputStream();
+        ReportJsonWriter.write(stand, cutList, plan, Checks.of(stand, solids.mass()), solids, out);
+        text = out.toString(StandardCharsets.UTF_8);
+        report = new JsonMapper().readTree(text);
+    }
+
+    @Test
+    void saysWhatItIs() {
+        assertThat(report.get("version").asInt()).isEqualTo(1);
+        assertThat(report.get("kind").asText()).isEqualTo("report");
+        assertThat(report.get("unit").asText()).isEqualTo("mm");
+        assertThat(report.get("name").asText()).isEqualTo("planer stand");
+        assertThat(report.at("/design/support/kind").asText()).isEqualTo("casters");
+    }
+
+    @Test
+    void hasNeitherNegativeZerosNorCarriageReturns() {
+        assertThat(text).doesNotContain("-0.0,", "-0.0 ", "-0.0\n", "\r").endsWith("}\n");
+    }
+
+    @Test
+    void addsUpToTheWorkingHeight() {
+        double sum = sum(report.at("/stack/terms"), "height");
+        assertThat(sum).isCloseTo(900, within(ROUNDING));
+        assertThat(report.at("/stack/workingHeight").asDouble()).isEqualTo(900);
+    }
+
+    @Test
+    void placesEveryPartWhereItsBoxSays() {
+        for (var part : report.get("parts")) {
+            var placement = part.get("placement");
+            var along = numbers(placement.get("along"));
+            var across = numbers(placement.get("across"));
+            var through = cross(along, across);
+            for (int axis = 0; axis < 3; axis++) {
+                double from = placement.get("origin").get(axis).asDouble();
+                double to = from
+                        + along[axis] * part.get("length").asDouble()
+                        + across[axis] * part.get("width").asDouble()
+                        + through[axis] * part.get("thickness").asDouble();
+                assertThat(part.at("/box/min/" + axis).asDouble()).isCloseTo(Math.min(from, to), within(ROUNDING));
+                assertThat(part.at("/box/max/" + axis).asDouble()).isCloseTo(Math.max(from, to), within(ROUNDING));
+            }
+        }
+    }
+
+    /** Features may overlap, so the mass lies between the blank's and that less every feature's. */
+    @Test
+    void weighsEveryPart() {
+        var densities = new HashMap<String, Double>();
+        report.get("materials")
+                .forEach(sheet -> densities.put(
+                        sheet.get("name").asText(), sheet.get("density").asDouble()));
+        for (var part : report.get("parts")) {
+            double perVolume = densities.get(part.get("material").asText()) * 1e-9;
+            double blank = perVolume
+                    * part.get("length").asDouble()
+                    * part.get("width").asDouble()
+                    * part.get("thickness").asDouble();
+            double removed = stream(part.get("features"))
+                            .mapToDouble(feature ->
+                                    removed(feature, part.get("thickness").asDouble()))
+                            .sum()
+                    * perVolume;
+            double snapping = blank * 1e-4;
+            assertThat(part.get("mass").asDouble()).isBetween(blank - removed - snapping, blank + snapping);
+        }
+        assertThat(report.get("mass").asDouble()).isCloseTo(sum(report.get("parts"), "mass"), within(1e-9));
+    }
+
+    @Test
+    void listsEveryPartInOneLineOfItsSize() {
+        var parts = new HashMap<String, JsonNode>();
+        report.get("parts").forEach(part -> parts.put(part.get("label").asText(), part));
+        for (var line : report.get("cutList")) {
+            assertThat(line.get("members")).hasSize(line.get("count").asInt());
+            for (var member : line.get("members")) {
+                var part = parts.remove(member.asText());
+                assertThat(part).as(member.asText()).isNotNull();
+                assertThat(part.get("cutLength").asDouble())
+                        .isCloseTo(line.get("cutLength").asDouble(), within(ROUNDING));
+                assertThat(part.get("cutWidth").asDouble())
+                        .isCloseTo(line.get("cutWidth").asDouble(), within(ROUNDING));
+                assertThat(part.get("material")).isEqualTo(line.get("material"));
+            }
+        }
+        assertThat(parts).isEmpty();
+    }
+
+    @Test
+    void cutsEveryPieceOfEveryLine() {
+        Map<String, Integer> wanted = new HashMap<>();
+        report.get("cutList")
+                .forEach(line ->
+                        wanted.put(line.get("label").asText(), line.get("count").asInt()));
+        for (var piece : allPieces()) {
+            wanted.merge(piece.get("label").asText(), -1, Integer::sum);
+            var line = line(piece.get("label").asText());
+            boolean turned = piece.get("turned").asBoolean();
+            assertThat(turned).as("grain runs along the sheet").isFalse();
+            assertThat(piece.get("length").asDouble() - line.get("cutLength").asDouble())
+                    .isBetween(-ROUNDING, SHEET_UNIT);
+            assertThat(piece.get("width").asDouble() - line.get("cutWidth").asDouble())
+                    .isBetween(-ROUNDING, SHEET_UNIT);
+        }
+        assertThat(wanted.values()).containsOnly(0);
+    }
+
+    @Test
+    void leavesTrimAndKerfOnEverySheet() {
+        double kerf = report.at("/sheetPlan/kerf").asDouble() - ROUNDING;
+        double trim = report.at("/sheetPlan/trim").asDouble() - ROUNDING;
+        for (var material : report.at("/sheetPlan/materials")) {
+            for (var sheet : material.get("sheets")) {
+                var pieces = stream(sheet.get("pieces")).toList();
+                for (int i = 0; i < pieces.size(); i++) {
+                    var piece = pieces.get(i);
+                    assertThat(start(piece, "x")).isGreaterThanOrEqualTo(trim);
+                    assertThat(start(piece, "y")).isGreaterThanOrEqualTo(trim);
+                    assertThat(end(piece, "x"))
+                            .isLessThanOrEqualTo(material.get("sheetLength").asDouble() - trim);
+                    assertThat(end(piece, "y"))
+                            .isLessThanOrEqualTo(material.get("sheetWidth").asDouble() - trim);
+                    pieces.subList(i + 1, pieces.size())
+                            .forEach(other -> assertThat(apart(piece, other)).isGreaterThanOrEqualTo(kerf));
+                }
+            }
+        }
+    }
+
+    @Test
+    void yieldsWhatThePiecesCover() {
+        for (var material : report.at("/sheetPlan/materials")) {
+            double sheet = material.get("sheetLength").asDouble()
+                    * material.get("sheetWidth").asDouble();
+            double covered = stream(material.get("sheets"))
+                    .flatMap(planned -> stream(planned.get("pieces")))
+                    .mapToDouble(piece ->
+                            piece.get("length").asDouble() * piece.get("width").asDouble())
+                    .sum();
+            int sheets = material.get("sheets").size();
+            assertThat(material.get("yield").asDouble()).isCloseTo(covered / sheet / sheets, within(1e-9));
+            assertThat(material.get("lowerBound").asInt()).isBetween(1, sheets);
+        }
+    }
+
+    @Test
+    void fitsEveryDrawerBetweenItsSlides() {
+        double side = report.at("/design/slide/sideSpace").asDouble();
+        for (var bay : report.get("bays")) {
+            double opening =
+                    bay.at("/opening/x1").asDouble() - bay.at("/opening/x0").asDouble();
+            for (var drawer : bay.get("drawers")) {
+                assertThat(drawer.at("/box/width").asDouble()).isCloseTo(opening - 2 * side, within(ROUNDING));
+                assertThat(drawer.at("/box/depth").asDouble())
+                        .isCloseTo(drawer.at("/slide/length").asDouble(), within(ROUNDING));
+            }
+        }
+    }
+
+    private static double removed(JsonNode feature, double thickness) {
+        double depth = feature.has("depth") ? feature.get("depth").asDouble() : thickness;
+        if (feature.get("kind").asText().equals("hole")) {
+            double radius = feature.get("diameter").asDouble() / 2;
+            return Math.PI * radius * radius * depth;
+        }
+        return (feature.get("x1").asDouble() - feature.get("x0").asDouble())
+                * (feature.get("y1").asDouble() - feature.get("y0").asDouble())
+                * depth;
+    }
+
+    private static List<JsonNode> allPieces() {
+        var pieces = new ArrayList<JsonNode>();
+        report.at("/sheetPlan/materials")
+                .forEach(material -> material.get("sheets")
+                        .forEach(sheet -> sheet.get("pieces").forEach(pieces::add)));
+        return pieces;
+    }
+
+    private static JsonNode line(String label) {
+        return stream(report.get("cutList"))
+                .filter(line -> line.get("label").asText().equals(label))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double start(JsonNode piece, String axis) {
+        return piece.get(axis).asDouble();
+    }
+
+    private static double end(JsonNode piece, String axis) {
+        return start(piece, axis)
+                + piece.get(axis.equals("x") ? "length" : "width").asDouble();
+    }
+
+    /** The larger of the two gaps between two pieces. */
+    private static double apart(JsonNode a, JsonNode b) {
+        return Math.max(gap(a, b, "x"), gap(a, b, "y"));
+    }
+
+    private static double gap(JsonNode a, JsonNode b, String axis) {
+        return Math.max(start(b, axis) - end(a, axis), start(a, axis) - end(b, axis));
+    }
+
+    private static Stream<JsonNode> stream(JsonNode array) {
+        return StreamSupport.stream(array.spliterator(), false);
+    }
+
+    private static double sum(JsonNode array, String field) {
+        return stream(array).mapToDouble(node -> node.get(field).asDouble()).sum();
+    }
+
+    private static double[] numbers(JsonNode array) {
+        return stream(array).mapToDouble(JsonNode::asDouble).toArray();
+    }
+
+    private static double[] cross(double[] a, double[] b) {
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+    }
+}

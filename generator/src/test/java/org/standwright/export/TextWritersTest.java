@@ -1,0 +1,88 @@
+package org.standwright.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.standwright.check.Finding;
+import org.standwright.check.Severity;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.Designs;
+import org.standwright.design.Stand;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.sheet.SheetPlanner;
+import org.standwright.sheet.Stock;
+import org.standwright.unit.Units;
+
+class TextWritersTest {
+    private static final List<Finding> FINDINGS =
+            List.of(new Finding(Severity.CAUTION, "rule", "casters", "lock all four. ".repeat(12), "a table"));
+
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+
+    @Test
+    void tellsWhatToBuyAndWhatToCut() throws IOException {
+        var lines = cutList(StandBuilder.build(Designs.planerStand()));
+        assertThat(lines)
+                .startsWith("planer stand", "============", "Working height 900 mm, for planer.")
+                .contains("Watch out", "Boards to buy", "Cut from board 18, 18 mm thick", "Hardware")
+                .anyMatch(line -> line.matches("CAUTION casters: lock all four\\. .*"))
+                .anyMatch(line -> line.matches("\\S+ +2 x +560 +x +\\d+ mm  caster block lower"))
+                .anyMatch(line -> line.matches(" *\\d+ x  board 18 +2440 x 1220 mm +\\d+ % used"))
+                .allMatch(line -> line.equals(line.stripTrailing()));
+    }
+
+    @Test
+    void breaksLongSentences() throws IOException {
+        assertThat(cutList(StandBuilder.build(Designs.planerStand())))
+                .filteredOn(line -> line.contains("lock all four"))
+                .hasSizeGreaterThan(1)
+                .allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void writesInchesAsFractions() throws IOException {
+        var design = Designs.planerStand().readIn(Units.INCH);
+        assertThat(cutList(StandBuilder.build(design)))
+                .contains("Working height 35 7/16 in, for planer.")
+                .anyMatch(line -> line.matches("\\S+ +2 x +22 1/16  x +4 23/32 in  caster block lower"));
+    }
+
+    @Test
+    void keepsFractionsOnOneLine() {
+        assertThat(WrappedText.lines("y", "  ", " 14 1/2".repeat(15)))
+                .hasSize(2)
+                .allMatch(line -> line.endsWith("14 1/2"));
+    }
+
+    @Test
+    void showsTheHeightStackAndHowFarItCanBeSet() throws IOException {
+        var stand = StandBuilder.build(Designs.stand(
+                900,
+                Designs.LEVELERS,
+                Designs.planerStand().drawers().mount(),
+                Designs.planerStand().bays()));
+        OverviewTextWriter.write(stand, List.of(), out);
+        assertThat(lines())
+                .anyMatch(line -> line.matches("levelers +40 mm  can be set from 25 to 60 mm"))
+                .anyMatch(line -> line.matches("working height +900 mm  can be set from 885 to 920 mm"))
+                .anyMatch(line -> line.startsWith("Bay 1, opening 400 x "))
+                .anyMatch(line -> line.startsWith("drawer 1.1  front "))
+                .contains("none; the checks know only what was entered");
+    }
+
+    private List<String> cutList(Stand stand) throws IOException {
+        var cutList = CutList.of(stand.assembly(), stand.design().unit());
+        var plan = SheetPlanner.plan(
+                new Stock(stand.design().sheets(), stand.design().saw()), cutList);
+        CutListTextWriter.write(stand, cutList, plan, FINDINGS, out);
+        return lines();
+    }
+
+    private List<String> lines() {
+        return out.toString(StandardCharsets.UTF_8).lines().toList();
+    }
+}
