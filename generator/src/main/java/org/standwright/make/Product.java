@@ -1,0 +1,59 @@
+package org.standwright.make;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import org.standwright.check.Checks;
+import org.standwright.check.Finding;
+import org.standwright.check.Severity;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.Stand;
+import org.standwright.design.StandDesign;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.export.ReportJsonWriter;
+import org.standwright.sheet.SheetPlan;
+import org.standwright.sheet.SheetPlanner;
+import org.standwright.sheet.Stock;
+import org.standwright.solid.AssemblySolids;
+import org.standwright.unit.Units;
+
+/** Everything that was worked out from one design. */
+public record Product(Stand stand, AssemblySolids solids, CutList cutList, SheetPlan plan, List<Finding> findings) {
+    public Product {
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Works a design out.
+     *
+     * @throws org.standwright.design.ImpossibleDesignException when it cannot be built
+     */
+    public static Product of(StandDesign design) {
+        var stand = StandBuilder.build(design);
+        var solids = AssemblySolids.of(stand.assembly());
+        var cutList = CutList.of(stand.assembly(), design.unit());
+        var plan = SheetPlanner.plan(new Stock(design.sheets(), design.saw()), cutList);
+        return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()));
+    }
+
+    /** What its maker reads back. */
+    public Units units() {
+        return stand.design().unit();
+    }
+
+    /** Findings that say not to build it like this. */
+    public List<Finding> stops() {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .toList();
+    }
+
+    public boolean hasStops() {
+        return !stops().isEmpty();
+    }
+
+    /** All of it as JSON. */
+    public void writeReport(OutputStream out) throws IOException {
+        ReportJsonWriter.write(stand, cutList, plan, findings, solids, out);
+    }
+}

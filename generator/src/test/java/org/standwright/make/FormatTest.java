@@ -1,0 +1,78 @@
+package org.standwright.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.standwright.design.Designs;
+import org.standwright.design.StandDesign;
+
+class FormatTest {
+    private static Product product;
+
+    @BeforeAll
+    static void workOut() {
+        product = Product.of(design());
+    }
+
+    /** One bay with one drawer, so that it is quick. */
+    private static StandDesign design() {
+        return Designs.stand(
+                900, Designs.CASTERS, Designs.planerStand().drawers().mount(), List.of(Designs.bay(Designs.equal(1))));
+    }
+
+    @Test
+    void makesAFileForEverythingThatThereIsToBuyCutAndAssemble() {
+        var names = names(EnumSet.allOf(Format.class));
+        assertThat(names)
+                .contains(
+                        "cut-list.csv",
+                        "hardware.csv",
+                        "cut-list.txt",
+                        "report.json",
+                        "packet.pdf",
+                        "assembly.stl",
+                        "assembly.obj",
+                        "sheets/01-board-18.svg")
+                .anyMatch(name -> name.matches("parts/[A-Z]-bottom\\.stl"));
+        assertThat(names)
+                .filteredOn(name -> name.startsWith("parts/"))
+                .hasSize(product.cutList().lines().size());
+        assertThat(names.stream().map(name -> name.toLowerCase(Locale.ROOT))).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void makesOnlyTheFormatsThatAreAskedFor() {
+        assertThat(names(EnumSet.of(Format.CSV))).containsExactly("cut-list.csv", "hardware.csv");
+        assertThat(names(EnumSet.of(Format.OBJ, Format.PDF))).containsExactly("packet.pdf", "assembly.obj");
+    }
+
+    @Test
+    void makesTheSameBytesFromTheSameDesign() throws IOException {
+        assertThat(bytes(Product.of(design()))).isEqualTo(bytes(product));
+    }
+
+    private static List<String> names(EnumSet<Format> formats) {
+        return Format.files(formats, product).stream().map(OutputFile::name).toList();
+    }
+
+    /** Each file's content, one character a byte. */
+    private static SortedMap<String, String> bytes(Product product) throws IOException {
+        var all = new TreeMap<String, String>();
+        for (var file : Format.files(EnumSet.allOf(Format.class), product)) {
+            var out = new ByteArrayOutputStream();
+            file.content().writeTo(out);
+            assertThat(out.size()).as(file.name()).isPositive();
+            all.put(file.name(), out.toString(StandardCharsets.ISO_8859_1));
+        }
+        return all;
+    }
+}
