@@ -32,7 +32,12 @@ final class MakeBench {
                 "%-20s %8.2f %8.2f %8.2f %10.0f%n",
                 preset,
                 runs.stream().mapToDouble(Run::seconds).min().orElseThrow(),
-                runs.stream().mapToDouble(Run::seconds).sorted().skip(RUNS / 2).findFirst().orElseThrow(),
+                runs.stream()
+                        .mapToDouble(Run::seconds)
+                        .sorted()
+                        .skip(RUNS / 2)
+                        .findFirst()
+                        .orElseThrow(),
                 runs.stream().mapToDouble(Run::seconds).max().orElseThrow(),
                 runs.stream().mapToDouble(Run::megabytes).max().orElseThrow());
     }

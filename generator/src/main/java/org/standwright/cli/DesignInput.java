@@ -1,0 +1,44 @@
+package org.standwright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.file.DesignFileException;
+import org.standwright.file.DesignFiles;
+import org.standwright.make.Product;
+import org.standwright.unit.Units;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The design file that a command works on, and how to read it. */
+final class DesignInput {
+    @Parameters(paramLabel = "FILE", description = "Design file; 'standwright new' writes one to start from.")
+    private Path file;
+
+    @Option(
+            names = "--unit",
+            paramLabel = "UNIT",
+            converter = UnitWord.class,
+            description =
+                    "Unit to read back: mm, in (fractions down to 1/32) or in/64. The design file's own without it.")
+    private Optional<Units> unit;
+
+    @Mixin
+    private PresetsFolder presets;
+
+    /**
+     * Reads the design and works it out.
+     *
+     * @throws DesignFileException with all that is wrong with the file, or the reason why it cannot be built
+     */
+    Product product() {
+        var read = DesignFiles.read(file, presets.besides(file.toAbsolutePath().getParent()));
+        try {
+            return Product.of(unit.map(read.design()::readIn).orElse(read.design()));
+        } catch (ImpossibleDesignException refusal) {
+            throw new DesignFileException(List.of(read.problem(refusal)));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package org.standwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.standwright.check.Severity;
+import org.standwright.make.Format;
+import org.standwright.make.OutputFile;
+import org.standwright.make.OutputFolder;
+import org.standwright.make.Product;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+@Command(
+        name = "make",
+        description = {
+            "Works a design out and writes everything needed to buy, cut and assemble it into a folder.",
+            "The folder is replaced whole or not at all. Files in it that are not ours, or were changed since, are"
+                    + " kept; ours of an earlier run that are not asked for any more are removed."
+        })
+final class MakeCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private DesignInput input;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder to write: a new one, an empty one, or one that was written by this command.")
+    private Path folder;
+
+    @Option(
+            names = "--only",
+            paramLabel = "FORMAT",
+            split = ",",
+            converter = FormatWord.class,
+            completionCandidates = FormatWord.class,
+            description = "Write these formats alone, parted by commas: ${COMPLETION-CANDIDATES}.")
+    private List<Format> only = List.of(Format.values());
+
+    @Option(names = "--quiet", description = "Say nothing but errors and what stops the design from being built.")
+    private boolean quiet;
+
+    @Option(names = "--json", description = "Print the report as JSON instead of text.")
+    private boolean json;
+
+    private final Progress progress;
+
+    MakeCommand(Progress progress) {
+        this.progress = progress;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        var target = OutputFolder.at(folder);
+        target.check();
+        var product = progress.during("Working out", input::product);
+        var files = Format.files(EnumSet.copyOf(only), product);
+        tell(product, files, progress.writing(files, target::replaceWith));
+        return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
+    }
+
+    private void tell(Product product, List<OutputFile> files, List<String> notes) throws IOException {
+        var out = spec.commandLine().getOut();
+        var err = spec.commandLine().getErr();
+        notes.forEach(note -> err.println("note: " + note));
+        var least = quiet ? Severity.STOP : Severity.NOTE;
+        product.findings().stream()
+                .filter(finding -> finding.severity().compareTo(least) <= 0)
+                .forEach(finding -> err.println(FindingLine.of(finding)));
+        if (json) {
+            out.print(Texts.of(product::writeReport));
+        } else if (!quiet) {
+            out.println(Summary.of(product));
+            out.println(files.size() + " files written to " + folder + ".");
+        }
+    }
+}

@@ -1,0 +1,106 @@
+package org.standwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FailedRunTest {
+    private Session session;
+
+    @BeforeEach
+    void open(@TempDir Path folder) throws IOException {
+        session = new Session(folder);
+        session.write("low.json", Session.DESIGN.formatted("200 mm", Session.CASTER));
+        session.write("broken.json", "{\n  \"version\": 1,\n  \"kind\": }\n");
+        session.write("foreign/thesis.doc", "years");
+        Files.createSymbolicLink(folder.resolve("link"), folder.resolve("foreign"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+                    2 |                                           | no command was given
+                    2 | mend                                      | mend
+                    2 | make                                      | FILE
+                    2 | make T/stand.json                         | --out
+                    2 | make T/stand.json --out T/o --wide        | --wide
+                    2 | make T/stand.json --out T/o --only csv,x  | 'x' is none of csv, txt, json, pdf, stl, obj, svg
+                    2 | make T/stand.json --out T/o --unit cm     | 'cm' is none of mm, in, in/64
+                    2 | make T/nowhere.json --out T/o             | nowhere.json
+                    2 | make T/foreign --out T/o                  | foreign is a folder
+                    2 | make T/broken.json --out T/o              | broken.json line 3
+                    2 | make T/low.json --out T/o                 | field "workingHeight"
+                    2 | make T/stand.json --out T/o --presets T/x | is no folder
+                    3 | make T/stand.json --out T/stand.json      | is a file, not a folder
+                    3 | make T/stand.json --out T/stand.json/o    | could not
+                    3 | make T/stand.json --out T/foreign         | is left alone
+                    3 | make T/stand.json --out T/link            | is a symbolic link
+                    3 | make T/stand.json --out .                 | is the folder you are in
+                    2 | check                                     | FILE
+                    2 | check T/nowhere.json                      | nowhere.json
+                    2 | check T/low.json                          | field "workingHeight"
+                    2 | presets show                              | KIND/NAME
+                    2 | presets show nothing                      | nothing
+                    2 | presets show machine/nothing              | nothing
+                    2 | presets list --presets T/x                | is no folder
+                    2 | new bench-grinder                         | --out
+                    2 | new nothing --out T/new.json              | nothing
+                    3 | new bench-grinder --out T/stand.json      | is there already
+                    3 | new bench-grinder --out T/x/new.json      | no such file or folder
+                    2 | schema more                               | more
+                    """)
+    void saysWhatIsWrong(int code, String command, String message) {
+        var before = session.tree();
+        assertThat(session.run(command == null ? "" : command))
+                .as(session.err.toString())
+                .isEqualTo(code);
+        assertThat(session.err.toString()).contains("error: ").contains(message);
+        assertThat(session.err.toString()).doesNotContain("Exception", "\tat ");
+        assertThat(session.out.toString()).isEmpty();
+        assertThat(session.tree()).isEqualTo(before);
+    }
+
+    @Test
+    void asksToReportAMistakeOfItsOwn() {
+        var broken = new PrintWriter(session.out) {
+            @Override
+            public void write(String text, int from, int length) {
+                throw new IllegalStateException("broken inside");
+            }
+        };
+        int code = new Run(broken, new PrintWriter(session.err), Progress.silent()).run("schema");
+        assertThat(code).isEqualTo(ExitCode.UNEXPECTED);
+        assertThat(session.err.toString())
+                .contains("broken inside", "Please report it")
+                .doesNotContain("\tat ");
+    }
+
+    @Test
+    void noticesThatItsOutputDidNotArrive() {
+        int code =
+                new Run(new PrintWriter(new FullDisk()), new PrintWriter(session.err), Progress.silent()).run("schema");
+        assertThat(code).isEqualTo(ExitCode.NOT_WRITTEN);
+        assertThat(session.err.toString()).contains("error: the output could not be written to the end.");
+    }
+
+    private static final class FullDisk extends Writer {
+        @Override
+        public void write(char[] text, int from, int length) throws IOException {
+            throw new IOException("No space left on device");
+        }
+
+        @Override
+        public void flush() {}
+
+        @Override
+        public void close() {}
+    }
+}
