@@ -11,6 +11,8 @@ import org.standwright.geom.Grid;
 final class ScrewChoice {
     /** A screw ends at least this far before the far face, mm (shop practice, common practice, no source). */
     static final double SHORT_OF_FACE = 2;
+    /** Wood left between the tips of two screws that meet in a partition from both sides, mm. */
+    private static final double BETWEEN_TIPS = 0.5;
 
     private final StandDesign design;
 
@@ -25,7 +27,7 @@ final class ScrewChoice {
 
     /** For slides on both faces of a partition: each screw stays within its half. */
     double slideIntoShared(double panel) {
-        return slide(panel / 2 - SHORT_OF_FACE / 4, panel);
+        return slide((panel - BETWEEN_TIPS) / 2, panel);
     }
 
     /** How deep a slide screw of this length goes into the wood, mm. */
@@ -54,7 +56,7 @@ final class ScrewChoice {
                         field,
                         "The shortest screw of " + family.name() + " is "
                                 + design.unit().length(family.lengths().get(0)) + ", but " + where
-                                + " takes " + design.unit().length(most) + " at most.",
+                                + " may have " + design.unit().length(most) + " at most.",
                         List.of("Use a family with a shorter screw, or a thicker panel.")));
     }
 }
