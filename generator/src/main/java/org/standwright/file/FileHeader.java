@@ -48,10 +48,15 @@ final class FileHeader {
             problems.key("/kind", new Position(1, 1), "missing", "Write \"kind\": " + either + ".");
         } else {
             var wayOut = FileKind.of(kind.asText())
-                    .map(other -> "A file of kind \"" + other.word() + "\" is a preset: name it in a design file.")
-                    .filter(other -> wanted.stream().allMatch(FileKind::isDesign))
-                    .orElse(NearestName.hint(kind.asText(), words));
+                    .map(other -> wayOut(other, wanted))
+                    .orElse(NearestName.guess(kind.asText(), words));
             problems.value("/kind", kind, "must be " + either, wayOut);
         }
+    }
+
+    private static String wayOut(FileKind given, List<FileKind> wanted) {
+        return wanted.stream().allMatch(FileKind::isDesign)
+                ? "A file of kind \"" + given.word() + "\" is a preset: name it in a design file."
+                : "Move the file into a folder \"" + given.folder() + "\".";
     }
 }

@@ -20,11 +20,15 @@ final class NearestName {
                 .min(Comparator.comparingInt(name -> distance(given, name)));
     }
 
-    /** {@code Did you mean "width"?}, else the known names when they are few, else nothing. */
+    /** {@code Did you mean "width"?}, or nothing. */
+    static String guess(String given, Collection<String> known) {
+        return to(given, known).map(name -> "Did you mean \"" + name + "\"?").orElse("");
+    }
+
+    /** A guess, else the known names when they are few, else nothing. */
     static String hint(String given, List<String> known) {
-        return to(given, known)
-                .map(name -> "Did you mean \"" + name + "\"?")
-                .orElse(known.isEmpty() || known.size() > FEW ? "" : "Use " + either(known) + ".");
+        var guess = guess(given, known);
+        return guess.isEmpty() && !known.isEmpty() && known.size() <= FEW ? "Use " + either(known) + "." : guess;
     }
 
     /** {@code "a", "b" or "c"}. */

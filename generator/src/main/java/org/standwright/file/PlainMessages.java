@@ -56,7 +56,6 @@ final class PlainMessages {
             case "required" -> addMissing(message);
             case "type" -> addOtherType(at, value, Expected.of(shape(message), value));
             case "enum" -> addOther(at, value, words(limit));
-            case "const" -> problems.value(at, value, "must be " + limit, "");
             case "minimum", "maximum" ->
                 problems.value(at, value, range(shape(message), value), "The nearest is " + limit.asText() + ".");
             case "minItems" ->
@@ -102,8 +101,8 @@ final class PlainMessages {
     }
 
     private void addOther(String at, JsonNode value, List<String> allowed) {
-        var hint = NearestName.to(value.asText(), allowed).isPresent() ? NearestName.hint(value.asText(), allowed) : "";
-        problems.value(at, value, "must be " + NearestName.either(allowed), hint);
+        var guess = NearestName.guess(value.asText(), allowed);
+        problems.value(at, value, "must be " + NearestName.either(allowed), guess);
     }
 
     private void addPattern(String at, JsonNode value, String pattern) {

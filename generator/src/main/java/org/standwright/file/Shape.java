@@ -3,6 +3,7 @@ package org.standwright.file;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +59,10 @@ record Shape(JsonNode schema, JsonNode place) {
 
     /** The kind of quantity that stands here. */
     Optional<Measure> measure(JsonNode value) {
-        return word("x-measure", value).flatMap(Shape::measure);
+        return word("x-measure", value)
+                .flatMap(word -> Arrays.stream(Measure.values())
+                        .filter(measure -> measure.word().equals(word))
+                        .findFirst());
     }
 
     /** The kind of preset that may be named here. */
@@ -72,15 +76,6 @@ record Shape(JsonNode schema, JsonNode place) {
                 .filter(part -> part.has("allOf"))
                 .anyMatch(part -> StreamSupport.stream(part.get("allOf").spliterator(), false)
                         .noneMatch(member -> holds(member.get("if"), value)));
-    }
-
-    private static Optional<Measure> measure(String word) {
-        for (var measure : Measure.values()) {
-            if (measure.word().equals(word)) {
-                return Optional.of(measure);
-            }
-        }
-        return Optional.empty();
     }
 
     private List<JsonNode> parts(JsonNode value) {

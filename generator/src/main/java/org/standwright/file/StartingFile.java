@@ -9,6 +9,10 @@ import org.standwright.unit.Units;
  */
 public final class StartingFile {
     private static final double ROOM_BESIDE_BASE = 50;
+    /** Within what the schema allows. */
+    private static final double MOST_HEIGHT = 2480;
+
+    private static final double MOST_PLAN = 2980;
     private static final double LEAST_WIDTH = 500;
     private static final double LEAST_DEPTH = 450;
     private static final double WIDTH_FOR_TWO_BAYS = 600;
@@ -27,7 +31,8 @@ public final class StartingFile {
         this.preset = preset;
         this.machine = machine;
         this.unit = unit;
-        this.workingHeight = up(Math.max(usualHeight, reference() + SUPPORT_AND_BOARDS + LEAST_CARCASS));
+        this.workingHeight =
+                up(Math.min(MOST_HEIGHT, Math.max(usualHeight, reference() + SUPPORT_AND_BOARDS + LEAST_CARCASS)));
     }
 
     /**
@@ -102,11 +107,15 @@ public final class StartingFile {
     }
 
     private double width() {
-        return up(Math.max(machine.base().width() + 2 * ROOM_BESIDE_BASE, LEAST_WIDTH));
+        return plan(machine.base().width(), LEAST_WIDTH);
     }
 
     private double depth() {
-        return up(Math.max(machine.base().depth() + 2 * ROOM_BESIDE_BASE, LEAST_DEPTH));
+        return plan(machine.base().depth(), LEAST_DEPTH);
+    }
+
+    private double plan(double base, double least) {
+        return up(Math.min(MOST_PLAN, Math.max(base + 2 * ROOM_BESIDE_BASE, least)));
     }
 
     private double reference() {

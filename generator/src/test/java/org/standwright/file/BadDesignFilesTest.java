@@ -331,7 +331,7 @@ class BadDesignFilesTest {
         var name = "a\\n\\u001b[2J" + "x".repeat(40_000);
 
         assertThat(refusal(SampleDesign.with("\"trim\"", "\"" + name + "\"")))
-                .isEqualTo("stand.json line 30, column 24: field \"saw.a??[2J" + "x".repeat(90)
+                .isEqualTo("stand.json line 30, column 25: field \"saw.a??[2J" + "x".repeat(90)
                         + "…\": no such field here. Use \"note\" or \"trim\".");
     }
 

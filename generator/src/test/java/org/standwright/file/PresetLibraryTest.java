@@ -83,7 +83,8 @@ class PresetLibraryTest {
         write("designs/sheets/birch-18.json", "{ \"version\": 1, \"kind\": \"screw\" }");
 
         assertThatThrownBy(this::design)
-                .hasMessageEndingWith("field \"kind\" is \"screw\", but must be \"sheet\". Use \"sheet\".");
+                .hasMessageEndingWith(
+                        "field \"kind\" is \"screw\", but must be \"sheet\". Move the file into a folder \"screws\".");
     }
 
     @Test

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +21,9 @@ import org.standwright.unit.Units;
 
 class StartingFileTest {
     private static final PresetLibrary LIBRARY = SampleDesign.builtIn();
+
+    @TempDir
+    Path home;
 
     static Stream<Arguments> machines() {
         return LIBRARY.list(FileKind.MACHINE).stream()
@@ -77,6 +85,28 @@ class StartingFileTest {
             var text = StartingFile.forMachine(LIBRARY, machine, unit);
             assertThat(DesignFiles.parse("new.json", text, LIBRARY).design().workingHeight())
                     .isBetween(least, most);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"table, 3000, 2000, 2000, levelers", "spindle, 50, 100, 1, casters", "worktop, 400, 0, 60, casters"})
+    void readsBackForTheLargestAndTheSmallestMachine(String kind, int size, int height, int mass, String support)
+            throws IOException {
+        Files.writeString(home.resolve("odd.json"), """
+                {
+                  "version": 1, "kind": "machine", "name": "Odd one",
+                  "base": { "width": %1$d, "depth": %1$d }, "mass": %4$d,
+                  "envelope": { "width": %1$d, "depth": %1$d, "height": 2500 },
+                  "reference": { "kind": "%2$s", "height": %3$d }
+                }
+                """.formatted(size, kind, height, mass));
+        var library = PresetLibrary.of(home, Optional.empty());
+
+        for (var unit : Units.values()) {
+            var text = StartingFile.forMachine(library, "odd", unit);
+            assertThat(text).contains("\"support\": { \"kind\": \"" + support);
+            assertThat(DesignFiles.parse("new.json", text, library).design().unit())
+                    .isEqualTo(unit);
         }
     }
 
