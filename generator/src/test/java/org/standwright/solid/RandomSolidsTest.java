@@ -2,6 +2,7 @@ package org.standwright.solid;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,9 +47,7 @@ class RandomSolidsTest {
 
     private static void closesWithTheVolumeThatTheFeaturesLeave(long seed, Part part) {
         double expected = LayeredVolume.of(part);
-        if (expected < 1) {
-            return;
-        }
+        assumeThat(expected).as("something is left").isGreaterThan(1);
         var solid = Solids.of(part);
         var read = ReadBack.of(solid);
 
