@@ -10,13 +10,17 @@ public record Scale(int times) {
             .map(Scale::new)
             .toList();
 
-    /** The largest scale of the series at which a figure fits; the smallest there is when none does. */
-    static Figure largest(double width, double height, Function<Scale, Figure> draw) {
+    /**
+     * A figure at the largest scale of the series at which one fits; the smallest there is when none does.
+     *
+     * @param draw the ways to draw it at a scale, the best first
+     */
+    static Figure largest(double width, double height, Function<Scale, List<Figure>> draw) {
         return SERIES.stream()
-                .map(draw)
+                .flatMap(scale -> draw.apply(scale).stream())
                 .filter(figure -> figure.width() <= width && figure.height() <= height)
                 .findFirst()
-                .orElseGet(() -> draw.apply(SERIES.get(SERIES.size() - 1)));
+                .orElseGet(() -> draw.apply(SERIES.get(SERIES.size() - 1)).get(0));
     }
 
     double paper(double mm) {

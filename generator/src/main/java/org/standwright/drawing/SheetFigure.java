@@ -39,7 +39,7 @@ public final class SheetFigure {
             double height,
             TextMeasure measure) {
         var figure = new SheetFigure(good, saw, planned, units, measure);
-        return Scale.largest(width, height, figure::draw);
+        return Scale.largest(width, height, scale -> List.of(figure.draw(scale)));
     }
 
     private Figure draw(Scale scale) {

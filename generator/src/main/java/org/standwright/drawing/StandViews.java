@@ -26,29 +26,46 @@ public final class StandViews {
         return Scale.largest(width, height, new StandViews(stand, measure)::draw);
     }
 
-    private Figure draw(Scale scale) {
+    /** The side view beside the front, or below it where a stand is wide. */
+    private List<Figure> draw(Scale scale) {
         var front = front(scale);
         var side = side(scale);
-        var top = top(scale);
         // front and side share the floor line, front and top the left side: their frames are the assembly's
-        double sideX = front.box().x1() - side.box().x0() + BETWEEN;
+        var beside = new Point(front.box().x1() - side.box().x0() + BETWEEN, 0);
+        var below = new Point(0, front.box().y0() - side.box().y1() - BETWEEN);
+        return List.of(arranged(front, side, beside, scale), arranged(front, side, below, scale));
+    }
+
+    private Figure arranged(Figure front, Figure side, Point sideAt, Scale scale) {
+        var top = top(scale);
         double topY = front.box().y1() - top.box().y0() + BETWEEN;
         var shapes = new ArrayList<Shape>();
         shapes.add(new Group(new Point(0, 0), front.shapes()));
-        shapes.add(new Group(new Point(sideX, 0), side.shapes()));
+        shapes.add(new Group(sideAt, side.shapes()));
         shapes.add(new Group(new Point(0, topY), top.shapes()));
-        double noteX = Math.max(front.box().x1() + BETWEEN, top.box().x1() + BETWEEN);
-        var words = List.of(
+        boolean isBeside = sideAt.y() == 0;
+        double noteX = isBeside
+                ? Math.max(front.box().x1(), top.box().x1()) + BETWEEN
+                : side.box().x1() + 2 * BETWEEN;
+        double noteY =
+                isBeside ? topY + top.box().y1() : sideAt.y() + side.box().y1();
+        shapes.addAll(notes(scale, noteX, noteY));
+        return Figure.around(shapes, measure);
+    }
+
+    private List<Shape> notes(Scale scale, double x, double top) {
+        var lines = List.of(
                 "Scale " + scale,
                 "Dimensions in " + stand.design().unit().lengthWord(),
                 "Dashed: hidden",
                 "Third-angle projection");
-        double y = topY + top.box().y1() - Letters.BODY;
-        for (var line : words) {
-            shapes.add(Text.level(line, new Point(noteX, y), Letters.BODY, Text.Anchor.START));
+        var notes = new ArrayList<Shape>();
+        double y = top - Letters.BODY;
+        for (var line : lines) {
+            notes.add(Text.level(line, new Point(x, y), Letters.BODY, Text.Anchor.START));
             y -= measure.pitch(Letters.BODY);
         }
-        return Figure.around(shapes, measure);
+        return notes;
     }
 
     private Figure front(Scale scale) {
