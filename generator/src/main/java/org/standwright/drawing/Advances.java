@@ -1,18 +1,17 @@
 package org.standwright.drawing;
 
 import java.io.IOException;
-import java.util.HashMap;
-import java.util.Map;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-/** How far each character of a font moves the pen, per unit of size. Only looked up, never iterated. */
+/** How far each character of a font moves the pen, per unit of size; below 0 where the font does not have it. */
 final class Advances {
-    private static final int LAST = 0xffff;
+    private static final int CHARACTERS = 0x10000;
+    private static final double MISSING = -1;
 
-    private final Map<Integer, Double> byCharacter;
+    private final double[] byCharacter;
 
-    private Advances(Map<Integer, Double> byCharacter) {
+    private Advances(double[] byCharacter) {
         this.byCharacter = byCharacter;
     }
 
@@ -20,23 +19,26 @@ final class Advances {
         try (var file = weight.open();
                 var font = new TTFParser().parse(new RandomAccessReadBuffer(file))) {
             var cmap = font.getUnicodeCmapLookup();
-            var advances = new HashMap<Integer, Double>();
-            for (int character = ' '; character <= LAST; character++) {
-                int glyph = cmap.getGlyphId(character);
-                if (glyph != 0) {
-                    advances.put(character, (double) font.getAdvanceWidth(glyph) / font.getUnitsPerEm());
-                }
+            var advances = new double[CHARACTERS];
+            for (int character = 0; character < CHARACTERS; character++) {
+                int glyph = character < ' ' ? 0 : cmap.getGlyphId(character);
+                advances[character] =
+                        glyph == 0 ? MISSING : (double) font.getAdvanceWidth(glyph) / font.getUnitsPerEm();
             }
             return new Advances(advances);
         }
     }
 
     boolean has(int character) {
-        return byCharacter.containsKey(character);
+        return character < CHARACTERS && byCharacter[character] != MISSING;
     }
 
     /** Width of a text of which this has every character. */
     double width(String words) {
-        return words.codePoints().mapToDouble(byCharacter::get).sum();
+        double width = 0;
+        for (int i = 0; i < words.length(); i++) {
+            width += byCharacter[words.charAt(i)];
+        }
+        return width;
     }
 }

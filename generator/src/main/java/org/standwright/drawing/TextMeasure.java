@@ -100,12 +100,21 @@ public final class TextMeasure {
 
     /** The words with '?' for each character that the typeface cannot show. */
     public String printable(String words) {
-        var shown = new StringBuilder();
-        words.codePoints()
-                .map(c -> Character.isWhitespace(c) ? ' ' : c)
-                .map(c -> advances.values().stream().allMatch(a -> a.has(c)) ? c : '?')
-                .forEach(shown::appendCodePoint);
+        var shown = new StringBuilder(words.length());
+        for (int i = 0; i < words.length(); i += Character.charCount(words.codePointAt(i))) {
+            int character = words.codePointAt(i);
+            shown.appendCodePoint(Character.isWhitespace(character) ? ' ' : isKnown(character) ? character : '?');
+        }
         return shown.toString();
+    }
+
+    private boolean isKnown(int character) {
+        for (var known : advances.values()) {
+            if (!known.has(character)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private int charactersThatFit(String word, double width, double size, Weight weight) {

@@ -3,12 +3,14 @@ package org.standwright.export;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSObject;
 import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.standwright.drawing.TextMeasure;
@@ -28,7 +30,9 @@ final class PdfFonts {
         var fonts = new EnumMap<Weight, PDType0Font>(Weight.class);
         for (var weight : Weight.values()) {
             try (var file = weight.open()) {
-                fonts.put(weight, PDType0Font.load(document, file, true));
+                var font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+                font.setEnableGsub(false); // no ligatures: letters stay letters when text is taken out of the file
+                fonts.put(weight, PDType0Font.load(document, font, true));
             }
         }
         return new PdfFonts(TextMeasure.shipped(), fonts);
