@@ -71,6 +71,7 @@ final class ReportStand {
         return node;
     }
 
+    /** The records are called what a design file calls their kinds. */
     private static String kind(Support support) {
         return support.getClass().getSimpleName().toLowerCase(Locale.ROOT);
     }
