@@ -1,5 +1,7 @@
 package org.standwright.viewer.app;
 
+import java.util.Locale;
+import java.util.stream.Stream;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
@@ -11,9 +13,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.standwright.check.Finding;
+import org.standwright.check.Severity;
 import org.standwright.viewer.scene.AssemblyView;
 
-/** The content of the window: heading, banner, and the stand in 3D. */
+/** The content of the window: heading, banner, the stand in 3D, and what to watch out for. */
 final class StandPane extends BorderPane {
     private final StandModel model;
 
@@ -22,6 +26,7 @@ final class StandPane extends BorderPane {
         getStylesheets().add(StandPane.class.getResource("viewer.css").toExternalForm());
         setTop(new VBox(heading(), banner()));
         setCenter(canShow3d() ? view() : insteadOf3d());
+        setBottom(findings());
     }
 
     /** Whether this screen's driver can draw in 3D. */
@@ -55,6 +60,34 @@ final class StandPane extends BorderPane {
         var view = new AssemblyView();
         model.standProperty().subscribe(stand -> stand.ifPresent(opened -> view.show(opened.scenery())));
         return view;
+    }
+
+    /** What can hurt someone is said on every screen; notes are left to the packet. */
+    private Node findings() {
+        var lines = styled("findings", new VBox());
+        model.standProperty()
+                .subscribe(stand -> lines.getChildren()
+                        .setAll(Stream.concat(stand.stream().flatMap(StandPane::warnings), Stream.of(standingCaution()))
+                                .toList()));
+        return lines;
+    }
+
+    private static Stream<Label> warnings(OpenedStand stand) {
+        return stand.findings().stream()
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .map(StandPane::warning);
+    }
+
+    private static Label warning(Finding finding) {
+        var word = finding.severity().name().toLowerCase(Locale.ROOT);
+        return styled(word, new Label(word + ": " + finding.subject() + ": " + finding.message()));
+    }
+
+    private static Label standingCaution() {
+        return new Label(
+                "Arithmetic for planning, not a structural design service: tipping is not worked out, so anchor"
+                        + " the stand. Follow the machine's manual, your local codes and, where it takes one, a licensed"
+                        + " professional.");
     }
 
     private static Node insteadOf3d() {

@@ -2,8 +2,7 @@ package org.standwright.viewer.scene;
 
 import java.util.Locale;
 import org.standwright.assembly.Block;
-import org.standwright.assembly.Group;
-import org.standwright.part.Part;
+import org.standwright.solid.PlacedSolid;
 
 /**
  * What is painted in one colour.
@@ -11,9 +10,13 @@ import org.standwright.part.Part;
  * @param name as the model says it; the style sheet has it in lower case with hyphens
  */
 record Tone(String name) {
-    /** Fixed parts are told apart by their group, the parts of a drawer by what they are. */
-    static Tone of(Group group, Part part) {
-        return new Tone(group.moves() ? part.name() : group.name());
+    /**
+     * Fixed parts are told apart by their group, the parts of a drawer by what they are.
+     *
+     * @param moves whether the group moves
+     */
+    static Tone of(PlacedSolid placed, boolean moves) {
+        return new Tone(moves ? placed.part().part().name() : placed.group());
     }
 
     static Tone of(Block block) {
