@@ -1,6 +1,7 @@
 package org.standwright.drawing;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.standwright.geom.Rect;
 
 /** Words in the middle of an area. */
@@ -9,12 +10,23 @@ final class Caption {
 
     private Caption() {}
 
-    /** One level line, or nothing where it has no room. */
+    /** One level line, of {@code size} or smaller, or nothing where none has room. */
     static List<Shape> middle(String words, Rect area, double size, TextMeasure measure) {
-        boolean fits = measure.width(words, size, Weight.REGULAR) + 2 * CLEAR <= area.width()
-                && measure.above(size) + measure.below(size) + 2 * CLEAR <= area.height();
+        return DoubleStream.of(size, Letters.DIMENSION, Letters.SMALLEST)
+                .filter(letters -> letters <= size && fits(words, area, letters, measure))
+                .mapToObj(letters -> centred(words, area, letters, measure))
+                .limit(1)
+                .toList();
+    }
+
+    private static boolean fits(String words, Rect area, double size, TextMeasure measure) {
+        return measure.width(words, size, Weight.REGULAR) + 2 * CLEAR <= area.width()
+                && measure.above(size) + 2 * CLEAR <= area.height();
+    }
+
+    private static Shape centred(String words, Rect area, double size, TextMeasure measure) {
         double x = (area.x0() + area.x1()) / 2;
         double y = (area.y0() + area.y1() - measure.above(size)) / 2;
-        return fits ? List.of(Text.level(words, new Point(x, y), size, Text.Anchor.MIDDLE)) : List.of();
+        return Text.level(words, new Point(x, y), size, Text.Anchor.MIDDLE);
     }
 }
