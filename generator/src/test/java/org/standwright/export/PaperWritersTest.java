@@ -66,7 +66,7 @@ class PaperWritersTest {
         return out.toString(StandardCharsets.UTF_8);
     }
 
-    /** PDF reference: the default unit is 1/72 in; A4 595.2756 × 841.8898, Letter 612 × 792 (references §8 [C]). */
+    /** PDF reference: the default unit is 1/72 in; A4 595.2756 × 841.8898, Letter 612 × 792. */
     @Test
     void pdfPagesAreAsLargeAsTheirPaper() throws IOException {
         var letter = new Drawing("letter", Paper.LETTER.width(), Paper.LETTER.height(), List.of());
@@ -80,7 +80,7 @@ class PaperWritersTest {
         }
     }
 
-    /** 600 mm at 1:10 are 60 mm, 170.0787 units of 1/72 in (PDF reference, references §8 [C]). */
+    /** 600 mm at 1:10 are 60 mm, 170.0787 units of 1/72 in (PDF reference). */
     @Test
     void sixtyMillimetresAre170PdfUnits() throws IOException {
         try (var document = Loader.loadPDF(pdf(everyKind()))) {
@@ -103,7 +103,7 @@ class PaperWritersTest {
         throw new AssertionError("no operator " + name);
     }
 
-    /** CSS: 96 px are 1 in, so 1 mm is 3.7795275591 px and 4 ft are 4608 px (references §8 [C]). */
+    /** CSS Values and Units: 96 px are 1 in, so 1 mm is 3.7795275591 px and 4 ft are 4608 px. */
     @Test
     void anSvgUnitIsOneMillimetre() throws Exception {
         var fourFeet = new Drawing("four feet", 4 * 304.8, 100, List.of());

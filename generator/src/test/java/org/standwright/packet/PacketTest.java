@@ -84,7 +84,7 @@ class PacketTest {
         assertThat(oneLine(text(Jobs.packet(Jobs.inches())))).contains("box width = smaller − 1 1/32 in (26 mm)");
     }
 
-    /** Every caution is printed with every stand, with the source of each figure (references §11 [C] and [S]). */
+    /** Every caution is printed with every stand, with the source of each figure: OSHA, NIOSH. */
     @Test
     void alwaysPrintsTheCautionsWithTheirSources() throws IOException {
         assertThat(oneLine(text(Jobs.packet(Jobs.plinth()))))
