@@ -1,0 +1,123 @@
+package org.standwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.design.Designs;
+import org.standwright.design.Size2;
+import org.standwright.design.StandDesign;
+import org.standwright.design.stand.Clearances;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.file.DesignFiles;
+import org.standwright.file.StartingFile;
+import org.standwright.make.Format;
+import org.standwright.make.Product;
+import org.standwright.unit.Units;
+
+/** Every preset is a test: what must hold for any furniture holds for each. */
+class PresetStandsTest {
+    static Stream<StandDesign> stands() {
+        return Presets.stands();
+    }
+
+    static Stream<String> machines() {
+        return Presets.machines();
+    }
+
+    @ParameterizedTest
+    @MethodSource("stands")
+    void closesToTheWorkingHeightAndKeepsEverythingApart(StandDesign design) {
+        var stand = StandBuilder.build(design);
+
+        assertThat(stand.stack().sum()).isCloseTo(design.workingHeight(), within(1e-6));
+        Clearances.check(stand.assembly());
+    }
+
+    @ParameterizedTest
+    @MethodSource("stands")
+    void hasNoStops(StandDesign design) {
+        assertThat(Product.of(design).stops()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("stands")
+    void givesTheSameBytesTwiceAndOnAnyNumberOfThreads(StandDesign design)
+            throws ExecutionException, InterruptedException {
+        var first = bytes(design);
+        for (int threads : new int[] {1, 4}) {
+            var pool = new ForkJoinPool(threads);
+            var again = pool.submit(() -> bytes(design)).get();
+            pool.shutdown();
+            assertThat(again.keySet()).isEqualTo(first.keySet());
+            first.forEach((name, bytes) -> assertThat(Arrays.equals(bytes, again.get(name)))
+                    .as("%s on %d threads", name, threads)
+                    .isTrue());
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("machines")
+    void startsEveryMachineWithADesignThatCanBeBuilt(String machine) {
+        for (var units : Units.values()) {
+            var text = StartingFile.forMachine(Presets.shipped(), machine, units);
+            var product = Product.of(
+                    DesignFiles.parse(machine, text, Presets.shipped()).design());
+
+            assertThat(product.stops()).isEmpty();
+            Clearances.check(product.stand().assembly());
+        }
+    }
+
+    /** A cabinet of 24 in with sides of 23/32 in: opening 22.5625 in, box 21.53125 in, as the slide's help page asks. */
+    @Test
+    void leavesInchSlidesOneInchAndAThirtySecond() {
+        var inches = stands().filter(design -> design.unit() == Units.INCH)
+                .findFirst()
+                .orElseThrow();
+        var narrow = new StandDesign(
+                inches.name(),
+                inches.unit(),
+                inches.machine(),
+                inches.workingHeight(),
+                new Size2(24 * 25.4, inches.plan().depth()),
+                inches.support(),
+                inches.carcass(),
+                inches.worktop(),
+                List.of(Designs.bay(Designs.equal(3))),
+                inches.drawers(),
+                inches.screws(),
+                inches.saw());
+        var bay = StandBuilder.build(narrow).bays().get(0);
+
+        assertThat(bay.opening().width() / 25.4).isCloseTo(22.5625, within(1e-9));
+        assertThat(bay.drawers().get(0).box().width() / 25.4).isCloseTo(21.53125, within(1e-9));
+    }
+
+    private static Map<String, byte[]> bytes(StandDesign design) {
+        var files = new LinkedHashMap<String, byte[]>();
+        for (var file : Format.files(EnumSet.allOf(Format.class), Product.of(design))) {
+            var out = new ByteArrayOutputStream();
+            try {
+                file.content().writeTo(out);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            files.put(file.name(), out.toByteArray());
+        }
+        return files;
+    }
+}

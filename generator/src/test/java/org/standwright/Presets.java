@@ -1,0 +1,35 @@
+package org.standwright;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.standwright.design.StandDesign;
+import org.standwright.file.DesignFiles;
+import org.standwright.file.FileKind;
+import org.standwright.file.Preset;
+import org.standwright.file.PresetLibrary;
+
+/** The presets that come with the program, for tests that go through all of them. */
+public final class Presets {
+    private static final PresetLibrary SHIPPED = PresetLibrary.of(Path.of("."), Optional.empty());
+
+    private Presets() {}
+
+    public static PresetLibrary shipped() {
+        return SHIPPED;
+    }
+
+    /** Every complete stand. */
+    public static Stream<StandDesign> stands() {
+        return SHIPPED.list(FileKind.STAND).stream().map(Presets::design);
+    }
+
+    /** Names of the machines that a starting file can be made for. */
+    public static Stream<String> machines() {
+        return SHIPPED.list(FileKind.MACHINE).stream().map(Preset::name);
+    }
+
+    private static StandDesign design(Preset preset) {
+        return DesignFiles.parse(preset.name(), preset.text(), SHIPPED).design();
+    }
+}
