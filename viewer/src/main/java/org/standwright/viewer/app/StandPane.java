@@ -84,10 +84,8 @@ final class StandPane extends BorderPane {
     }
 
     private static Label standingCaution() {
-        return new Label(
-                "Arithmetic for planning, not a structural design service: tipping is not worked out, so anchor"
-                        + " the stand. Follow the machine's manual, your local codes and, where it takes one, a licensed"
-                        + " professional.");
+        return new Label("Arithmetic for planning, not a structural design service. Follow the machine's manual, your local"
+                + " codes and, where it takes one, a licensed professional.");
     }
 
     private static Node insteadOf3d() {
