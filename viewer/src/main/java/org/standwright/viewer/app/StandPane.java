@@ -84,8 +84,9 @@ final class StandPane extends BorderPane {
     }
 
     private static Label standingCaution() {
-        return new Label("Arithmetic for planning, not a structural design service. Follow the machine's manual, your local"
-                + " codes and, where it takes one, a licensed professional.");
+        return new Label(
+                "Arithmetic for planning, not a structural design service. Follow the machine's manual, your local"
+                        + " codes and, where it takes one, a licensed professional.");
     }
 
     private static Node insteadOf3d() {
