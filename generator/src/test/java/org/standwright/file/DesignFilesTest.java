@@ -38,7 +38,7 @@ class DesignFilesTest {
                 .isEqualTo(new Material("Birch plywood 18 mm", 17.7, 685, Grain.ALONG_LENGTH));
         assertThat(((Support.Casters) stand.support()).caster().height()).isEqualTo(128);
         assertThat(stand.drawers().mount()).isEqualTo(Mount.OVERLAY);
-        assertThat(stand.screws().slide().lengths()).containsExactly(10.0, 13.0, 16.0);
+        assertThat(stand.screws().slide().lengths()).containsExactly(8.0, 10.0, 13.0, 16.0);
     }
 
     @Test

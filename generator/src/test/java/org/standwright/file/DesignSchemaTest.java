@@ -34,6 +34,7 @@ import org.standwright.design.Slide;
 import org.standwright.design.StandDesign;
 import org.standwright.design.StandDesign.Content;
 import org.standwright.design.Support;
+import org.standwright.part.Nominal;
 
 class DesignSchemaTest {
     private static final JsonNode SCHEMA = DesignSchema.published().root().place();
@@ -65,6 +66,7 @@ class DesignSchemaTest {
                 arguments("/$defs/machine/properties/envelope", Size3.class),
                 arguments("/$defs/machine/properties/reference", Reference.class),
                 arguments("/$defs/sheet", SheetFields.class),
+                arguments("/$defs/sheet/properties/nominal", Nominal.class),
                 arguments("/$defs/slide", Slide.class),
                 arguments("/$defs/slide/properties/lengths/items", Slide.Size.class),
                 arguments("/$defs/caster", Caster.class),
