@@ -63,7 +63,7 @@ final class MakeCommand implements Callable<Integer> {
         var target = OutputFolder.at(folder);
         target.check();
         var product = progress.during("Working out", input::product);
-        var files = Format.files(EnumSet.copyOf(only), product);
+        var files = progress.during("Drawing up", () -> Format.ready(EnumSet.copyOf(only), product));
         tell(product, files, progress.writing(files, target::replaceWith));
         return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
     }

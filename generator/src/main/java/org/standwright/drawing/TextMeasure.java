@@ -23,17 +23,26 @@ public final class TextMeasure {
         this.advances = advances;
     }
 
-    /** Reads the typeface; takes some tens of milliseconds, so make one and pass it on. */
+    /** Measures with the typeface in the program's own jar. */
     public static TextMeasure shipped() {
-        var advances = new EnumMap<Weight, Advances>(Weight.class);
-        for (var weight : Weight.values()) {
-            try {
-                advances.put(weight, Advances.of(weight));
-            } catch (IOException e) {
-                throw new UncheckedIOException("the typeface in the program's own jar cannot be read.", e);
+        return Shipped.MEASURE;
+    }
+
+    /** Reads the typeface when it is first asked for: some tens of milliseconds. */
+    private static final class Shipped {
+        private static final TextMeasure MEASURE = read();
+
+        private static TextMeasure read() {
+            var advances = new EnumMap<Weight, Advances>(Weight.class);
+            for (var weight : Weight.values()) {
+                try {
+                    advances.put(weight, Advances.of(weight));
+                } catch (IOException e) {
+                    throw new UncheckedIOException("the typeface in the program's own jar cannot be read.", e);
+                }
             }
+            return new TextMeasure(advances);
         }
-        return new TextMeasure(advances);
     }
 
     /** Length of the baseline, mm. */

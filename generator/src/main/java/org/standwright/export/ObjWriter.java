@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.Solid;
@@ -29,24 +28,25 @@ public final class ObjWriter {
     }
 
     private static void vertices(Solid solid, Writer text) throws IOException {
+        var lines = new StringBuilder();
         for (int i = 0; i < solid.vertexCount(); i++) {
             var v = solid.vertex(i);
-            text.write("v " + exact(v.x()) + " " + exact(v.y()) + " " + exact(v.z()) + "\n");
+            lines.append("v ").append(Digits.grid(v.x()));
+            lines.append(' ').append(Digits.grid(v.y()));
+            lines.append(' ').append(Digits.grid(v.z())).append('\n');
         }
+        text.append(lines);
     }
 
     private static void faces(Solid solid, int before, Writer text) throws IOException {
+        var lines = new StringBuilder();
         for (int t = 0; t < solid.triangleCount(); t++) {
-            text.write("f");
+            lines.append('f');
             for (int corner = 0; corner < 3; corner++) {
-                text.write(" " + (before + solid.corner(t, corner) + 1));
+                lines.append(' ').append(before + solid.corner(t, corner) + 1);
             }
-            text.write("\n");
+            lines.append('\n');
         }
-    }
-
-    /** All digits: a coordinate on the 1/1024 mm grid has ten behind the point at most. */
-    private static String exact(double mm) {
-        return new BigDecimal(mm).stripTrailingZeros().toPlainString();
+        text.append(lines);
     }
 }

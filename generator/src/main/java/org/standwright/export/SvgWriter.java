@@ -45,9 +45,7 @@ public final class SvgWriter {
     }
 
     private static String number(double value) {
-        var text = String.format(Locale.ROOT, "%.3f", value);
-        var plain = text.replaceAll("0+$", "").replaceAll("\\.$", "");
-        return plain.equals("-0") ? "0" : plain;
+        return Digits.thousandths(value);
     }
 
     private static String escape(String words) {

@@ -52,6 +52,11 @@ public enum Format {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** The files of some formats with their bytes, worked out side by side, in the order of this list. */
+    public static List<OutputFile> ready(Set<Format> wanted, Product product) {
+        return files(wanted, product).parallelStream().map(OutputFile::inMemory).toList();
+    }
+
     /** The files of some formats, in the order of this list. */
     public static List<OutputFile> files(Set<Format> wanted, Product product) {
         var all = new ArrayList<OutputFile>();

@@ -1,7 +1,9 @@
 package org.standwright.make;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.List;
 import org.standwright.geom.Require;
 
@@ -28,5 +30,16 @@ public record OutputFile(String name, Content content) {
         if (name.equals(Manifest.FILE) || name.equals(Staging.MARKER)) {
             throw new IllegalArgumentException("'" + name + "' is taken by the output folder itself.");
         }
+    }
+
+    /** The same file with its bytes worked out now, so that several can be worked out side by side. */
+    OutputFile inMemory() {
+        var bytes = new ByteArrayOutputStream();
+        try {
+            content.writeTo(bytes);
+        } catch (IOException e) {
+            throw new UncheckedIOException("'" + name + "' cannot be put together.", e);
+        }
+        return new OutputFile(name, bytes::writeTo);
     }
 }

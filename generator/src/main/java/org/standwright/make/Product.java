@@ -3,6 +3,8 @@ package org.standwright.make;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.standwright.check.Checks;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
@@ -15,6 +17,7 @@ import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.SheetPlanner;
 import org.standwright.sheet.Stock;
 import org.standwright.solid.AssemblySolids;
+import org.standwright.solid.SolidException;
 import org.standwright.unit.Units;
 
 /** Everything that was worked out from one design. */
@@ -24,16 +27,28 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
     }
 
     /**
-     * Works a design out.
+     * Works a design out, the solids beside the sheets.
      *
      * @throws org.standwright.design.ImpossibleDesignException when it cannot be built
      */
     public static Product of(StandDesign design) {
         var stand = StandBuilder.build(design);
-        var solids = AssemblySolids.of(stand.assembly());
+        var solids = CompletableFuture.supplyAsync(() -> AssemblySolids.of(stand.assembly()));
         var cutList = CutList.of(stand.assembly(), design.unit());
         var plan = SheetPlanner.plan(new Stock(design.sheets(), design.saw()), cutList);
-        return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()));
+        var built = finished(solids);
+        return new Product(stand, built, cutList, plan, Checks.of(stand, built.mass()));
+    }
+
+    private static AssemblySolids finished(CompletableFuture<AssemblySolids> solids) {
+        try {
+            return solids.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof SolidException cause) {
+                throw cause;
+            }
+            throw e;
+        }
     }
 
     /** What its maker reads back. */
