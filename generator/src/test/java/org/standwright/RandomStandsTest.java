@@ -17,9 +17,9 @@ import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.PresetLibrary;
-import org.standwright.sheet.SheetPlanner;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.search.SheetPlanner;
 
 /** What must hold for any stand that can be built, over random design files. */
 class RandomStandsTest {

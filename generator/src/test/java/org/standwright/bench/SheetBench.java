@@ -4,7 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import java.util.stream.LongStream;
 import org.standwright.sheet.MaterialPlan;
-import org.standwright.sheet.SheetJob;
+import org.standwright.sheet.search.SheetJob;
 
 /** Prints sheets, bound, yield and milliseconds of processor time for random jobs of several sizes; means over some seeds. */
 public final class SheetBench {

@@ -20,8 +20,8 @@ import org.standwright.check.Checks;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.sheet.SheetPlanner;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.search.SheetPlanner;
 import org.standwright.solid.AssemblySolids;
 
 /** Works a stand out again from nothing but its report. */

@@ -13,8 +13,8 @@ import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
 import org.standwright.design.Stand;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.sheet.SheetPlanner;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.search.SheetPlanner;
 import org.standwright.unit.Units;
 
 class TextWritersTest {

@@ -21,8 +21,8 @@ import org.standwright.design.Support;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.drawing.Drawing;
 import org.standwright.sheet.SheetPlan;
-import org.standwright.sheet.SheetPlanner;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.search.SheetPlanner;
 import org.standwright.unit.Units;
 
 /** Stands with all that a packet prints, for tests. */

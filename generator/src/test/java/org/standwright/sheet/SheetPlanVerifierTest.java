@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.Saw;
+import org.standwright.sheet.search.SheetJob;
+import org.standwright.sheet.search.SheetPlanner;
 
 class SheetPlanVerifierTest {
     private static final SheetJob JOB = SheetJob.sheet(1020, 520)

@@ -1,4 +1,4 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,9 +1,11 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.standwright.sheet.Area;
+import org.standwright.sheet.PlannedSheet;
 
 /**
  * What lies on the bench when every kerf strip is taken out of a board: the connected remains, found by flooding the

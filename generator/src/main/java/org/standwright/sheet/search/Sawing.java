@@ -1,8 +1,12 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.standwright.sheet.Area;
+import org.standwright.sheet.Cut;
+import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.PlannedSheet;
 
 /** Saws a board along its cut tree: places, cuts in order, offcuts, all with the kerf taken off again. */
 final class Sawing {

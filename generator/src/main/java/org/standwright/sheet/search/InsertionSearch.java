@@ -1,7 +1,8 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import org.standwright.sheet.Cut;
 
 /** Finds the insertion that costs least, over every rest, allowed turn and first cut. */
 final class InsertionSearch {

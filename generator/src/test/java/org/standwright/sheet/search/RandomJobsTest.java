@@ -1,4 +1,4 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,6 +9,9 @@ import java.util.TreeMap;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.sheet.Area;
+import org.standwright.sheet.PlannedSheet;
+import org.standwright.sheet.SheetUnit;
 
 class RandomJobsTest {
     static LongStream seeds() {

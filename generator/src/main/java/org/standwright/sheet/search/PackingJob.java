@@ -1,10 +1,11 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.List;
 import org.standwright.cutlist.CutLine;
 import org.standwright.design.Saw;
 import org.standwright.part.Grain;
 import org.standwright.part.SheetGood;
+import org.standwright.sheet.SheetUnit;
 
 /**
  * What to cut from equal boards, with kerf and trim taken out of the picture: lay the types on boards of length by

@@ -1,7 +1,8 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import org.standwright.design.Saw;
 import org.standwright.part.SheetGood;
+import org.standwright.sheet.SheetUnit;
 
 /**
  * Takes kerf and trim out of the search: with the kerf added once to every piece and once to the trimmed board, pieces

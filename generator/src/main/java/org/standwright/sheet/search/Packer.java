@@ -1,4 +1,4 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -8,6 +8,10 @@ import java.util.Map;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.part.Material;
+import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.SheetPlan;
+import org.standwright.sheet.SheetPlanVerifier;
+import org.standwright.sheet.Stock;
 
 /**
  * Lays a cut list on sheets so that every cut of the saw runs from edge to edge. The same cut list and stock give the

@@ -1,4 +1,4 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import static java.util.Comparator.comparingInt;
 import static java.util.Comparator.comparingLong;

@@ -1,7 +1,8 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.sheet.Cut;
 
 /**
  * A board as a tree of cuts, sizes enlarged by the kerf and no places yet: a piece, a rest, or a split into nodes that

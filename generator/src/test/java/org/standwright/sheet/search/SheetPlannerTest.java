@@ -1,4 +1,4 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -14,6 +14,10 @@ import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
+import org.standwright.sheet.Area;
+import org.standwright.sheet.Cut;
+import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.Stock;
 
 class SheetPlannerTest {
     private static final double IN = 25.4;

@@ -1,4 +1,4 @@
-package org.standwright.sheet;
+package org.standwright.sheet.search;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,6 +12,12 @@ import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
+import org.standwright.sheet.Area;
+import org.standwright.sheet.Cut;
+import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.PlannedSheet;
+import org.standwright.sheet.SheetUnit;
+import org.standwright.sheet.Stock;
 
 /** A job of one material, said in one line: {@code SheetJob.sheet(2440, 1220).kerf(3.2).pieces("A", 600, 400, 3)}. */
 public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
