@@ -4,9 +4,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
-import org.standwright.drawing.Table;
-import org.standwright.drawing.Table.Column;
 import org.standwright.geom.Grid;
+import org.standwright.packet.Table.Column;
 import org.standwright.part.Part;
 import org.standwright.unit.Units;
 

@@ -6,8 +6,7 @@ import org.standwright.design.BayLayout;
 import org.standwright.design.DrawerLayout;
 import org.standwright.design.Size3;
 import org.standwright.design.StandDesign.Mount;
-import org.standwright.drawing.Table;
-import org.standwright.drawing.Table.Column;
+import org.standwright.packet.Table.Column;
 import org.standwright.unit.Units;
 
 /** Sizes of the drawers, and the lines to fill in before their boxes are cut. */

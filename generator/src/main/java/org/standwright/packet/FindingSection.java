@@ -4,8 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.standwright.check.Finding;
-import org.standwright.drawing.Table;
-import org.standwright.drawing.Table.Column;
+import org.standwright.packet.Table.Column;
 
 /** What the checks have to say, the heaviest first. */
 final class FindingSection implements Section {

@@ -2,18 +2,16 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.drawing.Band;
 import org.standwright.drawing.Drawing;
-import org.standwright.drawing.Figure;
 import org.standwright.drawing.Group;
 import org.standwright.drawing.Letters;
 import org.standwright.drawing.Paper;
 import org.standwright.drawing.Point;
 import org.standwright.drawing.Shape;
-import org.standwright.drawing.Table;
 import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.Weight;
+import org.standwright.drawing.figure.Figure;
 import org.standwright.unit.Units;
 
 /** Fills page after page with bands, from the top down. */

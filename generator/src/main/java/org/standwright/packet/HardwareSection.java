@@ -1,8 +1,7 @@
 package org.standwright.packet;
 
 import java.util.List;
-import org.standwright.drawing.Table;
-import org.standwright.drawing.Table.Column;
+import org.standwright.packet.Table.Column;
 
 /** What to buy beside the boards. */
 final class HardwareSection implements Section {

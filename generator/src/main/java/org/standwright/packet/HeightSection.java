@@ -5,10 +5,8 @@ import java.util.List;
 import org.standwright.design.HeightStack;
 import org.standwright.design.Stand;
 import org.standwright.design.Support;
-import org.standwright.drawing.Band;
-import org.standwright.drawing.StackFigure;
-import org.standwright.drawing.Table;
-import org.standwright.drawing.Table.Column;
+import org.standwright.drawing.figure.StackFigure;
+import org.standwright.packet.Table.Column;
 import org.standwright.unit.Units;
 
 /** The first page: what it is, and the heights that add up to the working height. */

@@ -3,7 +3,7 @@ package org.standwright.packet;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.standwright.drawing.SheetFigure;
+import org.standwright.drawing.figure.SheetFigure;
 import org.standwright.geom.Grid;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;

@@ -1,6 +1,6 @@
 package org.standwright.packet;
 
-import org.standwright.drawing.StandViews;
+import org.standwright.drawing.figure.StandViews;
 
 /** Front, side and top on a page of their own. */
 final class ViewSection implements Section {

@@ -1,11 +1,17 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Rect;
 
 /** One view while it is being drawn: each chain of dimensions goes beyond those that its side already has. */

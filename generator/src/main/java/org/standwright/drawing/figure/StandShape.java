@@ -1,4 +1,4 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -8,6 +8,10 @@ import org.standwright.assembly.Block;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.DrawerLayout;
 import org.standwright.design.Stand;
+import org.standwright.drawing.Fill;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;

@@ -1,8 +1,14 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.standwright.drawing.Drawing;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Paper;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;

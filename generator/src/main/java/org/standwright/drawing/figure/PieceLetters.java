@@ -1,9 +1,20 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.standwright.drawing.Fill;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Line;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.Weight;
 import org.standwright.geom.Rect;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.PlacedPiece;

@@ -1,6 +1,10 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.List;
+import org.standwright.drawing.Group;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 
 /**

@@ -1,9 +1,15 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Saw;
-import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.drawing.Fill;
+import org.standwright.drawing.Line;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Rect;
 import org.standwright.part.Grain;
 import org.standwright.part.SheetGood;

@@ -1,6 +1,15 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.List;
+import org.standwright.drawing.Arc;
+import org.standwright.drawing.Group;
+import org.standwright.drawing.Line;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.ShapeVisitor;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 
 /** Grows a box around shapes. Widths of pens are left out. */

@@ -1,10 +1,16 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.standwright.assembly.Block;
 import org.standwright.design.Stand;
+import org.standwright.drawing.Group;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 
 /** Front, right side and top of a stand on one sheet, dimensioned in the maker's units. */

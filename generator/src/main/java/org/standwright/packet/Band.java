@@ -1,6 +1,8 @@
-package org.standwright.drawing;
+package org.standwright.packet;
 
 import java.util.List;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.figure.Figure;
 
 /**
  * A strip across a page that no page break divides. Its frame: x from the page's left margin, y = 0 at its upper edge,

@@ -1,4 +1,4 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

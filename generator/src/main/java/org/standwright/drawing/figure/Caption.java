@@ -1,7 +1,13 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.Weight;
 import org.standwright.geom.Rect;
 
 /** Words in the middle of an area. */

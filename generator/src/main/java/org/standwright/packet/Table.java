@@ -1,6 +1,7 @@
-package org.standwright.drawing;
+package org.standwright.packet;
 
 import java.util.List;
+import org.standwright.drawing.TextMeasure;
 
 /** Cells in rows under headings; a cell's words are wrapped to the width of its column. */
 public record Table(List<Column> columns, List<List<String>> rows) {

@@ -1,4 +1,4 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.figure.DimensionChain.Span;
 
 class DimensionChainTest {
     private static final TextMeasure MEASURE = TextMeasure.shipped();

@@ -1,10 +1,17 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import org.standwright.drawing.Fill;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 import org.standwright.sheet.Cut;
 

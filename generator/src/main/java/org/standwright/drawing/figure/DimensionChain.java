@@ -1,9 +1,18 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Line;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.Weight;
 import org.standwright.geom.Rect;
 
 /**

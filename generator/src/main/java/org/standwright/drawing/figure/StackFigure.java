@@ -1,9 +1,16 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Stand;
-import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.drawing.Fill;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.Line;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Rect;
 
 /** The height stack as a column of layers, floor to working height. */

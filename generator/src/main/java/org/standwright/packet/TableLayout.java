@@ -1,12 +1,22 @@
-package org.standwright.drawing;
+package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.standwright.drawing.Table.Column;
+import org.standwright.drawing.Fill;
+import org.standwright.drawing.Letters;
+import org.standwright.drawing.Line;
+import org.standwright.drawing.Pen;
+import org.standwright.drawing.Point;
+import org.standwright.drawing.Polygon;
+import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.Weight;
 import org.standwright.geom.Rect;
+import org.standwright.packet.Table.Column;
 
 /** Widths of a table's columns and the bands of its rows. */
 final class TableLayout {

@@ -1,4 +1,4 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.standwright.design.BayLayout;
 import org.standwright.design.Stand;
-import org.standwright.drawing.DimensionChain.Span;
+import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 

@@ -1,6 +1,7 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.Comparator;
+import org.standwright.drawing.Point;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;

@@ -1,4 +1,6 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
+
+import org.standwright.drawing.Point;
 
 /** Which side of a view its dimensions stand on. */
 enum Side {

@@ -1,4 +1,4 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import java.util.List;
 import java.util.function.Function;

@@ -1,4 +1,4 @@
-package org.standwright.drawing;
+package org.standwright.drawing.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.Designs;
 import org.standwright.design.Saw;
+import org.standwright.drawing.Drawing;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.TextMeasure;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;
