@@ -1,7 +1,7 @@
 package org.standwright.cli;
 
 import java.io.PrintWriter;
-import org.standwright.file.DesignFileException;
+import org.standwright.file.text.DesignFileException;
 import org.standwright.make.OutputException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;

@@ -7,6 +7,8 @@ import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.zip.ZipEntry;
+import org.standwright.file.text.Folder;
+import org.standwright.file.text.SourceText;
 
 /**
  * The presets that are packed with the program, in a jar or in a folder of classes.

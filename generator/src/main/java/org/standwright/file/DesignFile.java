@@ -2,6 +2,9 @@ package org.standwright.file;
 
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
+import org.standwright.file.text.FileProblem;
+import org.standwright.file.text.JsonText;
+import org.standwright.file.text.Problems;
 
 /** A design file that was read: the design, and where each of its fields stands in the text. */
 public final class DesignFile {

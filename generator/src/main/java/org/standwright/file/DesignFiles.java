@@ -3,6 +3,8 @@ package org.standwright.file;
 import java.nio.file.Path;
 import java.util.Arrays;
 import org.standwright.design.StandDesign;
+import org.standwright.file.text.DesignFileException;
+import org.standwright.file.text.SourceText;
 
 /** The door to design files. */
 public final class DesignFiles {

@@ -14,6 +14,8 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.standwright.file.text.JsonTextReader;
+import org.standwright.file.text.SourceText;
 
 /** The published schema of design files and presets (JSON Schema, draft 2020-12). */
 final class DesignSchema {

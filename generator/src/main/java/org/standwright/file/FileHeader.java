@@ -2,6 +2,11 @@ package org.standwright.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import org.standwright.file.text.DesignFileException;
+import org.standwright.file.text.JsonText;
+import org.standwright.file.text.NearestName;
+import org.standwright.file.text.Position;
+import org.standwright.file.text.Problems;
 
 /** Looks at a file's version and kind first: without them nothing else in it can be judged. */
 final class FileHeader {

@@ -7,6 +7,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.StreamSupport;
+import org.standwright.file.text.JsonText;
+import org.standwright.file.text.NearestName;
+import org.standwright.file.text.Pointer;
+import org.standwright.file.text.Problems;
 
 /** Says what the schema's validator found in the words of the file's writer. */
 final class PlainMessages {

@@ -2,6 +2,7 @@ package org.standwright.file;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.standwright.file.text.SourceText;
 
 /**
  * A preset that was found.

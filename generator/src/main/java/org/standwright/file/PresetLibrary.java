@@ -7,6 +7,10 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.standwright.file.text.DesignFileException;
+import org.standwright.file.text.FileProblem;
+import org.standwright.file.text.Folder;
+import org.standwright.file.text.NearestName;
 
 /**
  * Where presets are looked up: beside the design file, then in a folder of the maker's own, then among those that come

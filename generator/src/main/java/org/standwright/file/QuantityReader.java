@@ -2,6 +2,7 @@ package org.standwright.file;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DoubleNode;
+import org.standwright.file.text.Problems;
 import org.standwright.unit.Measure;
 import org.standwright.unit.QuantityException;
 import org.standwright.unit.Units;

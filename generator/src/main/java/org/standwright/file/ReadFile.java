@@ -2,6 +2,11 @@ package org.standwright.file;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import org.standwright.file.text.DesignFileException;
+import org.standwright.file.text.JsonText;
+import org.standwright.file.text.JsonTextReader;
+import org.standwright.file.text.Problems;
+import org.standwright.file.text.SourceText;
 import org.standwright.unit.Units;
 
 /**

@@ -1,6 +1,7 @@
 package org.standwright.file;
 
 import org.standwright.design.Machine;
+import org.standwright.file.text.DesignFileException;
 import org.standwright.unit.Units;
 
 /**

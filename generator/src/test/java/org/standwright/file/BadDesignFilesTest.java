@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.file.text.DesignFileException;
 
 class BadDesignFilesTest {
     private static final String LENGTHS = "Write it like 876 mm, 87.6 cm, 34 1/2 in, 34-1/2\" or 2' 10 1/2\".";

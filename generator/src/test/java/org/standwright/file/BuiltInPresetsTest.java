@@ -12,6 +12,7 @@ import java.util.jar.JarOutputStream;
 import java.util.zip.ZipEntry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standwright.file.text.SourceText;
 
 class BuiltInPresetsTest {
     @TempDir

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standwright.file.text.DesignFileException;
+import org.standwright.file.text.Pointer;
 
 /** Whatever happens to a design file, it is read or refused with messages that name a place. */
 class DamagedDesignFilesTest {

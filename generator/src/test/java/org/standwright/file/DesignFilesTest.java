@@ -18,6 +18,8 @@ import org.standwright.design.StandDesign.Content.GivenDrawers;
 import org.standwright.design.StandDesign.Mount;
 import org.standwright.design.StandDesign.Worktop.Overhang;
 import org.standwright.design.Support;
+import org.standwright.file.text.DesignFileException;
+import org.standwright.file.text.Position;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.unit.Money;

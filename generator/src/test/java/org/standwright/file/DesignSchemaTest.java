@@ -34,6 +34,7 @@ import org.standwright.design.Slide;
 import org.standwright.design.StandDesign;
 import org.standwright.design.StandDesign.Content;
 import org.standwright.design.Support;
+import org.standwright.file.text.Pointer;
 import org.standwright.part.Nominal;
 
 class DesignSchemaTest {

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standwright.design.StandDesign;
+import org.standwright.file.text.DesignFileException;
 
 class PresetLibraryTest {
     @TempDir

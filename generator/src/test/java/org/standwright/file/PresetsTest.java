@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.design.Machine;
 import org.standwright.design.Screw;
 import org.standwright.design.Slide;
+import org.standwright.file.text.Folder;
 import org.standwright.part.SheetGood;
 
 class PresetsTest {

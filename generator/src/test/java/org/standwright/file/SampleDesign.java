@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** A small complete design for tests, with everything written that has a default. */
-final class SampleDesign {
-    static final String TEXT = """
+public final class SampleDesign {
+    public static final String TEXT = """
             {
               "version": 1,
               "kind": "stand",
@@ -55,7 +55,7 @@ final class SampleDesign {
         return PresetLibrary.of(Path.of("no such folder"), Optional.empty());
     }
 
-    static DesignFile read(String text) {
+    public static DesignFile read(String text) {
         return DesignFiles.parse("stand.json", text, builtIn());
     }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.design.StandDesign.Content.EqualDrawers;
+import org.standwright.file.text.DesignFileException;
 import org.standwright.unit.Units;
 
 class StartingFileTest {

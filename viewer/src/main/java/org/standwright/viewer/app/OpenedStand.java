@@ -7,10 +7,10 @@ import java.util.Optional;
 import org.standwright.check.Finding;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.file.DesignFile;
-import org.standwright.file.DesignFileException;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.FileKind;
 import org.standwright.file.PresetLibrary;
+import org.standwright.file.text.DesignFileException;
 import org.standwright.make.Product;
 import org.standwright.viewer.scene.Scenery;
 

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javafx.concurrent.Service;
 import javafx.concurrent.Task;
-import org.standwright.file.DesignFileException;
+import org.standwright.file.text.DesignFileException;
 import org.standwright.solid.SolidException;
 
 /** Opens designs away from the screen's thread and hands them to the model; the newest request wins. */

@@ -10,7 +10,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.standwright.file.DesignFileException;
+import org.standwright.file.text.DesignFileException;
 
 class StandModelTest {
     private static OpenedStand demo;

@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import java.util.List;
 import java.util.stream.Collectors;
@@ -15,7 +15,7 @@ public final class DesignFileException extends RuntimeException {
         this.problems = List.copyOf(problems);
     }
 
-    DesignFileException(FileProblem problem) {
+    public DesignFileException(FileProblem problem) {
         this(List.of(problem));
     }
 

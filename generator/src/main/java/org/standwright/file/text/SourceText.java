@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,14 +13,14 @@ import java.nio.file.Path;
  *
  * @param file path as the user gave it
  */
-record SourceText(String file, String text) {
+public record SourceText(String file, String text) {
     /** More than any design file needs, 4 MB. */
     static final int MOST_BYTES = 4 * 1024 * 1024;
 
     private static final String BYTE_ORDER_MARK = "\ufeff";
 
     /** Reads a file of at most {@link #MOST_BYTES}. */
-    static SourceText read(Path path) {
+    public static SourceText read(Path path) {
         var file = path.toString();
         if (Files.isDirectory(path)) {
             throw refused(file, "is a folder, but must be a file", "Name a .json file in it.");
@@ -41,7 +41,7 @@ record SourceText(String file, String text) {
         }
     }
 
-    static SourceText read(String file, InputStream in) throws IOException {
+    public static SourceText read(String file, InputStream in) throws IOException {
         var bytes = in.readNBytes(MOST_BYTES + 1);
         if (bytes.length > MOST_BYTES) {
             throw tooLarge(file);
@@ -49,7 +49,7 @@ record SourceText(String file, String text) {
         return new SourceText(file, decoded(file, bytes));
     }
 
-    SourceText {
+    public SourceText {
         text = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
         if (text.length() > MOST_BYTES) {
             throw tooLarge(file);

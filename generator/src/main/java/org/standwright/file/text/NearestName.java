@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -8,12 +8,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Finds the name that was probably meant: the one with the fewest letters wrong, swapped, missing or too many. */
-final class NearestName {
+public final class NearestName {
     private static final int FEW = 12;
 
     private NearestName() {}
 
-    static Optional<String> to(String given, Collection<String> known) {
+    public static Optional<String> to(String given, Collection<String> known) {
         int most = given.length() < 4 ? 1 : Math.max(2, given.length() / 3);
         return known.stream()
                 .filter(name -> Math.abs(name.length() - given.length()) <= most && distance(given, name) <= most)
@@ -21,18 +21,18 @@ final class NearestName {
     }
 
     /** {@code Did you mean "width"?}, or nothing. */
-    static String guess(String given, Collection<String> known) {
+    public static String guess(String given, Collection<String> known) {
         return to(given, known).map(name -> "Did you mean \"" + name + "\"?").orElse("");
     }
 
     /** A guess, else the known names when they are few, else nothing. */
-    static String hint(String given, List<String> known) {
+    public static String hint(String given, List<String> known) {
         var guess = guess(given, known);
         return guess.isEmpty() && !known.isEmpty() && known.size() <= FEW ? "Use " + either(known) + "." : guess;
     }
 
     /** {@code "a", "b" or "c"}. */
-    static String either(List<String> names) {
+    public static String either(List<String> names) {
         var quoted = names.stream().map(name -> "\"" + name + "\"").toList();
         int last = quoted.size() - 1;
         return last < 1

@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -11,6 +11,10 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standwright.file.DesignFile;
+import org.standwright.file.DesignFiles;
+import org.standwright.file.PresetLibrary;
+import org.standwright.file.SampleDesign;
 
 class SourceTextTest {
     @TempDir

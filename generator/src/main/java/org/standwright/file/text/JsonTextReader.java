@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
@@ -13,7 +13,7 @@ import java.io.UncheckedIOException;
  * Reads a JSON text in one pass: tree, positions of keys and values, and refusal of what the tree could not show: a key
  * given twice, numbers that no double can hold.
  */
-final class JsonTextReader {
+public final class JsonTextReader {
     private static final int DEEPEST = 64;
     private static final int MOST_VALUES = 100_000;
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -31,7 +31,7 @@ final class JsonTextReader {
     }
 
     /** @throws DesignFileException when the text is no JSON, is nested too deeply, or names a field twice */
-    static JsonText read(SourceText source) {
+    public static JsonText read(SourceText source) {
         try (var parser = new JsonFactory().createParser(source.text())) {
             return new JsonTextReader(source, parser).read();
         } catch (JsonProcessingException e) {

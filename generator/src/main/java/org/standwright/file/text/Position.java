@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 /**
  * A place in a text file.

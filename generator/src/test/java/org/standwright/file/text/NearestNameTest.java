@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,16 +1,16 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 /** JSON pointers (RFC 6901) as plain texts. */
-final class Pointer {
+public final class Pointer {
     private static final int LONGEST = 100;
 
     private Pointer() {}
 
-    static String child(String pointer, String key) {
+    public static String child(String pointer, String key) {
         return pointer + "/" + key.replace("~", "~0").replace("/", "~1");
     }
 
-    static String child(String pointer, int index) {
+    public static String child(String pointer, int index) {
         return pointer + "/" + index;
     }
 

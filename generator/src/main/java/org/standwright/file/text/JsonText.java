@@ -1,6 +1,6 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
 
 /** The tree of one JSON text, and where everything in it stands. */
-record JsonText(String file, JsonNode root, Positions positions) {}
+public record JsonText(String file, JsonNode root, Positions positions) {}

@@ -1,10 +1,10 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import java.util.HashMap;
 import java.util.Map;
 
 /** Where the keys and values of one JSON text stand, by JSON pointer. */
-final class Positions {
+public final class Positions {
     private final Map<String, Position> keys = new HashMap<>();
     private final Map<String, Position> values = new HashMap<>();
 
@@ -17,7 +17,7 @@ final class Positions {
     }
 
     /** Of the key that {@code pointer} ends with; of the value when it has none. */
-    Position key(String pointer) {
+    public Position key(String pointer) {
         var position = keys.get(pointer);
         return position == null ? value(pointer) : position;
     }

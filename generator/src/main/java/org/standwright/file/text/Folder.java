@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -6,13 +6,13 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** What lies in a folder, by exact name on every operating system, sorted. */
-final class Folder {
+public final class Folder {
     private static final String ENDING = ".json";
 
     private Folder() {}
 
     /** Names of the JSON files in {@code folder}, without their ending; none when it is no folder. */
-    static List<String> jsonNames(Path folder) {
+    public static List<String> jsonNames(Path folder) {
         return names(folder).stream()
                 .filter(name -> name.endsWith(ENDING))
                 .map(name -> name.substring(0, name.length() - ENDING.length()))

@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Collects what is wrong with one file, and with the presets it names: the first word about a field counts. */
-final class Problems {
+public final class Problems {
     private static final int LONGEST_VALUE = 40;
 
     private final String file;
@@ -19,38 +19,38 @@ final class Problems {
     private final Set<String> told = new HashSet<>();
     private final Set<FileProblem> others = new LinkedHashSet<>();
 
-    Problems(String file, Positions positions) {
+    public Problems(String file, Positions positions) {
         this.file = file;
         this.positions = positions;
     }
 
     /** A value that breaks a rule. */
-    void value(String pointer, JsonNode value, String rule, String wayOut) {
+    public void value(String pointer, JsonNode value, String rule, String wayOut) {
         add(pointer, positions.value(pointer), shown(value), rule, wayOut);
     }
 
     /** A value that breaks a rule, shown as {@code text}. */
-    void value(String pointer, String text, String rule, String wayOut) {
+    public void value(String pointer, String text, String rule, String wayOut) {
         add(pointer, positions.value(pointer), text, rule, wayOut);
     }
 
     /** A key that should not be there, or that should be, or that stands twice. */
-    void key(String pointer, Position position, String rule, String wayOut) {
+    public void key(String pointer, Position position, String rule, String wayOut) {
         add(pointer, position, "", rule, wayOut);
     }
 
     /** A whole sentence about a field, as a problem of its own. */
-    FileProblem about(String pointer, String sentence) {
+    public FileProblem about(String pointer, String sentence) {
         var rule = sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
         return new FileProblem(file, Optional.of(positions.value(pointer)), Pointer.readable(pointer), "", rule, "");
     }
 
-    void addAll(List<FileProblem> ofAnotherFile) {
+    public void addAll(List<FileProblem> ofAnotherFile) {
         others.addAll(ofAnotherFile);
     }
 
     /** Throws everything collected, if there is anything: this file's in reading order, then those of its presets. */
-    void throwIfAny() {
+    public void throwIfAny() {
         var all = new ArrayList<>(own);
         all.sort(
                 Comparator.comparing((FileProblem problem) -> problem.position().orElseThrow(), inReadingOrder()));
@@ -71,7 +71,7 @@ final class Problems {
     }
 
     /** A value as its writer sees it, shortened. */
-    static String shown(JsonNode value) {
+    public static String shown(JsonNode value) {
         if (value.isObject()) {
             return "an object";
         }

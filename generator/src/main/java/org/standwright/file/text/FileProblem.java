@@ -1,4 +1,4 @@
-package org.standwright.file;
+package org.standwright.file.text;
 
 import java.util.Optional;
 
@@ -16,7 +16,7 @@ public record FileProblem(
         String file, Optional<Position> position, String field, String value, String rule, String wayOut) {
 
     /** A problem of the file as a whole. */
-    static FileProblem whole(String file, String rule, String wayOut) {
+    public static FileProblem whole(String file, String rule, String wayOut) {
         return new FileProblem(file, Optional.empty(), "", "", rule, wayOut);
     }
 
