@@ -19,6 +19,13 @@ public record Lettering(List<Placed> texts) {
         return new Lettering(found);
     }
 
+    /** These texts and one more, which lies in no group. */
+    public Lettering and(Text text, TextMeasure measure) {
+        var more = new ArrayList<>(texts);
+        more.add(new Placed(text.words(), measure.box(text)));
+        return new Lettering(more);
+    }
+
     /** Whether {@code box} touches none of the texts. */
     public boolean leavesFree(Rect box) {
         return texts.stream().noneMatch(text -> overlap(text.box(), box));

@@ -3,8 +3,6 @@ package org.standwright.make;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import org.standwright.check.Checks;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
@@ -17,7 +15,7 @@ import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.search.SheetPlanner;
 import org.standwright.solid.AssemblySolids;
-import org.standwright.solid.SolidException;
+import org.standwright.solid.Fineness;
 import org.standwright.unit.Units;
 
 /** Everything that was worked out from one design. */
@@ -33,22 +31,11 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
      */
     public static Product of(StandDesign design) {
         var stand = StandBuilder.build(design);
-        var solids = CompletableFuture.supplyAsync(() -> AssemblySolids.of(stand.assembly()));
+        var building = AssemblySolids.begin(stand.assembly(), Fineness.FILE);
         var cutList = CutList.of(stand.assembly(), design.unit());
         var plan = SheetPlanner.plan(new Stock(design.sheets(), design.saw()), cutList);
-        var built = finished(solids);
-        return new Product(stand, built, cutList, plan, Checks.of(stand, built.mass()));
-    }
-
-    private static AssemblySolids finished(CompletableFuture<AssemblySolids> solids) {
-        try {
-            return solids.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof SolidException cause) {
-                throw cause;
-            }
-            throw e;
-        }
+        var solids = building.get();
+        return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()));
     }
 
     /** What its maker reads back. */

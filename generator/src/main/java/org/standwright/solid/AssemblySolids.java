@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.PlacedPart;
 
@@ -25,6 +26,11 @@ public record AssemblySolids(String name, List<PlacedSolid> solids) {
 
     /** Builds the different solids side by side; the outcome doesn't depend on it. */
     public static AssemblySolids of(Assembly assembly, Fineness fineness) {
+        return begin(assembly, fineness).get();
+    }
+
+    /** Begins to build, so that the caller can do something else before it asks for the outcome and waits for it. */
+    public static Supplier<AssemblySolids> begin(Assembly assembly, Fineness fineness) {
         var running = new HashMap<Shape, CompletableFuture<Solid>>();
         var jobs = new ArrayList<Job>();
         for (var group : assembly.groups()) {
@@ -35,7 +41,7 @@ public record AssemblySolids(String name, List<PlacedSolid> solids) {
                 jobs.add(new Job(group.name(), placed, solid));
             }
         }
-        return new AssemblySolids(
+        return () -> new AssemblySolids(
                 assembly.name(), jobs.stream().map(Job::finished).toList());
     }
 

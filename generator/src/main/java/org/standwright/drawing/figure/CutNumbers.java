@@ -29,16 +29,16 @@ final class CutNumbers {
      * @param kerf where a cut lies on paper
      */
     static List<Shape> free(List<Cut> cuts, Function<Cut, Rect> kerf, List<Shape> drawn, TextMeasure measure) {
-        var all = new ArrayList<>(drawn);
+        var taken = Lettering.of(drawn, measure);
         var numbers = new ArrayList<Shape>();
         for (var cut : cuts) {
             var others = cuts.stream().filter(other -> other != cut).map(kerf).toList();
-            place(cut, kerf.apply(cut), others, Lettering.of(all, measure), measure)
-                    .ifPresent(text -> {
-                        numbers.add(Polygon.area(ground(text, measure), Fill.WHITE));
-                        numbers.add(text);
-                        all.add(text);
-                    });
+            var number = place(cut, kerf.apply(cut), others, taken, measure);
+            if (number.isPresent()) {
+                numbers.add(Polygon.area(ground(number.get(), measure), Fill.WHITE));
+                numbers.add(number.get());
+                taken = taken.and(number.get(), measure);
+            }
         }
         return numbers;
     }

@@ -10,13 +10,18 @@ public record Scale(int times) {
             .map(Scale::new)
             .toList();
 
+    /** Width and height of a thing, mm. */
+    record Size(double width, double height) {}
+
     /**
      * A figure at the largest scale of the series at which one fits; the smallest there is when none does.
      *
+     * @param life size of the thing alone, mm: scales at which it cannot fit are not drawn
      * @param draw the ways to draw it at a scale, the best first
      */
-    static Figure largest(double width, double height, Function<Scale, List<Figure>> draw) {
+    static Figure largest(Size life, double width, double height, Function<Scale, List<Figure>> draw) {
         return SERIES.stream()
+                .filter(scale -> scale.paper(life.width) <= width && scale.paper(life.height) <= height)
                 .flatMap(scale -> draw.apply(scale).stream())
                 .filter(figure -> figure.width() <= width && figure.height() <= height)
                 .findFirst()

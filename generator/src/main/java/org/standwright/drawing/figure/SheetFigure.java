@@ -45,7 +45,8 @@ public final class SheetFigure {
             double height,
             TextMeasure measure) {
         var figure = new SheetFigure(good, saw, planned, units, measure);
-        return Scale.largest(width, height, scale -> List.of(figure.draw(scale)));
+        var life = new Scale.Size(good.length(), good.width());
+        return Scale.largest(life, width, height, scale -> List.of(figure.draw(scale)));
     }
 
     private Figure draw(Scale scale) {

@@ -29,7 +29,9 @@ public final class StandViews {
 
     /** The three views at the largest scale of the series at which they fit into this room, mm. */
     public static Figure of(Stand stand, double width, double height, TextMeasure measure) {
-        return Scale.largest(width, height, new StandViews(stand, measure)::draw);
+        var size = stand.assembly().box().size();
+        var frontUnderTop = new Scale.Size(size.x(), size.z() + size.y());
+        return Scale.largest(frontUnderTop, width, height, new StandViews(stand, measure)::draw);
     }
 
     /** The side view beside the front, or below it where a stand is wide. */

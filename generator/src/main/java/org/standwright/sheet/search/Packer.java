@@ -16,7 +16,7 @@ final class Packer {
         int steps = Math.min(MOST_STEPS, EFFORT / job.pieceCount());
         var search = new RuinAndRecreate(job, new Dice(SEED));
         var fewest = search.fewer(GreedyPacker.pack(job), bound, steps);
-        var best = search.tidier(fewest, steps / 4);
+        var best = search.tidier(fewest, steps / 20);
         return best.boards().stream().map(Board::tree).toList();
     }
 }
