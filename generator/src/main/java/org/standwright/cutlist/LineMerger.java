@@ -32,7 +32,10 @@ final class LineMerger {
     private CutLine line(String label, List<PlacedPart> equal) {
         var part = equal.get(0).part();
         return new CutLine(
-                label, part, equal.stream().map(PlacedPart::label).toList(), new MachiningNotes(part, units).lines());
+                label,
+                part,
+                equal.stream().map(PlacedPart::label).toList(),
+                new MachiningNotes(equal.get(0), units).lines());
     }
 
     /** Labels in the order of the list: by material as first used, then as first placed. */

@@ -8,6 +8,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.geom.Axis;
 import org.standwright.part.Channel;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -21,16 +23,21 @@ import org.standwright.unit.Units;
  * reference edge, as in the part's frame.
  */
 final class MachiningNotes {
+    private final PlacedPart placed;
     private final Part part;
     private final Units units;
 
-    MachiningNotes(Part part, Units units) {
-        this.part = part;
+    MachiningNotes(PlacedPart placed, Units units) {
+        this.placed = placed;
+        this.part = placed.part();
         this.units = units;
     }
 
     List<String> lines() {
         var lines = new ArrayList<String>();
+        if (!part.features().isEmpty()) {
+            lines.add(reference());
+        }
         var holes = new LinkedHashMap<String, List<Hole>>();
         for (var feature : part.features()) {
             feature.accept(new FeatureVisitor<Void>() {
@@ -52,6 +59,35 @@ final class MachiningNotes {
             lines.add("cut " + units.length(part.oversize()) + " over on every edge, trim flush after gluing");
         }
         return lines;
+    }
+
+    /** Where the part's origin is once it stands in its place, so that it can be found on a loose board. */
+    private String reference() {
+        var placement = placed.placement();
+        return "as " + placed.label() + ": x from the " + start(placement.along()) + " end, y from the "
+                + start(placement.across()) + " edge, show face " + towards(placement.through());
+    }
+
+    private static String start(Axis axis) {
+        return switch (axis) {
+            case X_PLUS -> "left";
+            case X_MINUS -> "right";
+            case Y_PLUS -> "front";
+            case Y_MINUS -> "rear";
+            case Z_PLUS -> "lower";
+            case Z_MINUS -> "upper";
+        };
+    }
+
+    private static String towards(Axis axis) {
+        return switch (axis) {
+            case X_PLUS -> "to the right";
+            case X_MINUS -> "to the left";
+            case Y_PLUS -> "to the rear";
+            case Y_MINUS -> "to the front";
+            case Z_PLUS -> "up";
+            case Z_MINUS -> "down";
+        };
     }
 
     private String note(Channel channel) {

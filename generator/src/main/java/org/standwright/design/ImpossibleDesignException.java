@@ -7,7 +7,6 @@ public final class ImpossibleDesignException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     private final String field;
-    private final List<String> waysOut;
 
     /**
      * @param field JSON pointer of the field to change, such as {@code /workingHeight}
@@ -17,14 +16,9 @@ public final class ImpossibleDesignException extends RuntimeException {
     public ImpossibleDesignException(String field, String reason, List<String> waysOut) {
         super(reason + (waysOut.isEmpty() ? "" : " " + String.join(" ", waysOut)));
         this.field = field;
-        this.waysOut = List.copyOf(waysOut);
     }
 
     public String field() {
         return field;
-    }
-
-    public List<String> waysOut() {
-        return waysOut;
     }
 }

@@ -19,4 +19,21 @@ public enum Axis {
     public Vec3 unit() {
         return unit;
     }
+
+    /** The direction square to this one and another that makes a right-handed frame with them, in this order. */
+    public Axis cross(Axis other) {
+        var a = unit;
+        var b = other.unit;
+        var c = new Vec3(a.y() * b.z() - a.z() * b.y(), a.z() * b.x() - a.x() * b.z(), a.x() * b.y() - a.y() * b.x());
+        for (var axis : values()) {
+            if (axis.dot(c) > 0) {
+                return axis;
+            }
+        }
+        throw new IllegalArgumentException("axes " + this + " and " + other + " are not square.");
+    }
+
+    private double dot(Vec3 v) {
+        return unit.x() * v.x() + unit.y() * v.y() + unit.z() * v.z();
+    }
 }

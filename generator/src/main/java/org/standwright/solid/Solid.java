@@ -112,7 +112,11 @@ public final class Solid {
         var shift =
                 new int[] {units("x", origin.x(), label), units("y", origin.y(), label), units("z", origin.z(), label)};
         var turned = new int[vertices.length];
-        var axes = new Vec3[] {placement.along().unit(), placement.across().unit(), placement.through()};
+        var axes = new Vec3[] {
+            placement.along().unit(),
+            placement.across().unit(),
+            placement.through().unit()
+        };
         for (int i = 0; i < turned.length; i++) {
             int v = 3 * (i / 3);
             turned[i] = shift[i % 3];

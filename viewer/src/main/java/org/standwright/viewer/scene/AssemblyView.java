@@ -128,7 +128,7 @@ public final class AssemblyView extends Pane {
     private static Affine transform(Placement placement) {
         Vec3 x = placement.along().unit();
         Vec3 y = placement.across().unit();
-        Vec3 z = placement.through();
+        Vec3 z = placement.through().unit();
         Vec3 origin = placement.origin();
         return new Affine(
                 x.x(), y.x(), z.x(), origin.x(), x.y(), y.y(), z.y(), origin.y(), x.z(), y.z(), z.z(), origin.z());
