@@ -56,7 +56,7 @@ final class MachiningNotes {
         }
         holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + places(row)));
         if (part.oversize() > 0) {
-            lines.add("cut " + units.length(part.oversize()) + " over on every edge, trim flush after gluing");
+            lines.add("cut " + units.length(part.oversize()) + " over on every edge, trimmed after assembly");
         }
         return lines;
     }

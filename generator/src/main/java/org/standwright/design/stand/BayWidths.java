@@ -25,6 +25,9 @@ final class BayWidths {
         if (sharing == 0) {
             closes(given, left);
         }
+        if (left < 0) {
+            throw tooWide(given, left);
+        }
         double share = sharing == 0 ? 0 : left / sharing;
         for (int i = 0; i < design.bays().size(); i++) {
             wideEnough(i, design.bays().get(i).width().orElse(share));
@@ -48,6 +51,17 @@ final class BayWidths {
                             "Make the plan " + Exact.length(units, given + panels()) + " wide.",
                             "Or leave the width of one bay out: it takes what is left."));
         }
+    }
+
+    private ImpossibleDesignException tooWide(double given, double left) {
+        var units = design.unit();
+        return new ImpossibleDesignException(
+                "/plan/width",
+                "The given bays and the panels between them are " + units.length(given + panels())
+                        + " wide together, more than the plan of "
+                        + units.length(design.plan().width()) + ".",
+                List.of("Make the plan more than "
+                        + Exact.up(units, design.plan().width() - left) + " wide, or the bays narrower."));
     }
 
     private void wideEnough(int bay, double opening) {

@@ -5,8 +5,10 @@ import java.util.List;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
 import org.standwright.design.HeightStack.Term;
+import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.geom.Axis;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Hole;
 import org.standwright.part.Material;
@@ -19,6 +21,10 @@ import org.standwright.part.Part;
 final class BlockStrips {
     /** Screws that hold a strip to the bottom, through the bottom's face. */
     private static final int SCREWS = 3;
+    /** Wood below a recess in the upper layer, mm. */
+    private static final double LEAST_WOOD = 3;
+    /** Two layers of sheets sold as 18 mm or 3/4 in; the thinnest of them measure 17 mm (references 1.3). */
+    private static final double LEAST_LAYER = 17;
 
     private final String name;
     private final StandDesign design;
@@ -38,12 +44,17 @@ final class BlockStrips {
         return 2 * wood.thickness();
     }
 
-    double layer() {
-        return wood.thickness();
-    }
-
-    double bolt(double below) {
-        return height() + below;
+    /** Refuses layers that a recess would go through, or that together are too thin for what hangs on them. */
+    void check(double recess) {
+        double least = Math.max(recess + LEAST_WOOD, LEAST_LAYER);
+        if (Grid.less(wood.thickness(), least)) {
+            var units = design.unit();
+            throw new ImpossibleDesignException(
+                    "/carcass/sheet",
+                    "A " + name + " of two layers of " + wood.name() + " is " + units.length(height())
+                            + " thick; it takes layers of " + units.length(least) + " or more.",
+                    List.of("Use a thicker sheet for the carcass, or a plinth."));
+        }
     }
 
     /**

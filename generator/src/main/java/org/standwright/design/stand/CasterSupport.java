@@ -8,6 +8,8 @@ import org.standwright.assembly.Hardware;
 import org.standwright.design.Caster;
 import org.standwright.design.HeightStack.Term;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.Size2;
+import org.standwright.design.StandDesign;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
@@ -19,16 +21,18 @@ import org.standwright.part.Hole;
  * bottom panel covers, so that nothing of them stands in a drawer's way and the nuts are reached from below.
  */
 record CasterSupport(Caster caster, BlockStrips strips) implements SupportPlan {
-    /** Wood around the plate on each side, mm. */
+    /** Wood around the plate on each side at least, mm. */
     private static final double MARGIN = 10;
-    /** Washers on plywood are at least 25 mm (shop practice); the recess takes one with play, mm. */
-    private static final double RECESS = 26;
-    /** Recess for head and washer: 5.3 mm for an M8 head (ISO 4017) and 2 mm for a washer, with play, mm. */
-    private static final double RECESS_DEPTH = 9;
+    /** Wood left beside a recess, mm. */
+    private static final double BESIDE_RECESS = 2;
+    /** Washers on plywood are at least 25 mm wide (shop practice) and three times their bolt (ISO 7093-1), mm. */
+    private static final double WASHER = 25;
+    /** Height of a hexagon head over its bolt's diameter: 5.3 for 8 mm (ISO 4017), rounded up. */
+    private static final double HEAD = 0.7;
+    /** Washer and play in a recess, mm. */
+    private static final double WASHER_AND_PLAY = 3.4;
     /** Plate, washer, nut and thread end below the wood, mm; common practice, no source. */
     private static final double BELOW_WOOD = 18;
-    /** Bolts are sold in steps of 5 mm. */
-    private static final double BOLT_STEP = 5;
 
     @Override
     public List<Term> terms() {
@@ -37,7 +41,6 @@ record CasterSupport(Caster caster, BlockStrips strips) implements SupportPlan {
 
     @Override
     public Group group(Frame frame) {
-        fits(frame);
         var lower = new ArrayList<Hole>();
         var upper = new ArrayList<Hole>();
         var blocks = new ArrayList<Block>();
@@ -50,7 +53,7 @@ record CasterSupport(Caster caster, BlockStrips strips) implements SupportPlan {
                     double y = width() / 2 + dy;
                     lower.add(Hole.through(x + dx, y, caster.holeDiameter(), "caster bolt"));
                     upper.add(Hole.through(x + dx, y, caster.holeDiameter(), "caster bolt"));
-                    upper.add(Hole.blind(Face.SHOW, x + dx, y, RECESS, RECESS_DEPTH, "recess for head and washer"));
+                    upper.add(Hole.blind(Face.SHOW, x + dx, y, recess(), recessDepth(), "recess for head and washer"));
                 }
             }
             blocks.add(caster("left", width() / 2, x));
@@ -61,30 +64,88 @@ record CasterSupport(Caster caster, BlockStrips strips) implements SupportPlan {
 
     @Override
     public List<Hardware> hardware(Frame frame) {
-        double grip = strips.bolt(BELOW_WOOD) - RECESS_DEPTH;
-        long bolt = 5 * (long) StrictMath.ceil(grip / BOLT_STEP);
-        var size = "M" + Math.round(caster.bolt());
+        var bolt = new BoltSize(caster.bolt());
+        double grip = strips.height() + BELOW_WOOD - recessDepth();
         return List.of(
                 new Hardware(caster.name() + (caster.brake() ? ", with brake" : ""), 4, "casters"),
-                new Hardware("hexagon bolt " + size + " x " + bolt, 16, "casters"),
-                new Hardware("washer " + size + ", 25 mm or wider", 16, "casters, under the heads"),
-                new Hardware("washer " + size, 16, "casters, under the nuts"),
-                new Hardware("lock nut " + size, 16, "casters"));
+                new Hardware("hexagon bolt " + bolt.ofLength(grip), 16, "casters"),
+                new Hardware(
+                        "washer " + bolt + ", " + Math.round(washer()) + " mm or wider",
+                        16,
+                        "casters, under the heads"),
+                new Hardware("washer " + bolt, 16, "casters, under the nuts"),
+                new Hardware("lock nut " + bolt, 16, "casters"));
     }
 
     @Override
     public List<Hole> bottomHoles(Frame frame) {
-        return strips.bottomHoles(frame, width(), 2 * MARGIN + caster.plate().depth());
+        return strips.bottomHoles(
+                frame, width(), 2 * marginAlong() + caster.plate().depth());
+    }
+
+    /** Strips side by side within the plan, and wheels that can swing past each other. */
+    @Override
+    public Size2 leastPlan() {
+        double between = Math.max(2 * caster.swivelRadius(), caster.plate().depth());
+        return new Size2(
+                Math.max(2 * width(), between + width()),
+                between + 2 * marginAlong() + caster.plate().depth());
+    }
+
+    /** A hole pattern that is on the plate, bolts that go through it, and recesses that leave wood below them. */
+    @Override
+    public void check(StandDesign design) {
+        var units = design.unit();
+        var holes = caster.holes();
+        var plate = caster.plate();
+        if (Grid.less(plate.width(), holes.width() + caster.holeDiameter())
+                || Grid.less(plate.depth(), holes.depth() + caster.holeDiameter())) {
+            throw new ImpossibleDesignException(
+                    "/support/caster",
+                    "The bolt holes of " + caster.name() + " reach over its plate of " + units.length(plate.width())
+                            + " x " + units.length(plate.depth()) + ".",
+                    List.of("Measure the plate and the distances between the holes' centres again."));
+        }
+        if (Grid.less(caster.holeDiameter(), caster.bolt())) {
+            throw new ImpossibleDesignException(
+                    "/support/caster",
+                    "A bolt of " + units.length(caster.bolt()) + " does not go through the holes of "
+                            + units.length(caster.holeDiameter()) + " in " + caster.name() + ".",
+                    List.of("Use a thinner bolt."));
+        }
+        strips.check(recessDepth());
+    }
+
+    private double washer() {
+        return Math.max(WASHER, 3 * caster.bolt());
+    }
+
+    private double recess() {
+        return washer() + 1;
+    }
+
+    private double recessDepth() {
+        return HEAD * caster.bolt() + WASHER_AND_PLAY;
+    }
+
+    private double marginAlong() {
+        return margin(caster.plate().depth() - caster.holes().depth());
+    }
+
+    /** Enough wood beside a plate that its bolts' recesses stay within the strip. */
+    private double margin(double plateLessHoles) {
+        return Math.max(MARGIN, recess() / 2 + BESIDE_RECESS - plateLessHoles / 2);
     }
 
     /** Width of a strip. */
     private double width() {
-        return caster.plate().width() + 2 * MARGIN;
+        return caster.plate().width()
+                + 2 * margin(caster.plate().width() - caster.holes().width());
     }
 
     /** Distances of the plates' centres from the front edge. */
     private double[] plateCentres(Frame frame) {
-        double fromEnd = MARGIN + caster.plate().depth() / 2;
+        double fromEnd = marginAlong() + caster.plate().depth() / 2;
         return new double[] {fromEnd, frame.depth() - fromEnd};
     }
 
@@ -95,27 +156,5 @@ record CasterSupport(Caster caster, BlockStrips strips) implements SupportPlan {
                 side + " caster at " + Math.round(y) + " mm",
                 Block.Kind.CASTER,
                 new Box3(new Vec3(x - halfX, y - halfY, 0), new Vec3(x + halfX, y + halfY, caster.height())));
-    }
-
-    /** Strips side by side within the plan, and wheels that can swing past each other. */
-    private void fits(Frame frame) {
-        var units = frame.design().unit();
-        double between = Math.max(2 * caster.swivelRadius(), caster.plate().depth());
-        double depth = between + 2 * MARGIN + caster.plate().depth();
-        if (Grid.less(frame.depth(), depth)) {
-            throw new ImpossibleDesignException(
-                    "/plan/depth",
-                    "A plan of " + units.length(frame.depth()) + " depth is too short for two of " + caster.name()
-                            + " to swivel past each other: it takes " + units.length(depth) + ".",
-                    List.of("Make the plan " + Exact.up(units, depth) + " deep, or use smaller casters."));
-        }
-        double width = Math.max(2 * width(), between + width());
-        if (Grid.less(frame.width(), width)) {
-            throw new ImpossibleDesignException(
-                    "/plan/width",
-                    "A plan of " + units.length(frame.width()) + " width is too narrow for two of " + caster.name()
-                            + " side by side: it takes " + units.length(width) + ".",
-                    List.of("Make the plan " + Exact.up(units, width) + " wide, or use smaller casters."));
-        }
     }
 }

@@ -2,10 +2,8 @@ package org.standwright.design.stand;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import org.standwright.design.BayLayout;
 import org.standwright.design.DrawerLayout;
-import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Size3;
 import org.standwright.design.Slide;
 import org.standwright.geom.Grid;
@@ -91,6 +89,7 @@ final class DrawerFit {
         return new DrawerLayout(name, front, cell, box, inside, slide, lineOnSide, heights.slideLine());
     }
 
+    /** There is one: {@link PlanFit} has seen to it. */
     private Slide.Size longestSlide() {
         var drawers = frame.design().drawers();
         double usable =
@@ -98,18 +97,6 @@ final class DrawerFit {
         return drawers.slide().lengths().stream()
                 .filter(size -> !Grid.less(usable, size.length()))
                 .max(Comparator.comparingDouble(Slide.Size::length))
-                .orElseThrow(() -> noSlide(usable));
-    }
-
-    private ImpossibleDesignException noSlide(double usable) {
-        var units = frame.design().unit();
-        var slides = frame.design().drawers().slide();
-        double shortest =
-                slides.lengths().stream().mapToDouble(Slide.Size::length).min().orElseThrow();
-        return new ImpossibleDesignException(
-                "/plan/depth",
-                "A plan of " + units.length(frame.depth()) + " depth leaves " + units.length(usable)
-                        + " to the slides; the shortest of " + slides.name() + " is " + units.length(shortest) + ".",
-                List.of("Make the plan " + Exact.up(units, frame.depth() + shortest - usable) + " deep."));
+                .orElseThrow();
     }
 }

@@ -53,7 +53,7 @@ final class FrontColumn {
     }
 
     /** Whether the fronts can stretch to fill a taller zone. */
-    boolean isFlexible() {
+    private boolean isFlexible() {
         return contents().stream().anyMatch(content -> !(content instanceof Content.GivenDrawers));
     }
 
@@ -73,7 +73,7 @@ final class FrontColumn {
                 heights.addAll(filled(fill.front(), left));
             }
         }
-        closes(heights, zone);
+        close(heights, zone);
         least.check(heights, bay);
         return heights;
     }
@@ -104,22 +104,27 @@ final class FrontColumn {
                 .sum();
     }
 
-    private void closes(List<Double> heights, double zone) {
+    /** Given fronts that miss the zone by no more than a mark of the tape: the lowest takes the difference. */
+    private void close(List<Double> heights, double zone) {
+        var units = design.unit();
         double sum = gap + heights.stream().mapToDouble(height -> height + gap).sum();
-        if (!Grid.same(sum, zone)) {
-            var units = design.unit();
-            double rest = zone - sum;
-            double lowest = heights.get(heights.size() - 1) + rest;
+        double rest = zone - sum;
+        int last = heights.size() - 1;
+        double lowest = heights.get(last) + rest;
+        if (!isFlexible() && Grid.less(units.tapeStep(), Math.abs(rest))) {
             var ways = new ArrayList<String>();
-            if (!Grid.less(lowest, least.of(heights.size() - 1, heights.size()))) {
-                ways.add("Make the lowest front " + Exact.length(units, lowest) + " high.");
+            if (!Grid.less(Exact.onTapeDown(units, lowest), least.of(last, heights.size()))) {
+                ways.add("Make the lowest front " + units.length(Exact.onTapeDown(units, lowest)) + " high.");
             }
+            ways.add("Or make the working height " + units.length(Exact.onTapeUp(units, design.workingHeight() - rest))
+                    + ".");
             ways.add("Or replace one of them by \"equal-drawers\" or \"filled-drawers\", which take what is left.");
             throw impossible(
                     "the given fronts and their gaps add up to " + units.length(sum) + ", but the height to fill is "
                             + units.length(zone) + ".",
                     ways);
         }
+        heights.set(last, lowest);
     }
 
     private void oneFlexibleKind() {

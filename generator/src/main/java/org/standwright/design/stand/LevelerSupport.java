@@ -8,6 +8,8 @@ import org.standwright.assembly.Hardware;
 import org.standwright.design.HeightStack.Term;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Leveler;
+import org.standwright.design.Size2;
+import org.standwright.design.StandDesign;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
@@ -34,7 +36,6 @@ record LevelerSupport(Leveler leveler, BlockStrips strips) implements SupportPla
 
     @Override
     public Group group(Frame frame) {
-        fits(frame);
         var lower = new ArrayList<Hole>();
         var upper = new ArrayList<Hole>();
         var blocks = new ArrayList<Block>();
@@ -71,15 +72,23 @@ record LevelerSupport(Leveler leveler, BlockStrips strips) implements SupportPla
                         new Vec3(x + r, y + r, leveler.height().usual())));
     }
 
-    private void fits(Frame frame) {
-        var units = frame.design().unit();
-        double least = 2 * Math.max(WIDTH, leveler.base());
-        if (Grid.less(frame.width(), least)) {
+    @Override
+    public Size2 leastPlan() {
+        double width = Math.max(WIDTH, leveler.base());
+        return new Size2(2 * width, 2 * FROM_END + Math.max(leveler.base(), leveler.nutFlange()));
+    }
+
+    @Override
+    public void check(StandDesign design) {
+        strips.check(RECESS_DEPTH);
+        double widest = Math.max(leveler.nutFlange() + PLAY, leveler.nutBore());
+        if (Grid.less(Math.min(WIDTH, 2 * FROM_END), widest)) {
             throw new ImpossibleDesignException(
-                    "/plan/width",
-                    "A plan of " + units.length(frame.width())
-                            + " width is too narrow for two rows of levelers: it takes " + units.length(least) + ".",
-                    List.of("Make the plan " + Exact.up(units, least) + " wide."));
+                    "/support/leveler",
+                    "The nut of " + leveler.name() + " is " + design.unit().length(widest)
+                            + " wide, too wide for its block of "
+                            + design.unit().length(WIDTH) + ".",
+                    List.of("Use a leveler with a smaller nut."));
         }
     }
 }

@@ -6,6 +6,8 @@ import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.Hardware;
 import org.standwright.design.HeightStack.Term;
+import org.standwright.design.Size2;
+import org.standwright.design.StandDesign;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Hole;
@@ -38,6 +40,16 @@ record PadSupport(double height) implements SupportPlan {
     @Override
     public List<Hole> bottomHoles(Frame frame) {
         return List.of();
+    }
+
+    @Override
+    public Size2 leastPlan() {
+        return new Size2(2 * SIZE, 2 * SIZE);
+    }
+
+    @Override
+    public void check(StandDesign design) {
+        // pads go under anything
     }
 
     /** One pad at the front and one at the rear of every upright, the front ones {@code back} behind the front edge. */

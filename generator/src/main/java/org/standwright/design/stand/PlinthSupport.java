@@ -7,11 +7,10 @@ import org.standwright.assembly.Hardware;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
 import org.standwright.design.HeightStack.Term;
-import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.Size2;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.geom.Axis;
-import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Channel;
 import org.standwright.part.Face;
@@ -20,8 +19,8 @@ import org.standwright.part.Material;
 import org.standwright.part.Part;
 
 /**
- * A frame on pads, set back at the front for the toes: sides under the carcass's sides, a rail under every partition,
- * front and back housed between them.
+ * A frame on pads, set back at the front for the toes, flush with the inside of the back: sides under the carcass's
+ * sides, a rail under every partition, front and back housed between them.
  */
 record PlinthSupport(Support.Plinth plinth, StandDesign design) implements SupportPlan {
     /** Shortest plinth side that still frames a stand, mm. */
@@ -34,7 +33,6 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
 
     @Override
     public Group group(Frame frame) {
-        fits(frame);
         var parts = new ArrayList<PlacedPart>();
         parts.add(side("left plinth side", frame, true));
         parts.add(side("right plinth side", frame, false));
@@ -51,9 +49,33 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
         return pads().hardware(frame);
     }
 
+    /** Two above the plinth's front and two above its back in every bay. */
     @Override
     public List<Hole> bottomHoles(Frame frame) {
-        return List.of();
+        var holes = new ArrayList<Hole>();
+        double bore = design.screws().panel().clearance();
+        for (int bay = 0; bay < frame.openings().size(); bay++) {
+            for (double part : new double[] {0.25, 0.75}) {
+                double x = frame.openingLeft(bay) + part * frame.openings().get(bay);
+                holes.add(Hole.through(x, plinth.toeSpace() + frame.panel() / 2, bore, "plinth screw"));
+                holes.add(Hole.through(x, frame.insideDepth() - frame.panel() / 2, bore, "plinth screw"));
+            }
+        }
+        return holes;
+    }
+
+    @Override
+    public Size2 leastPlan() {
+        return new Size2(
+                0,
+                plinth.toeSpace()
+                        + LEAST_DEPTH
+                        + design.carcass().back().material().thickness());
+    }
+
+    @Override
+    public void check(StandDesign stand) {
+        // a frame of the carcass's own sheet goes under any carcass that is deep enough
     }
 
     private PadSupport pads() {
@@ -65,7 +87,7 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
     }
 
     private double depth(Frame frame) {
-        return frame.depth() - plinth.toeSpace();
+        return frame.insideDepth() - plinth.toeSpace();
     }
 
     /** Rabbets at both ends of its inside take front and back. */
@@ -80,7 +102,7 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
                 label,
                 part,
                 left
-                        ? new Placement(Axis.Y_MINUS, Axis.Z_PLUS, new Vec3(panel, frame.depth(), plinth.pads()))
+                        ? new Placement(Axis.Y_MINUS, Axis.Z_PLUS, new Vec3(panel, frame.insideDepth(), plinth.pads()))
                         : new Placement(
                                 Axis.Y_PLUS,
                                 Axis.Z_PLUS,
@@ -109,7 +131,7 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
                         : new Placement(
                                 Axis.X_MINUS,
                                 Axis.Z_PLUS,
-                                new Vec3(left + length, frame.depth() - frame.panel(), plinth.pads())));
+                                new Vec3(left + length, frame.insideDepth() - frame.panel(), plinth.pads())));
     }
 
     private PlacedPart rail(int index, Frame frame) {
@@ -122,17 +144,5 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
                         Axis.Y_PLUS,
                         Axis.Z_PLUS,
                         new Vec3(x, plinth.toeSpace() + frame.panel() - frame.housing(), plinth.pads())));
-    }
-
-    private void fits(Frame frame) {
-        if (Grid.less(depth(frame), LEAST_DEPTH)) {
-            var units = design.unit();
-            throw new ImpossibleDesignException(
-                    "/support/plinth/toeSpace",
-                    "A toe space of " + units.length(plinth.toeSpace()) + " leaves " + units.length(depth(frame))
-                            + " of the plan's depth to the plinth.",
-                    List.of("Make it " + units.length(Exact.onTapeDown(units, frame.depth() - LEAST_DEPTH))
-                            + " or less."));
-        }
     }
 }

@@ -1,13 +1,12 @@
 package org.standwright.design.stand;
 
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import org.standwright.assembly.Group;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.geom.Grid;
 import org.standwright.part.Grain;
-import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
 
@@ -15,8 +14,8 @@ import org.standwright.part.SheetGood;
 final class SheetFit {
     private SheetFit() {}
 
+    /** Each part within a sheet of its own material. */
     static void check(StandDesign design, List<Group> groups) {
-        oneSizeEach(design);
         for (var group : groups) {
             for (var placed : group.parts()) {
                 var part = placed.part();
@@ -29,17 +28,25 @@ final class SheetFit {
         }
     }
 
-    private static void oneSizeEach(StandDesign design) {
-        var seen = new HashSet<Material>();
-        for (var sheet : design.sheets()) {
-            if (!seen.add(sheet.material())) {
-                throw new ImpossibleDesignException(
-                        "",
-                        "The design names two boards of " + sheet.material().name()
-                                + " that differ in size, price or nominal thickness.",
-                        List.of("Name the same board everywhere, or give one of them a name of its own."));
-            }
-        }
+    /** One board of a material: two that differ only in size or price could not be told apart in the shop. */
+    static void oneBoardEach(StandDesign design) {
+        var named = new LinkedHashMap<String, SheetGood>();
+        named.put("/carcass/sheet", design.carcass().sheet());
+        named.put("/carcass/back", design.carcass().back());
+        named.put("/worktop/sheet", design.worktop().sheet());
+        named.put("/drawers/box", design.drawers().box());
+        named.put("/drawers/bottom", design.drawers().bottom());
+        named.put("/drawers/front", design.drawers().front());
+        named.forEach((field, sheet) -> named.values().stream()
+                .filter(other -> other.material().equals(sheet.material()) && !other.equals(sheet))
+                .findFirst()
+                .ifPresent(other -> {
+                    throw new ImpossibleDesignException(
+                            field,
+                            "Its board has the name of another one in this design, "
+                                    + sheet.material().name() + ", but not its size, price or nominal thickness.",
+                            List.of("Name the same board everywhere, or give this one a name of its own."));
+                }));
     }
 
     private static void fits(StandDesign design, String label, Part part, SheetGood sheet) {

@@ -90,6 +90,11 @@ final class StackSolver {
         for (int bay = 0; bay < design.bays().size(); bay++) {
             zone = Math.max(zone, new FrontColumn(design, bay).leastZone());
         }
+        return leastFor(zone);
+    }
+
+    /** The carcass around a zone of fronts: inset fronts stand between its bottom and its sub-top. */
+    private double leastFor(double zone) {
         return design.drawers().mount() == StandDesign.Mount.INSET
                 ? zone + 2 * design.carcass().sheet().material().thickness()
                 : zone;
@@ -108,7 +113,11 @@ final class StackSolver {
         if (design.worktop().layers() == 2 && !Grid.less(layer, missing)) {
             ways.add("Or keep it and make the worktop of one layer.");
         }
-        ways.add("Or use fewer or lower drawers.");
+        if (!Grid.less(
+                carcass,
+                leastFor(new LeastFronts(design).of(0, 1) + 2 * design.drawers().gap()))) {
+            ways.add("Or use fewer or lower drawers.");
+        }
         String left = carcass > 0
                 ? "leaves " + units.length(carcass) + " to the carcass"
                 : "is used up by what lies under and over the carcass (" + units.length(others()) + ")";

@@ -15,6 +15,7 @@ import org.standwright.design.Stand;
 import org.standwright.design.StandDesign;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Part;
 
@@ -32,7 +33,11 @@ public final class StandBuilder {
      *     that can
      */
     public static Stand build(StandDesign design) {
+        SheetFit.oneBoardEach(design);
+        new JointFit(design).check();
         var support = SupportPlan.of(design);
+        support.check(design);
+        new PlanFit(design, support).check();
         var openings = new BayWidths(design).openings();
         var solver = new StackSolver(design, support);
         var stack = solver.solve();
@@ -115,15 +120,18 @@ public final class StandBuilder {
         var base = machine.base();
         var whole = machine.envelope();
         double table = z + machine.feet() + machine.reference().height();
-        return List.of(
-                new Block(
-                        "base of " + machine.name(),
-                        Block.Kind.MACHINE,
-                        around(x, y, base.width(), base.depth(), z, table)),
-                new Block(
-                        machine.name(),
-                        Block.Kind.MACHINE,
-                        around(x, y, whole.width(), whole.depth(), z, z + machine.feet() + whole.height())));
+        var blocks = new ArrayList<Block>();
+        if (Grid.less(z, table)) {
+            blocks.add(new Block(
+                    "base of " + machine.name(),
+                    Block.Kind.MACHINE,
+                    around(x, y, base.width(), base.depth(), z, table)));
+        }
+        blocks.add(new Block(
+                machine.name(),
+                Block.Kind.MACHINE,
+                around(x, y, whole.width(), whole.depth(), z, z + machine.feet() + whole.height())));
+        return blocks;
     }
 
     private static Box3 around(double x, double y, double width, double depth, double z0, double z1) {

@@ -12,7 +12,7 @@ import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
 
-/** What a stand needs beside its boards, counted from the holes that take it. */
+/** What a stand needs beside its boards: screws counted by their holes, those of the back by their spacing. */
 final class StandHardware {
     /** Spacing of the screws around the back, mm; common practice, no source. */
     private static final double BACK_SPACING = 150;
@@ -43,6 +43,7 @@ final class StandHardware {
         slides(list, parts, drawers);
         worktop(list, parts);
         blocks(list, parts);
+        plinth(list, parts);
         back(list);
         fronts(list, parts, drawers);
         list.add(new Hardware("wood glue", 1, "all housings, boxes and layers"));
@@ -96,6 +97,17 @@ final class StandHardware {
         }
     }
 
+    private void plinth(List<Hardware> list, List<Part> parts) {
+        int count = holes(parts, "bottom", "plinth screw");
+        if (count > 0) {
+            double length = screws.panel(3 * frame.panel(), "the plinth screwed to the bottom");
+            list.add(new Hardware(
+                    screw(design.screws().panel().name(), length),
+                    count,
+                    "plinth, down through the bottom into its edges (not rated)"));
+        }
+    }
+
     private void back(List<Hardware> list) {
         double around =
                 2 * frame.height() + 2 * frame.width() + frame.partitions().size() * frame.height();
@@ -103,7 +115,7 @@ final class StandHardware {
         list.add(new Hardware(
                 screw(design.screws().panel().name(), screws.panel(into, "the back")),
                 (int) StrictMath.ceil(around / BACK_SPACING),
-                "back, into panel edges (not rated)"));
+                "back, every " + design.unit().length(BACK_SPACING) + " into panel edges (not rated)"));
     }
 
     private void fronts(List<Hardware> list, List<Part> parts, List<DrawerLayout> drawers) {
@@ -115,6 +127,7 @@ final class StandHardware {
         var screw = screw(design.screws().panel().name(), screws.panel(most, "drawer fronts"));
         list.add(new Hardware(screw, count, "drawer fronts, from inside the box"));
         list.add(new Hardware("washer for " + design.screws().panel().name(), count, "drawer fronts"));
+        list.add(new Hardware("pull with its screws", drawers.size(), "drawer fronts, bored after they are set"));
         if (!frame.isInset() && design.drawers().bumper() > 0) {
             list.add(new Hardware(
                     "bumper " + design.unit().length(design.drawers().bumper()) + " thick",

@@ -4,6 +4,7 @@ import java.util.List;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.Hardware;
 import org.standwright.design.HeightStack.Term;
+import org.standwright.design.Size2;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.part.Hole;
@@ -21,6 +22,12 @@ interface SupportPlan {
 
     /** Holes in the bottom panel through which it is screwed on, in the assembly's x and y. */
     List<Hole> bottomHoles(Frame frame);
+
+    /** The smallest plan it goes under, mm. */
+    Size2 leastPlan();
+
+    /** Throws an {@link org.standwright.design.ImpossibleDesignException} when its own figures do not go together. */
+    void check(StandDesign design);
 
     static SupportPlan of(StandDesign design) {
         if (design.support() instanceof Support.Casters casters) {
