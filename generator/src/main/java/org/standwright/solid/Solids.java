@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import org.standwright.part.Part;
 import org.standwright.solid.mesh.BrokenMeshException;
 import org.standwright.solid.mesh.ClosedMesh;
+import org.standwright.solid.mesh.Facet;
 import org.standwright.solid.mesh.Planes;
 
 /** From a part at its finished size to its solid. */
@@ -26,9 +27,9 @@ public final class Solids {
     /** Tries one order of cutting after another until a mesh closes. */
     static Solid of(Shape shape, String part) {
         var failures = new ArrayList<BrokenMeshException>();
-        for (var order : orders(shape.tools())) {
+        for (var way : ways(shape)) {
             var planes = new Planes();
-            var pieces = new Carving(planes).carve(shape.blank(), order.get());
+            var pieces = way.pieces(shape.blank(), planes);
             if (pieces.isEmpty()) {
                 throw SolidException.nothingLeft(part);
             }
@@ -44,12 +45,30 @@ public final class Solids {
     }
 
     /** Large tools first: what they clear away, the later ones needn't cut. */
-    private static List<Supplier<List<List<Prism>>>> orders(List<Prism> tools) {
+    private static List<Way> ways(Shape shape) {
+        var tools = shape.tools();
         var falling = tools.stream()
                 .sorted(Comparator.comparingDouble(Prism::area).reversed())
                 .toList();
+        var free = FreeTools.among(falling, shape.blank());
+        var meeting = falling.stream().filter(tool -> !free.contains(tool)).toList();
         return List.of(
-                () -> Groups.of(falling), () -> Groups.of(tools), () -> oneByOne(falling), () -> oneByOne(tools));
+                new Way(free, () -> Groups.of(meeting)),
+                new Way(List.of(), () -> Groups.of(falling)),
+                new Way(List.of(), () -> Groups.of(tools)),
+                new Way(List.of(), () -> oneByOne(falling)),
+                new Way(List.of(), () -> oneByOne(tools)));
+    }
+
+    /** One way to cut: the free tools are not cut at all, the others group by group. */
+    private record Way(List<Prism> free, Supplier<List<List<Prism>>> groups) {
+        List<Facet> pieces(Prism blank, Planes planes) {
+            var pieces = new ArrayList<>(new Carving(planes).carve(blank, groups.get()));
+            if (!pieces.isEmpty()) {
+                pieces.addAll(FreeTools.faces(free, blank, planes));
+            }
+            return pieces;
+        }
     }
 
     private static List<List<Prism>> oneByOne(List<Prism> tools) {
