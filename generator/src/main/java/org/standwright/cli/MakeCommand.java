@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.standwright.check.Severity;
 import org.standwright.make.Format;
+import org.standwright.make.HeadStart;
 import org.standwright.make.OutputFile;
 import org.standwright.make.OutputFolder;
 import org.standwright.make.Product;
@@ -60,6 +61,7 @@ final class MakeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        HeadStart.begin();
         var target = OutputFolder.at(folder);
         target.check();
         var product = progress.during("Working out", input::product);

@@ -1,6 +1,7 @@
 package org.standwright.design.stand;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
@@ -68,10 +69,10 @@ final class BlockStrips {
         var parts = new ArrayList<PlacedPart>();
         double bottom = frame.floorToCarcass() - height();
         for (int layer = 0; layer < 2; layer++) {
-            var holes = layer == 0 ? lower : upper;
+            var holes = sorted(layer == 0 ? lower : upper);
             double z = bottom + layer * wood.thickness();
             var label = name + " " + (layer == 0 ? "lower" : "upper");
-            var left = strip(label, frame, width, mirrored(holes, width));
+            var left = strip(label, frame, width, sorted(mirrored(holes, width)));
             var right = strip(label, frame, width, holes);
             parts.add(new PlacedPart(
                     "left " + label, left, new Placement(Axis.Y_PLUS, Axis.X_MINUS, new Vec3(width, 0, z))));
@@ -97,6 +98,15 @@ final class BlockStrips {
 
     private Part strip(String label, Frame frame, double width, List<Hole> holes) {
         return Part.blank(label, wood, frame.depth(), width).with(holes);
+    }
+
+    /** One order for both strips, so that strips whose holes lie alike are the same part. */
+    private static List<Hole> sorted(List<Hole> holes) {
+        return holes.stream()
+                .sorted(Comparator.comparing(Hole::purpose)
+                        .thenComparingDouble(Hole::x)
+                        .thenComparingDouble(Hole::y))
+                .toList();
     }
 
     private static List<Hole> mirrored(List<Hole> holes, double width) {
