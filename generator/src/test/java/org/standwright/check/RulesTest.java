@@ -1,0 +1,222 @@
+package org.standwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.standwright.design.Designs.BOARD_12;
+import static org.standwright.design.Designs.BOARD_18;
+import static org.standwright.design.Designs.BOARD_6;
+import static org.standwright.design.Designs.CASTERS;
+import static org.standwright.design.Designs.LEVELERS;
+import static org.standwright.design.Designs.PLANER;
+import static org.standwright.design.Designs.bay;
+import static org.standwright.design.Designs.equal;
+import static org.standwright.design.Designs.slide;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.standwright.design.Caster;
+import org.standwright.design.Designs;
+import org.standwright.design.Machine;
+import org.standwright.design.Size2;
+import org.standwright.design.Slide;
+import org.standwright.design.StandDesign;
+import org.standwright.design.StandDesign.DrawerPlan;
+import org.standwright.design.StandDesign.Mount;
+import org.standwright.design.Support;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.part.Material;
+import org.standwright.part.Nominal;
+import org.standwright.part.SheetGood;
+
+/** For each rule a design that is wrong in one way, and for most of them its neighbour that is not. */
+class RulesTest {
+    private static final double WOOD = 40;
+    private static final Size2 PLAN = new Size2(720, 560);
+
+    @Test
+    void stopsAMachineWhoseBaseHangsOverTheWorktop() {
+        var wide = stand(planer(new Size2(760, 360)), PLAN, CASTERS, BOARD_18, slide());
+        var deep = stand(planer(new Size2(560, 600)), PLAN, CASTERS, BOARD_18, slide());
+
+        assertThat(stops(wide)).singleElement().satisfies(finding -> {
+            assertThat(finding.rule()).isEqualTo("machine-on-worktop");
+            assertThat(finding.subject()).isEqualTo("planer");
+            assertThat(finding.message()).contains("760 mm wide", "by 20 mm on a side");
+        });
+        assertThat(stops(deep))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("600 mm deep", "by 20 mm on a side"));
+        assertThat(stops(stand(planer(PLAN), PLAN, CASTERS, BOARD_18, slide()))).isEmpty();
+    }
+
+    /** Sanded plywood of 18 mm: 18 + (0.2 + 0.54) and 18 - (0.4 + 0.54), 17.06 to 18.74 mm (EN 315, as quoted). */
+    @Test
+    void doubtsAThicknessThatNoSheetOfItsNominalOneHas() {
+        var slip = with(CASTERS, sold18(16.9), slide());
+
+        assertThat(found(slip, "sheet-thickness")).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+            assertThat(finding.subject()).isEqualTo("front board");
+            assertThat(finding.message()).contains("Measured 16.9 mm", "17.1 mm to 18.7 mm");
+        });
+        assertThat(found(with(CASTERS, sold18(17.1), slide()), "sheet-thickness"))
+                .isEmpty();
+        assertThat(found(with(CASTERS, sold18(18.8), slide()), "sheet-thickness"))
+                .hasSize(1);
+    }
+
+    /** Opening 1000 - 2 x 18, box 26 less: 938 on slides of 500 is 1.9 times as wide as long. */
+    @Test
+    void tellsThatADrawerWiderThanOneAndAHalfSlidesBinds() {
+        var wide = stand(PLANER, new Size2(1000, 560), CASTERS, BOARD_18, slide());
+
+        assertThat(found(wide, "wide-drawer")).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+            assertThat(finding.subject()).isEqualTo("bay 1");
+            assertThat(finding.message()).contains("938 mm wide on slides of 500 mm");
+        });
+        assertThat(found(with(CASTERS, BOARD_18, slide()), "wide-drawer")).isEmpty();
+    }
+
+    @Test
+    void warnsOfCastersWithoutABrake() {
+        var loose = with(withoutBrake(CASTERS.caster()), BOARD_18, slide());
+
+        assertThat(found(loose, "rolling-stand"))
+                .allMatch(finding -> finding.severity() == Severity.CAUTION)
+                .extracting(Finding::subject)
+                .containsExactly("caster 100", "casters");
+        assertThat(found(with(CASTERS, BOARD_18, slide()), "rolling-stand"))
+                .extracting(Finding::subject)
+                .containsExactly("casters");
+    }
+
+    @Test
+    void warnsOfDrawersThatRollOpenOnAStandThatRolls() {
+        var withoutDetent = withoutDetent(slide());
+
+        assertThat(found(with(CASTERS, BOARD_18, withoutDetent), "rolling-stand"))
+                .allMatch(finding -> finding.severity() == Severity.CAUTION)
+                .extracting(Finding::subject)
+                .containsExactly("slide", "casters");
+        assertThat(found(with(LEVELERS, BOARD_18, withoutDetent), "rolling-stand"))
+                .isEmpty();
+    }
+
+    @Test
+    void tellsWhetherTheHeightCanBeSet() {
+        assertThat(found(with(new Support.None(3), BOARD_18, slide()), "level-floor"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("Nothing in the height stack"));
+        assertThat(found(with(LEVELERS, BOARD_18, slide()), "level-floor"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("from 885 mm to 920 mm"));
+    }
+
+    /**
+     * 2.44 m x 1.22 m x 18 mm of 680 kg/m³ weigh 36.4 kg, 12 mm 24.3 kg, 6 mm 12.1 kg; the load constant of the lifting
+     * equation is 23 kg (NIOSH Pub. 94-110).
+     */
+    @Test
+    void warnsOfSheetsThatOnePersonShouldNotLift() {
+        assertThat(found(with(CASTERS, BOARD_18, slide()), "sheet-lifting"))
+                .allMatch(finding -> finding.severity() == Severity.CAUTION)
+                .extracting(Finding::subject)
+                .containsExactly(BOARD_18.material().name(), BOARD_12.material().name())
+                .doesNotContain(BOARD_6.material().name());
+    }
+
+    @Test
+    void tellsThatScrewsInPanelEdgesAreNotRated() {
+        assertThat(found(with(CASTERS, BOARD_18, slide()), "edge-screws"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.severity()).isEqualTo(Severity.NOTE));
+    }
+
+    /** What one rule finds; nothing that these designs are not about may stop them. */
+    private static List<Finding> found(StandDesign design, String rule) {
+        assertThat(stops(design)).isEmpty();
+        return all(design).stream()
+                .filter(finding -> finding.rule().equals(rule))
+                .toList();
+    }
+
+    private static List<Finding> stops(StandDesign design) {
+        return all(design).stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .toList();
+    }
+
+    private static List<Finding> all(StandDesign design) {
+        return Checks.of(StandBuilder.build(design), WOOD);
+    }
+
+    private static Machine planer(Size2 base) {
+        return new Machine(PLANER.name(), base, PLANER.envelope(), PLANER.mass(), PLANER.reference(), PLANER.feet());
+    }
+
+    private static SheetGood sold18(double measured) {
+        var board = BOARD_18.material();
+        return new SheetGood(
+                new Material("front board", measured, board.density(), board.grain()),
+                BOARD_6.width(), // small enough to lift
+                BOARD_6.width(),
+                Optional.of(new Nominal(18, Nominal.Standard.METRIC_SANDED)),
+                Optional.empty());
+    }
+
+    private static Support withoutBrake(Caster caster) {
+        return new Support.Casters(new Caster(
+                caster.name(),
+                caster.height(),
+                caster.plate(),
+                caster.holes(),
+                caster.holeDiameter(),
+                caster.bolt(),
+                caster.swivelRadius(),
+                caster.rating(),
+                false));
+    }
+
+    private static Slide withoutDetent(Slide slide) {
+        return new Slide(
+                slide.name(),
+                slide.sideSpace(),
+                slide.bodyHeight(),
+                slide.plate(),
+                slide.setBack(),
+                slide.rearSpace(),
+                slide.rating(),
+                false,
+                slide.lengths());
+    }
+
+    private static StandDesign with(Support support, SheetGood front, Slide slide) {
+        return stand(PLANER, PLAN, support, front, slide);
+    }
+
+    private static StandDesign stand(Machine machine, Size2 plan, Support support, SheetGood front, Slide slide) {
+        var plain = Designs.stand(900, support, Mount.OVERLAY, List.of(bay(equal(3))));
+        var drawers = plain.drawers();
+        return new StandDesign(
+                plain.name(),
+                plain.unit(),
+                machine,
+                plain.workingHeight(),
+                plan,
+                support,
+                plain.carcass(),
+                plain.worktop(),
+                plain.bays(),
+                new DrawerPlan(
+                        drawers.box(),
+                        drawers.bottom(),
+                        front,
+                        slide,
+                        drawers.mount(),
+                        drawers.gap(),
+                        drawers.bumper()),
+                plain.screws(),
+                plain.saw());
+    }
+}
