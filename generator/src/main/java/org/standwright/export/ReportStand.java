@@ -6,7 +6,10 @@ import org.standwright.design.BayLayout;
 import org.standwright.design.DrawerLayout;
 import org.standwright.design.HeightStack;
 import org.standwright.design.StandDesign;
+import org.standwright.design.StandDesign.Bay;
+import org.standwright.design.StandDesign.Content;
 import org.standwright.design.Support;
+import org.standwright.part.SheetGood;
 
 /** The report's part of a stand: what was decided and how it came out. */
 final class ReportStand {
@@ -15,13 +18,16 @@ final class ReportStand {
     static ObjectNode design(StandDesign design) {
         var drawers = design.drawers();
         var node = JsonShapes.object();
+        node.put("workingHeight", design.workingHeight());
         node.set("machine", JsonShapes.plain(design.machine()));
         node.set("plan", JsonShapes.plain(design.plan()));
         node.set("support", support(design.support()));
+        node.set("sheets", sheets(design));
         node.put("housing", design.carcass().housing());
         node.put("fit", design.carcass().fit());
         node.put("worktopLayers", design.worktop().layers());
         node.set("overhang", JsonShapes.plain(design.worktop().overhang()));
+        node.set("bays", JsonShapes.list(design.bays(), ReportStand::bay));
         node.set("slide", JsonShapes.plain(drawers.slide()));
         node.set("mount", JsonShapes.JSON.valueToTree(drawers.mount()));
         node.put("gap", drawers.gap());
@@ -63,6 +69,39 @@ final class ReportStand {
         node.set("inside", JsonShapes.plain(drawer.inside()));
         node.set("slide", JsonShapes.plain(drawer.slide()));
         return node.put("slideLineOnSide", drawer.slideLineOnSide()).put("slideLineOnBox", drawer.slideLineOnBox());
+    }
+
+    /** What each sheet is used for: two may share a name when one was measured off its preset. */
+    private static ObjectNode sheets(StandDesign design) {
+        var node = JsonShapes.object();
+        node.set("carcass", sheet(design.carcass().sheet()));
+        node.set("back", sheet(design.carcass().back()));
+        node.set("worktop", sheet(design.worktop().sheet()));
+        node.set("box", sheet(design.drawers().box()));
+        node.set("bottom", sheet(design.drawers().bottom()));
+        node.set("front", sheet(design.drawers().front()));
+        return node;
+    }
+
+    private static ObjectNode sheet(SheetGood sheet) {
+        return JsonShapes.object()
+                .put("name", sheet.material().name())
+                .put("thickness", sheet.material().thickness());
+    }
+
+    private static ObjectNode bay(Bay bay) {
+        var node = JsonShapes.object();
+        bay.width().ifPresent(width -> node.put("width", width));
+        node.set("contents", JsonShapes.list(bay.contents(), ReportStand::content));
+        return node;
+    }
+
+    private static ObjectNode content(Content content) {
+        var node = JsonShapes.plain(content);
+        if (content instanceof Content.GivenDrawers) {
+            return node.put("kind", "drawers");
+        }
+        return node.put("kind", content instanceof Content.EqualDrawers ? "equal-drawers" : "filled-drawers");
     }
 
     private static ObjectNode support(Support support) {
