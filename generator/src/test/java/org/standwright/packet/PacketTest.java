@@ -94,6 +94,30 @@ class PacketTest {
                 .contains("NIOSH recommends 1 mg/m³", "manual, local codes and licensed practice");
     }
 
+    /** Common practice, no source: what the bottom covers is in place before the bottom covers it. */
+    @Test
+    void boltsAndNutsAreInTheBlocksBeforeTheBottomCoversThem() throws IOException {
+        assertThat(oneLine(text(Jobs.packet(Jobs.metric()))))
+                .containsSubsequence(
+                        "Glue the two layers of each block strip",
+                        "Put the caster bolts in from above",
+                        "from inside the carcass through the bottom",
+                        "Put the casters over the bolts",
+                        "Lay the lower layer of the worktop on the sub-top",
+                        "reach into the upper layer",
+                        "Lock all casters",
+                        "none closer than 30 mm to a worktop screw",
+                        "Measure every opening");
+        assertThat(oneLine(text(Jobs.packet(Jobs.inches()))))
+                .containsSubsequence("Drive the leveler nuts in from above", "screw the levelers in");
+        assertThat(oneLine(text(Jobs.packet(Jobs.plinth())))).contains("these screws are not listed");
+    }
+
+    @Test
+    void aStandWithoutAMachineHasNoStepForOne() throws IOException {
+        assertThat(oneLine(text(Jobs.packet(Jobs.bench())))).doesNotContain("lift it on", "machine's bolts");
+    }
+
     @Test
     void findingsComeHeaviestFirst() throws IOException {
         var text = text(Jobs.packet(Jobs.metric()));
