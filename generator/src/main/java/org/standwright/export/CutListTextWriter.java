@@ -15,6 +15,9 @@ import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Stand;
+import org.standwright.packet.CutListWords;
+import org.standwright.packet.MemberNames;
+import org.standwright.packet.SecondStage;
 import org.standwright.part.Material;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.SheetPlan;
@@ -36,7 +39,8 @@ public final class CutListTextWriter {
         page.title(stand);
         page.findings(findings);
         page.boards(plan);
-        page.cuts(cutList);
+        page.words();
+        page.cuts(cutList, SecondStage.of(stand));
         page.hardware(cutList);
         out.write((String.join("\n", page.lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }
@@ -47,7 +51,6 @@ public final class CutListTextWriter {
         lines.add("=".repeat(name.length()));
         lines.add("Working height " + units.length(stand.stack().workingHeight()) + ", for "
                 + stand.design().machine().name() + ".");
-        lines.add("Sizes are length x width; length runs along the grain.");
     }
 
     private void findings(List<Finding> findings) {
@@ -74,7 +77,12 @@ public final class CutListTextWriter {
                 String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()));
     }
 
-    private void cuts(CutList cutList) {
+    private void words() {
+        heading("Words");
+        CutListWords.paragraphs().forEach(words -> lines.addAll(WrappedText.lines("", "    ", plain(words))));
+    }
+
+    private void cuts(CutList cutList, SecondStage later) {
         byMaterial(cutList).forEach((material, ofMaterial) -> {
             heading("Cut from " + material.name() + ", " + units.length(material.thickness()) + " thick");
             var table = new TextTable(LEFT, RIGHT, RIGHT, LEFT, RIGHT, LEFT);
@@ -88,12 +96,26 @@ public final class CutListTextWriter {
             var rows = table.lines();
             for (int row = 0; row < rows.size(); row++) {
                 lines.add(rows.get(row));
-                ofMaterial
-                        .get(row)
-                        .notes()
+                notes(ofMaterial.get(row), later)
                         .forEach(note -> lines.addAll(WrappedText.lines("        ", "            ", note)));
             }
         });
+    }
+
+    /** When it is cut, which pieces it is, and what is machined into them. */
+    private static List<String> notes(CutLine line, SecondStage later) {
+        var notes = new ArrayList<String>();
+        if (later.holds(line)) {
+            notes.add(SecondStage.MARK);
+        }
+        notes.add("for " + MemberNames.of(line));
+        notes.addAll(line.notes());
+        return notes;
+    }
+
+    /** Signs of plain text only, so that columns line up in every editor. */
+    private static String plain(String words) {
+        return words.replace("×", "x");
     }
 
     private void hardware(CutList cutList) {

@@ -1,6 +1,7 @@
 package org.standwright.packet;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
@@ -15,12 +16,14 @@ final class CutListSection implements Section {
     public void print(Contents contents, Flow flow) {
         flow.freshPage();
         flow.heading("Cut list");
-        flow.paragraph(
-                "Cut size: length along the grain × width × thickness, as it leaves the saw. Places in the notes: "
-                        + "x along the grain from the reference end, y across it from the reference edge. Mark the reference "
-                        + "face and edge of every piece as soon as it is cut. A pair that ends in -L and -R mirrors each other.");
+        CutListWords.paragraphs().forEach(flow::paragraph);
+        var later = SecondStage.of(contents.stand());
+        if (contents.cutList().lines().stream().anyMatch(later::holds)) {
+            flow.paragraph("Lines marked 'stage 2' are parts of drawers. Cut them when the carcass is glued and its "
+                    + "openings are measured: their sizes here are those of the drawing.");
+        }
         var rows = contents.cutList().lines().stream()
-                .map(line -> row(line, contents.units()))
+                .map(line -> row(line, later, contents.units()))
                 .toList();
         flow.table(new Table(
                 List.of(
@@ -33,7 +36,7 @@ final class CutListSection implements Section {
                 rows));
     }
 
-    private static List<String> row(CutLine line, Units units) {
+    private static List<String> row(CutLine line, SecondStage later, Units units) {
         var part = line.part();
         var size = size(part.cutLength(), part.cutWidth(), part, units);
         var finished =
@@ -44,14 +47,19 @@ final class CutListSection implements Section {
                 line.material().name(),
                 String.valueOf(line.count()),
                 size + finished,
-                Stream.concat(uses(line), line.notes().stream()).collect(Collectors.joining("\n")));
+                notes(line, later).collect(Collectors.joining("\n")));
+    }
+
+    private static Stream<String> notes(CutLine line, SecondStage later) {
+        var stage = later.holds(line) ? Stream.of(SecondStage.MARK) : Stream.<String>empty();
+        return Stream.of(stage, uses(line), line.notes().stream()).flatMap(Function.identity());
     }
 
     /** Which parts of the stand it is, where its name alone does not say so. */
     private static Stream<String> uses(CutLine line) {
         return line.members().equals(List.of(line.part().name()))
                 ? Stream.empty()
-                : Stream.of("for " + String.join(", ", line.members()));
+                : Stream.of("for " + MemberNames.of(line));
     }
 
     private static String size(double length, double width, Part part, Units units) {

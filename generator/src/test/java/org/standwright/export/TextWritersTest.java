@@ -36,6 +36,16 @@ class TextWritersTest {
     }
 
     @Test
+    void saysWhatItsWordsMeanWhichPiecesALineIsForAndWhichWait() throws IOException {
+        assertThat(cutList(StandBuilder.build(Designs.planerStand())))
+                .contains("Words")
+                .anyMatch(line -> line.startsWith("Show face and bench face: "))
+                .anyMatch(line -> line.startsWith("Reference end and reference edge: "))
+                .contains("        for drawer 1.2 to 1.4 front")
+                .contains("        stage 2: cut after the opening is measured");
+    }
+
+    @Test
     void breaksLongSentences() throws IOException {
         assertThat(cutList(StandBuilder.build(Designs.planerStand())))
                 .filteredOn(line -> line.contains("lock all four"))

@@ -6,13 +6,16 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.cutlist.CutList;
 import org.standwright.design.StandDesign;
+import org.standwright.design.stand.StandBuilder;
 import org.standwright.drawing.Drawing;
 import org.standwright.drawing.Lettering;
 import org.standwright.drawing.TextMeasure;
@@ -111,6 +114,23 @@ class PacketTest {
         assertThat(oneLine(text(Jobs.packet(Jobs.inches()))))
                 .containsSubsequence("Drive the leveler nuts in from above", "screw the levelers in");
         assertThat(oneLine(text(Jobs.packet(Jobs.plinth())))).contains("these screws are not listed");
+    }
+
+    /** Common practice, no source: drawers are cut to the openings as built; inset fronts too, overlay fronts not. */
+    @Test
+    void drawerPartsAndInsetFrontsWaitForTheSecondStage() {
+        assertThat(stageTwo(Jobs.metric())).containsOnly("drawer side", "box front", "box back", "drawer bottom");
+        assertThat(stageTwo(Jobs.inches()))
+                .containsOnly("drawer side", "box front", "box back", "drawer bottom", "drawer front");
+    }
+
+    private static Set<String> stageTwo(StandDesign design) {
+        var stand = StandBuilder.build(design);
+        var later = SecondStage.of(stand);
+        return CutList.of(stand.assembly(), design.unit()).lines().stream()
+                .filter(later::holds)
+                .map(line -> line.part().name())
+                .collect(Collectors.toSet());
     }
 
     @Test

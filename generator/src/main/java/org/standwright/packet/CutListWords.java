@@ -1,0 +1,22 @@
+package org.standwright.packet;
+
+import java.util.List;
+
+/** What the words of a cut list mean; said once, on paper and in the text file alike. */
+public final class CutListWords {
+    private CutListWords() {}
+
+    /** One paragraph each. */
+    public static List<String> paragraphs() {
+        return List.of(
+                "Cut size: length along the grain × width, as the piece leaves the saw. Labels that end in -L and -R "
+                        + "are mirror images of each other.",
+                "Show face and bench face: the show face of a piece is the one that its first note points out ('up', "
+                        + "'to the left') as it sits in the finished stand; the bench face is the other, on which it "
+                        + "lies on the bench.",
+                "Reference end and reference edge: where x and y count from, x along the grain and y across it, on both "
+                        + "faces. The first note names them. Show face up and reference end to the left, the reference "
+                        + "edge is the one towards you. Mark all three as soon as the piece is cut.",
+                "Notes speak of the piece that they name; the others of the line are the same piece, turned.");
+    }
+}
