@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Locale;
 import org.standwright.check.Finding;
 import org.standwright.design.BayLayout;
-import org.standwright.design.HeightStack;
 import org.standwright.design.Size3;
 import org.standwright.design.Stand;
+import org.standwright.drawing.figure.PrintedStack;
 import org.standwright.geom.Box3;
 import org.standwright.unit.Units;
 
@@ -32,33 +32,26 @@ public final class OverviewTextWriter {
     public static void write(Stand stand, List<Finding> findings, OutputStream out) throws IOException {
         var page = new OverviewTextWriter(stand);
         page.lines.add(stand.design().name());
-        page.stack(stand.stack());
+        page.stack(PrintedStack.of(stand.stack(), page.units));
         page.sizes();
         stand.bays().forEach(page::bay);
         page.findings(findings);
         out.write((String.join("\n", page.lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
-    private void stack(HeightStack stack) {
+    private void stack(PrintedStack stack) {
         heading("Height stack, from the floor up");
         var table = new TextTable(LEFT, RIGHT, LEFT);
-        stack.terms().forEach(term -> table.add(term.name(), units.length(term.height()), range(term)));
-        table.add("working height", units.length(stack.workingHeight()), range(stack));
+        stack.layers().forEach(layer -> row(layer, table));
+        row(stack.sum(), table);
         lines.addAll(table.lines());
     }
 
-    private String range(HeightStack.Term term) {
-        return term.isAdjustable() ? range(term.height() - term.less(), term.height() + term.more()) : "";
-    }
-
-    private String range(HeightStack stack) {
-        return stack.terms().stream().anyMatch(HeightStack.Term::isAdjustable)
-                ? range(stack.lowest(), stack.highest())
+    private void row(PrintedStack.Layer layer, TextTable table) {
+        var range = layer.isAdjustable()
+                ? "can be set from " + units.bareLength(layer.lowest()) + " to " + units.length(layer.highest())
                 : "";
-    }
-
-    private String range(double least, double most) {
-        return "can be set from " + units.bareLength(least) + " to " + units.length(most);
+        table.add(layer.name(), units.length(layer.height()), range);
     }
 
     private void sizes() {

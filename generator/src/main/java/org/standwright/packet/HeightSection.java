@@ -2,9 +2,9 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.HeightStack;
 import org.standwright.design.Stand;
 import org.standwright.design.Support;
+import org.standwright.drawing.figure.PrintedStack;
 import org.standwright.drawing.figure.StackFigure;
 import org.standwright.packet.Table.Column;
 import org.standwright.unit.Units;
@@ -19,7 +19,7 @@ final class HeightSection implements Section {
         flow.title(stand.design().name());
         flow.paragraph(summary(stand));
         flow.heading("Height stack");
-        flow.table(stack(stand.stack(), contents.units()));
+        flow.table(stack(PrintedStack.of(stand.stack(), contents.units()), contents.units()));
         flow.paragraph(solved(stand, contents.units()));
         flow.add(Band.gap(4));
         flow.figure(StackFigure.of(stand, FIGURE, flow.measure()));
@@ -52,28 +52,32 @@ final class HeightSection implements Section {
         return support instanceof Support.Plinth ? "on a plinth" : "on pads";
     }
 
-    private static Table stack(HeightStack stack, Units units) {
+    private static Table stack(PrintedStack stack, Units units) {
         var rows = new ArrayList<List<String>>();
-        for (var term : stack.terms()) {
-            var range = term.isAdjustable()
-                    ? units.bareLength(term.height() - term.less()) + " to "
-                            + units.bareLength(term.height() + term.more())
-                    : "fixed";
-            rows.add(List.of(term.name(), units.bareLength(term.height()), range));
-        }
-        var range = stack.lowest() < stack.highest()
-                ? units.bareLength(stack.lowest()) + " to " + units.bareLength(stack.highest())
-                : "fixed";
-        rows.add(List.of("Sum = working height", units.bareLength(stack.workingHeight()), range));
+        stack.layers().forEach(layer -> rows.add(row(layer.name(), layer, units)));
+        rows.add(row("Sum = working height", stack.sum(), units));
         return new Table(
                 List.of(Column.words("From the floor up"), Column.figures("Height"), Column.figures("Adjustable")),
                 rows);
     }
 
+    private static List<String> row(String name, PrintedStack.Layer layer, Units units) {
+        var range = layer.isAdjustable()
+                ? units.bareLength(layer.lowest()) + " to " + units.bareLength(layer.highest())
+                : "fixed";
+        return List.of(name, units.bareLength(layer.height()), range);
+    }
+
     private static String solved(Stand stand, Units units) {
-        return "The carcass is the term that was solved for: "
-                + units.length(stand.carcass().size().z()) + " high, so that the sum is the working height. "
-                + "Measure the machine and the worktop before cutting; a change in any term changes the carcass.";
+        var printed =
+                units.length(PrintedStack.of(stand.stack(), units).carcass().height());
+        var exact = units.length(stand.carcass().size().z());
+        return "The carcass is the term that was solved for: " + printed
+                + " high, so that the sum is the working height"
+                + (printed.equals(exact)
+                        ? ""
+                        : "; it takes up what the other terms were rounded by (alone: " + exact + ")")
+                + ". Measure the machine and the worktop before cutting; a change in any term changes the carcass.";
     }
 
     private static void masses(Contents contents, Flow flow) {

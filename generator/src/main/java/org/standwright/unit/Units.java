@@ -71,6 +71,13 @@ public enum Units {
         return this == MM ? decimal(mm, 1) : fraction(mm / 25.4);
     }
 
+    /** The length that {@link #bareLength} shows for this one, mm. */
+    public double shown(double mm) {
+        return this == MM
+                ? BigDecimal.valueOf(mm).setScale(1, RoundingMode.HALF_UP).doubleValue()
+                : Math.signum(mm) * Math.round(Math.abs(mm) / 25.4 * denominator) * 25.4 / denominator;
+    }
+
     /** '38.2 kg', '84.2 lb'. */
     public String mass(double kg) {
         return decimal(kg / Measure.MASS.of(1, massUnit), 1) + " " + massUnit;

@@ -69,13 +69,14 @@ class PacketTest {
                 .contains("lengths in millimetres unless marked");
     }
 
+    /** Added by hand, as printed: levelers 31/32 to 2 3/8, usually 1 9/16; 36 − 19/32 and 36 + 13/16. */
     @Test
     void inchPacketIsLetterAndReadsInFractions() throws IOException {
         var pages = Jobs.packet(Jobs.inches());
 
         assertThat(pages.get(0).width()).isCloseTo(8.5 * 25.4, within(1e-9));
         assertThat(pages.get(0).height()).isCloseTo(11 * 25.4, within(1e-9));
-        assertThat(text(pages)).contains("Sum = working height 36 35 13/32 to 36 25/32", "lengths in inches");
+        assertThat(text(pages)).contains("Sum = working height 36 35 13/32 to 36 13/16", "lengths in inches");
     }
 
     /** Twice the side space of the slide comes off the opening: 2 × 13.0 = 26.0 mm. */

@@ -22,22 +22,22 @@ public final class StackFigure {
 
     /** The column, {@code height} mm tall on paper; terms of no height are left out. */
     public static Figure of(Stand stand, double height, TextMeasure measure) {
-        var stack = stand.stack();
         var units = stand.design().unit();
-        double scale = height / stack.workingHeight();
+        var stack = PrintedStack.of(stand.stack(), units);
+        double scale = height / stack.sum().height();
         var layers = new ArrayList<Shape>();
         var spans = new ArrayList<Span>();
         double z = 0;
-        for (var term : stack.terms()) {
-            double top = z + term.height() * scale;
+        for (var layer : stack.layers()) {
+            double top = z + layer.height() * scale;
             if (top - z > 1e-3) {
                 var fill = layers.size() % 2 == 0 ? Fill.LIGHT : Fill.WHITE;
                 layers.add(Polygon.of(new Rect(0, z, WIDTH, top), Pen.OUTLINE, fill));
-                spans.add(new Span(z, top, term.name() + "  " + units.bareLength(term.height())));
+                spans.add(new Span(z, top, layer.name() + "  " + units.bareLength(layer.height())));
             }
             z = top;
         }
-        return finished(layers, spans, new Span(0, z, units.length(stack.workingHeight())), measure);
+        return finished(layers, spans, new Span(0, z, units.length(stack.sum().height())), measure);
     }
 
     private static Figure finished(List<Shape> layers, List<Span> terms, Span whole, TextMeasure measure) {

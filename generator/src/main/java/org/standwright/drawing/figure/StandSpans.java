@@ -22,23 +22,26 @@ record StandSpans(Stand stand, Scale scale) {
         return boxes.isEmpty() ? stand.carcass() : Box3.around(boxes);
     }
 
-    /** Everything that is made, without the machine and its like. */
-    Box3 woodwork() {
-        return Box3.around(
-                stand.assembly().parts().stream().map(part -> part.box()).toList());
-    }
-
     /** Terms of the height stack from the floor up. */
     List<Span> stack() {
-        var stops = new ArrayList<Double>(List.of(0.0));
-        for (var term : stand.stack().terms()) {
-            stops.add(stops.get(stops.size() - 1) + term.height());
+        var spans = new ArrayList<Span>();
+        double z = 0;
+        for (var layer : printed().layers()) {
+            double top = z + layer.height();
+            if (layer.height() > 0) {
+                spans.add(span(z, top));
+            }
+            z = top;
         }
-        return between(stops.stream().mapToDouble(Double::doubleValue));
+        return spans;
+    }
+
+    private PrintedStack printed() {
+        return PrintedStack.of(stand.stack(), stand.design().unit());
     }
 
     List<Span> workingHeight() {
-        return List.of(span(0, stand.stack().workingHeight()));
+        return List.of(span(0, printed().sum().height()));
     }
 
     /** Fronts of one bay; the gaps between them are left without figures. */
