@@ -14,6 +14,7 @@ public final class Checks {
             new Tipping(),
             new SheetLifting(),
             new LevelFloor(),
+            new ElbowHeight(),
             new WideDrawer(),
             new EdgeScrews());
 

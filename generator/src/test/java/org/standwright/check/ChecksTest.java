@@ -44,4 +44,19 @@ class ChecksTest {
     void saysThatTippingIsNotWorkedOut() {
         assertThat(Checks.of(STAND, 40)).anyMatch(finding -> finding.rule().equals("tipping"));
     }
+
+    /** Elbow 1104 + 25 mm in shoes: light 1029 to 1079, heavy 729 to 929 (offsets by CCOHS and AUVA, as quoted). */
+    @Test
+    void knowsWhichHeightsSuitAnElbow() {
+        double elbow = ElbowHeight.MEN + ElbowHeight.SHOES;
+
+        assertThat(ElbowHeight.Work.LIGHT.lowest(elbow)).isEqualTo(1029);
+        assertThat(ElbowHeight.Work.LIGHT.highest(elbow)).isEqualTo(1079);
+        assertThat(ElbowHeight.Work.HEAVY.lowest(elbow)).isEqualTo(729);
+        assertThat(ElbowHeight.Work.HEAVY.highest(elbow)).isEqualTo(929);
+        assertThat(Checks.of(STAND, 40))
+                .filteredOn(finding -> finding.rule().equals("elbow-height"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("729 to 929 mm", "647 to 847 mm"));
+    }
 }

@@ -1,0 +1,65 @@
+package org.standwright.check;
+
+import java.util.List;
+import org.standwright.design.Stand;
+import org.standwright.unit.Units;
+
+/**
+ * The heights that suit people of middling size. Elbow heights: medians of ANSUR II (2012, public data), bare feet; shoes
+ * add 25 mm (common practice, no source). Offsets from the elbow: CCOHS and AUVA, as quoted.
+ */
+final class ElbowHeight implements Rule {
+    /** Median elbow height of the men measured, mm. */
+    static final double MEN = 1104;
+    /** Median elbow height of the women measured, mm. */
+    static final double WOMEN = 1022;
+    /** mm. */
+    static final double SHOES = 25;
+
+    /** Kinds of work by how far below the elbow their surface should lie. */
+    enum Work {
+        LIGHT(50, 100),
+        /** Pressing down. */
+        HEAVY(200, 400);
+
+        private final double least;
+        private final double most;
+
+        Work(double least, double most) {
+            this.least = least;
+            this.most = most;
+        }
+
+        /** Lowest surface for an elbow at this height, mm. */
+        double lowest(double elbow) {
+            return elbow - most;
+        }
+
+        /** Highest surface for an elbow at this height, mm. */
+        double highest(double elbow) {
+            return elbow - least;
+        }
+    }
+
+    @Override
+    public List<Finding> check(Stand stand, Load load) {
+        var units = stand.design().unit();
+        return List.of(new Finding(
+                Severity.NOTE,
+                "elbow-height",
+                "working height",
+                units.length(stand.stack().workingHeight()) + ". In shoes, a man of middling size works at "
+                        + range(MEN, units) + ", a woman at " + range(WOMEN, units)
+                        + ". Your own elbow decides: measure it.",
+                "ANSUR II elbow heights; CCOHS and AUVA offsets"));
+    }
+
+    private static String range(double elbow, Units units) {
+        return range(Work.LIGHT, elbow, units) + " for light work, at " + range(Work.HEAVY, elbow, units)
+                + " for heavy work";
+    }
+
+    private static String range(Work work, double elbow, Units units) {
+        return units.bareLength(work.lowest(elbow + SHOES)) + " to " + units.length(work.highest(elbow + SHOES));
+    }
+}
