@@ -28,7 +28,7 @@ class RandomStandsTest {
     private static final Pattern NEAREST = Pattern.compile("nearest possible working height is ([^,]+?)[.,]( |$)");
 
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, "full".equals(System.getProperty("standwright.random")) ? 1000 : 60);
+        return LongStream.rangeClosed(1, "full".equals(System.getProperty("standwright.random")) ? 1000 : 40);
     }
 
     @ParameterizedTest
