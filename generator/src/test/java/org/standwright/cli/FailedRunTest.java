@@ -2,9 +2,12 @@ package org.standwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.management.ThreadMXBean;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.RandomAccessFile;
 import java.io.Writer;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -12,12 +15,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FailedRunTest {
+    @TempDir
+    private Path folder;
+
     private Session session;
 
     @BeforeEach
-    void open(@TempDir Path folder) throws IOException {
+    void open() throws IOException {
         session = new Session(folder);
         session.write("low.json", Session.DESIGN.formatted("200 mm", Session.CASTER));
         session.write("broken.json", "{\n  \"version\": 1,\n  \"kind\": }\n");
@@ -65,6 +72,23 @@ class FailedRunTest {
         assertThat(session.err.toString()).contains("error: ").contains(message);
         assertThat(session.err.toString()).doesNotContain("Exception", "\tat ");
         assertThat(session.out.toString()).isEmpty();
+        assertThat(session.tree()).isEqualTo(before);
+    }
+
+    /** A file of 100 MB that takes no room on the disk; reading it would take as much memory. */
+    @ParameterizedTest
+    @ValueSource(strings = {"make T/huge.json --out T/o", "check T/huge.json"})
+    void refusesAHugeFileBeforeReadingIt(String command) throws IOException {
+        try (var file = new RandomAccessFile(folder.resolve("huge.json").toFile(), "rw")) {
+            file.setLength(100_000_000);
+        }
+        var before = session.tree();
+        var threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        long allocated = threads.getCurrentThreadAllocatedBytes();
+
+        assertThat(session.run(command)).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(threads.getCurrentThreadAllocatedBytes() - allocated).isLessThan(50_000_000);
+        assertThat(session.err.toString()).contains("huge.json is larger than 4 MB.");
         assertThat(session.tree()).isEqualTo(before);
     }
 
