@@ -15,7 +15,10 @@ final class PresetsShowCommand implements Callable<Integer> {
     @Mixin
     private PresetsFolder presets;
 
-    @Parameters(paramLabel = "KIND/NAME", description = "As 'presets list' writes it: machine/thickness-planer.")
+    @Parameters(
+            paramLabel = "KIND/NAME",
+            description =
+                    "As 'presets list' writes it: machine/thickness-planer; the name alone when only one is called so.")
     private String name;
 
     @Override

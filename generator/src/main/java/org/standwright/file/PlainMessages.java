@@ -14,6 +14,9 @@ import org.standwright.file.text.Problems;
 
 /** Says what the schema's validator found in the words of the file's writer. */
 final class PlainMessages {
+    /** The schema's pattern for names that stand on terminals, paper and files. */
+    private static final String PRINTABLE = "^(?=.*\\S)[^\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]*$";
+
     private final Shape schema;
     private final JsonText json;
     private final Problems problems;
@@ -110,11 +113,23 @@ final class PlainMessages {
     }
 
     private void addPattern(String at, JsonNode value, String pattern) {
-        if (pattern.equals("\\S")) {
-            problems.value(at, value, "must hold a word", "Name it so that it can be found again.");
+        if (pattern.equals(PRINTABLE)) {
+            addUnprintable(at, value);
         } else {
             problems.value(
                     at, value, "must be a plain name", "Use letters, digits, dots and dashes, without any folder.");
+        }
+    }
+
+    private void addUnprintable(String at, JsonNode value) {
+        if (value.asText().isBlank()) {
+            problems.value(at, value, "must hold a word", "Name it so that it can be found again.");
+        } else {
+            problems.value(
+                    at,
+                    value,
+                    "must hold no line break, control character or mark of writing direction",
+                    "Type it anew in plain letters.");
         }
     }
 

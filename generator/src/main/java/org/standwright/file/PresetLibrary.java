@@ -66,19 +66,50 @@ public final class PresetLibrary {
     /**
      * The text of a preset.
      *
-     * @param kindAndName such as {@code sheet/birch-18}
-     * @throws DesignFileException when there is no such preset
+     * @param given kind and name such as {@code sheet/birch-18}; the name alone when only one preset is called so
+     * @throws DesignFileException when there is no such preset, or more than one
      */
-    public String show(String kindAndName) {
-        int slash = kindAndName.indexOf('/');
-        var word = kindAndName.substring(0, Math.max(slash, 0));
-        var name = kindAndName.substring(slash + 1);
+    public String show(String given) {
+        int slash = given.indexOf('/');
+        if (slash < 0) {
+            return only(given).text();
+        }
+        var word = given.substring(0, slash);
+        var name = given.substring(slash + 1);
         var kind = FileKind.of(word)
-                .orElseThrow(
-                        () -> unknown(kindAndName, "must start with a kind", NearestName.hint(word, FileKind.words())));
+                .orElseThrow(() -> unknown(given, "must start with a kind", NearestName.hint(word, FileKind.words())));
         return find(kind, name)
-                .orElseThrow(() -> unknown(kindAndName, "is no preset", hint(kind, name)))
+                .orElseThrow(() -> unknown(given, "is no preset", guess(name, Stream.of(kind))))
                 .text();
+    }
+
+    private Preset only(String name) {
+        var found = Stream.of(FileKind.values())
+                .flatMap(kind -> find(kind, name).stream())
+                .toList();
+        if (found.isEmpty()) {
+            throw unknown(name, "is no preset", guess(name, Stream.of(FileKind.values())));
+        }
+        if (found.size() > 1) {
+            var choices = found.stream().map(PresetLibrary::full).toList();
+            throw unknown(name, "is the name of several", "Use " + NearestName.either(choices) + ".");
+        }
+        return found.get(0);
+    }
+
+    /** What was probably meant, written so that it can be shown. */
+    private String guess(String name, Stream<FileKind> kinds) {
+        var same = Stream.of(FileKind.values()).flatMap(kind -> find(kind, name).stream());
+        var known = kinds.flatMap(kind -> list(kind).stream()).toList();
+        var nearest = NearestName.to(name, known.stream().map(Preset::name).toList());
+        return Stream.concat(same, known.stream().filter(preset -> nearest.equals(Optional.of(preset.name()))))
+                .findFirst()
+                .map(preset -> "Did you mean \"" + full(preset) + "\"?")
+                .orElse("List them to see what there is.");
+    }
+
+    private static String full(Preset preset) {
+        return preset.kind().word() + "/" + preset.name();
     }
 
     /** A machine's file. */

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.standwright.file.text.DesignFileException;
 
 class BadDesignFilesTest {
@@ -257,6 +258,18 @@ class BadDesignFilesTest {
                         "900 mm",
                         "line 7, column 24: this is no JSON. Put words, and quantities with a unit, in double quotes: \"876 mm\"."),
                 bad(
+                        "\"900 mm\"",
+                        "NaN",
+                        "line 7, column 20: this is not a number that JSON knows. Write one in digits."),
+                bad(
+                        "\"900 mm\"",
+                        "-Infinity",
+                        "line 7, column 20: this is not a number that JSON knows. Write one in digits."),
+                bad(
+                        "\"trim\": 5 }",
+                        "\"trim\": Infinity}",
+                        "line 30, column 33: this is not a number that JSON knows. Write one in digits."),
+                bad(
                         "\"trim\": 5 }\n}",
                         "\"trim\": 5 }\n",
                         "line 32, column 1: the text ends too early. Close every quote, bracket and brace."),
@@ -325,6 +338,17 @@ class BadDesignFilesTest {
     void refusesMoreValuesThanAnyDesignHas() {
         assertThat(refusal(SampleDesign.with("[90, \"100 mm\"]", "[" + "9,".repeat(100_000) + "9]")))
                 .contains("there are more than 100000 values. A design needs a few hundred.");
+    }
+
+    /** U+202E turns the writing direction round, U+009B begins a terminal's command, U+2028 is a line break. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\\u202e", "\\u0000", "\\n", "\\u001b[2J", "\\u009b", "\\u2028", "\\u200b", "\\ud800"})
+    void refusesNamesThatHoldMoreThanCanBeSeen(String escaped) {
+        assertThat(refusal(SampleDesign.with("\"Test stand\"", "\"Test " + escaped + "stand\"")))
+                .contains(
+                        "field \"name\" is \"Test ",
+                        "but must hold no line break, control character or mark of writing direction.")
+                .doesNotContainPattern("[\\p{Cc}\\p{Cf}]");
     }
 
     @Test

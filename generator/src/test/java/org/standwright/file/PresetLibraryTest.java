@@ -125,12 +125,31 @@ class PresetLibraryTest {
     void saysWhatCanBeShown() {
         assertThatThrownBy(() -> library().show("sheat/birch-18"))
                 .hasMessage("preset \"sheat/birch-18\" must start with a kind. Did you mean \"sheet\"?");
-        assertThatThrownBy(() -> library().show("birch-18"))
-                .hasMessage(
-                        "preset \"birch-18\" must start with a kind. Use \"stand\", \"machine\", \"sheet\", \"slide\","
-                                + " \"caster\", \"leveler\", \"plinth\" or \"screw\".");
         assertThatThrownBy(() -> library().show("sheet/brich-18"))
-                .hasMessage("preset \"sheet/brich-18\" is no preset. Did you mean \"birch-18\"?");
+                .hasMessage("preset \"sheet/brich-18\" is no preset. Did you mean \"sheet/birch-18\"?");
+        assertThatThrownBy(() -> library().show("slide/slide-46-full"))
+                .hasMessage("preset \"slide/slide-46-full\" is no preset. Did you mean \"slide/slide-45-full\"?");
+        assertThatThrownBy(() -> library().show("slide/birch-18"))
+                .hasMessage("preset \"slide/birch-18\" is no preset. Did you mean \"sheet/birch-18\"?");
+        assertThatThrownBy(() -> library().show("brich-18"))
+                .hasMessage("preset \"brich-18\" is no preset. Did you mean \"sheet/birch-18\"?");
+        assertThatThrownBy(() -> library().show("wardrobe"))
+                .hasMessage("preset \"wardrobe\" is no preset. List them to see what there is.");
+    }
+
+    @Test
+    void showsWhatItGuesses() {
+        assertThat(library().show("slide/slide-45-full")).contains("\"kind\": \"slide\"");
+    }
+
+    @Test
+    void showsAPresetByItsNameAloneWhenOnlyOneIsCalledSo() throws IOException {
+        assertThat(library().show("birch-18")).isEqualTo(library().show("sheet/birch-18"));
+
+        write("designs/slides/birch-18.json", "{}");
+        assertThatThrownBy(() -> library().show("birch-18"))
+                .hasMessage("preset \"birch-18\" is the name of several. Use \"sheet/birch-18\" or"
+                        + " \"slide/birch-18\".");
     }
 
     @Test

@@ -24,7 +24,7 @@ public final class Pointer {
         var plain = (dotted.startsWith(".") ? dotted.substring(1) : dotted)
                 .replace("~1", "/")
                 .replace("~0", "~")
-                .replaceAll("\\p{Cntrl}", "?");
+                .replaceAll("[\\p{Cc}\\p{Cf}]", "?");
         return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "…";
     }
 }

@@ -70,7 +70,7 @@ public final class Problems {
         return Comparator.comparingInt(Position::line).thenComparingInt(Position::column);
     }
 
-    /** A value as its writer sees it, shortened. */
+    /** A value as its writer sees it, shortened; what cannot be seen is a question mark. */
     public static String shown(JsonNode value) {
         if (value.isObject()) {
             return "an object";
@@ -78,7 +78,7 @@ public final class Problems {
         if (value.isArray()) {
             return value.isEmpty() ? "an empty list" : "a list";
         }
-        var text = value.toString();
+        var text = value.toString().replaceAll("[\\p{Cc}\\p{Cf}]", "?");
         return text.length() <= LONGEST_VALUE ? text : text.substring(0, LONGEST_VALUE) + "…";
     }
 }

@@ -2,9 +2,12 @@ package org.standwright.file.text;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
+import java.util.regex.Pattern;
 
 /** Says in plain words why a text is no JSON, from the first character that does not fit. */
 final class SyntaxProblem {
+    private static final Pattern NO_NUMBER = Pattern.compile("[+-]?(?i:nan|inf|infinity)(?![\\w\"])");
+
     private final SourceText source;
     private final Position position;
     private final int offset;
@@ -21,11 +24,29 @@ final class SyntaxProblem {
             return FileProblem.whole(
                     source.file(), "holds a number or a name that is far too long", "Look for a key that got stuck.");
         }
+        int offset = (int) location.getCharOffset();
+        int word = startOfWord(source.text(), offset);
+        if (NO_NUMBER
+                .matcher(source.text())
+                .region(word, source.text().length())
+                .lookingAt()) {
+            var start = new Position(location.getLineNr(), location.getColumnNr() - (offset - word));
+            return new SyntaxProblem(source, start, word)
+                    .says("this is not a number that JSON knows", "Write one in digits.");
+        }
         var position = new Position(location.getLineNr(), location.getColumnNr());
-        var problem = new SyntaxProblem(source, position, (int) location.getCharOffset());
+        var problem = new SyntaxProblem(source, position, offset);
         return e instanceof JsonEOFException || problem.offset >= source.text().length()
                 ? problem.says("the text ends too early", "Close every quote, bracket and brace.")
                 : problem.byCharacter();
+    }
+
+    private static int startOfWord(String text, int offset) {
+        int start = Math.min(offset, text.length());
+        while (start > 0 && (Character.isLetter(text.charAt(start - 1)) || "+-".indexOf(text.charAt(start - 1)) >= 0)) {
+            start--;
+        }
+        return start;
     }
 
     private FileProblem byCharacter() {
