@@ -3,14 +3,8 @@ package org.standwright;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.Arrays;
-import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Stream;
@@ -24,7 +18,6 @@ import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.StartingFile;
-import org.standwright.make.Format;
 import org.standwright.make.Product;
 import org.standwright.unit.Units;
 
@@ -57,10 +50,10 @@ class PresetStandsTest {
     @MethodSource("stands")
     void givesTheSameBytesTwiceAndOnAnyNumberOfThreads(StandDesign design)
             throws ExecutionException, InterruptedException {
-        var first = bytes(design);
+        var first = Bytes.of(design);
         for (int threads : new int[] {1, 4}) {
             var pool = new ForkJoinPool(threads);
-            var again = pool.submit(() -> bytes(design)).get();
+            var again = pool.submit(() -> Bytes.of(design)).get();
             pool.shutdown();
             assertThat(again.keySet()).isEqualTo(first.keySet());
             first.forEach((name, bytes) -> assertThat(Arrays.equals(bytes, again.get(name)))
@@ -105,19 +98,5 @@ class PresetStandsTest {
 
         assertThat(bay.opening().width() / 25.4).isCloseTo(22.5625, within(1e-9));
         assertThat(bay.drawers().get(0).box().width() / 25.4).isCloseTo(21.53125, within(1e-9));
-    }
-
-    private static Map<String, byte[]> bytes(StandDesign design) {
-        var files = new LinkedHashMap<String, byte[]>();
-        for (var file : Format.files(EnumSet.allOf(Format.class), Product.of(design))) {
-            var out = new ByteArrayOutputStream();
-            try {
-                file.content().writeTo(out);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            files.put(file.name(), out.toByteArray());
-        }
-        return files;
     }
 }

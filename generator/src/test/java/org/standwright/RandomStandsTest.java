@@ -14,21 +14,32 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Stand;
+import org.standwright.design.StandDesign;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;
-import org.standwright.file.PresetLibrary;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.search.SheetPlanner;
+import org.standwright.solid.ClosedSolids;
 
 /** What must hold for any stand that can be built, over random design files. */
 class RandomStandsTest {
     private static final int ATTEMPTS = 40;
     private static final Pattern NEAREST = Pattern.compile("nearest possible working height is ([^,]+?)[.,]( |$)");
 
+    private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
+
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, "full".equals(System.getProperty("standwright.random")) ? 1000 : 40);
+        return LongStream.rangeClosed(1, FULL ? 1000 : 40);
+    }
+
+    static LongStream seedsToMesh() {
+        return LongStream.rangeClosed(1, FULL ? 60 : 5);
+    }
+
+    static LongStream seedsToWrite() {
+        return LongStream.rangeClosed(1, FULL ? 30 : 3);
     }
 
     @ParameterizedTest
@@ -63,6 +74,25 @@ class RandomStandsTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("seedsToMesh")
+    void hasClosedSolidsOfTheVolumeThatTheirFeaturesLeave(long seed) {
+        ClosedSolids.check(build(buildable(seed)).assembly());
+    }
+
+    @ParameterizedTest
+    @MethodSource("seedsToWrite")
+    void givesTheSameBytesTwice(long seed) {
+        var text = buildable(seed);
+        var again = Bytes.of(design(text));
+
+        Bytes.of(design(text))
+                .forEach((name, bytes) -> assertThat(again.remove(name))
+                        .as("%s, seed %d", name, seed)
+                        .isEqualTo(bytes));
+        assertThat(again).isEmpty();
+    }
+
     private static Optional<ImpossibleDesignException> refusal(String text) {
         try {
             build(text);
@@ -84,9 +114,11 @@ class RandomStandsTest {
     }
 
     static Stand build(String text) {
-        var presets = PresetLibrary.of(Path.of("."), Optional.empty());
-        return StandBuilder.build(
-                DesignFiles.parse("random.json", text, presets).design());
+        return StandBuilder.build(design(text));
+    }
+
+    private static StandDesign design(String text) {
+        return DesignFiles.parse("random.json", text, Presets.shipped()).design();
     }
 
     private static void holds(String text) {
