@@ -26,9 +26,4 @@ public record CutLine(String label, Part part, List<String> members, List<String
     public Material material() {
         return part.material();
     }
-
-    /** Area of all its pieces as they leave the saw, mm². */
-    public double cutArea() {
-        return part.cutLength() * part.cutWidth() * count();
-    }
 }

@@ -45,8 +45,8 @@ final class DesignSchema {
     }
 
     /** The place where the schema describes a whole file. */
-    Shape root() {
-        return new Shape(tree, tree);
+    SchemaPlace root() {
+        return new SchemaPlace(tree, tree);
     }
 
     /** What the validator has to say about a file's tree. */

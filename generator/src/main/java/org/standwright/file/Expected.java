@@ -9,17 +9,17 @@ import java.util.stream.StreamSupport;
 record Expected(String rule, String wayOut) {
 
     /** Where a value of another type stands. */
-    static Expected of(Shape shape, JsonNode value) {
-        var measure = shape.word("x-measure", value);
+    static Expected of(SchemaPlace here, JsonNode value) {
+        var measure = here.word("x-measure", value);
         if (measure.isPresent()) {
             var what = measure.get().equals("money") ? "an amount with its currency" : "a " + measure.get();
-            return new Expected("must be " + what, "Write it like " + examples(shape, value) + ".");
+            return new Expected("must be " + what, "Write it like " + examples(here, value) + ".");
         }
-        if (shape.preset(value).isPresent()) {
+        if (here.preset(value).isPresent()) {
             return new Expected(
-                    "must be a preset's name or an object", "Name one, such as " + examples(shape, value) + ".");
+                    "must be a preset's name or an object", "Name one, such as " + examples(here, value) + ".");
         }
-        return switch (shape.word("type", value).orElse("")) {
+        return switch (here.word("type", value).orElse("")) {
             case "object" -> new Expected("must be an object", "Put its fields in braces { }.");
             case "array" -> new Expected("must be a list", "Put its entries in brackets [ ].");
             case "integer" -> new Expected("must be a whole number", "Write it without quotes and decimals.");
@@ -30,7 +30,7 @@ record Expected(String rule, String wayOut) {
     }
 
     /** How to add a field that is missing. */
-    static String adding(Shape missing) {
+    static String adding(SchemaPlace missing) {
         var nothing = MissingNode.getInstance();
         var what = missing.word("description", nothing)
                 .map(words -> "Add it (" + words + ")")
@@ -39,9 +39,9 @@ record Expected(String rule, String wayOut) {
         return what + (examples.isEmpty() ? "." : ", written like " + examples + ".");
     }
 
-    private static String examples(Shape shape, JsonNode value) {
-        var examples = shape.keyword("examples", value)
-                .or(() -> shape.keyword("enum", value))
+    private static String examples(SchemaPlace here, JsonNode value) {
+        var examples = here.keyword("examples", value)
+                .or(() -> here.keyword("enum", value))
                 .orElse(nothing());
         return StreamSupport.stream(examples.spliterator(), false)
                 .map(JsonNode::toString)

@@ -17,11 +17,11 @@ final class PlainMessages {
     /** The schema's pattern for names that stand on terminals, paper and files. */
     private static final String PRINTABLE = "^(?=.*\\S)[^\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]*$";
 
-    private final Shape schema;
+    private final SchemaPlace schema;
     private final JsonText json;
     private final Problems problems;
 
-    PlainMessages(Shape schema, JsonText json, Problems problems) {
+    PlainMessages(SchemaPlace schema, JsonText json, Problems problems) {
         this.schema = schema;
         this.json = json;
         this.problems = problems;
@@ -40,10 +40,10 @@ final class PlainMessages {
 
     private void addUnknown(ValidationMessage message) {
         var object = message.getInstanceNode();
-        var shape = shape(message);
-        var known = shape.fields(object).keySet();
+        var place = place(message);
+        var known = place.fields(object).keySet();
         var name = message.getProperty();
-        boolean lost = shape.lacksMember(object) && NearestName.to(name, known).isEmpty();
+        boolean lost = place.lacksMember(object) && NearestName.to(name, known).isEmpty();
         if (lost || known.contains(name)) {
             return; // the kind is missing, or only the field's value is wrong: told elsewhere
         }
@@ -61,10 +61,10 @@ final class PlainMessages {
         var limit = message.getSchemaNode();
         switch (message.getType()) {
             case "required" -> addMissing(message);
-            case "type" -> addOtherType(at, value, Expected.of(shape(message), value));
+            case "type" -> addOtherType(at, value, Expected.of(place(message), value));
             case "enum" -> addOther(at, value, words(limit));
             case "minimum", "maximum" ->
-                problems.value(at, value, range(shape(message), value), "The nearest is " + limit.asText() + ".");
+                problems.value(at, value, range(place(message), value), "The nearest is " + limit.asText() + ".");
             case "minItems" ->
                 problems.value(at, value, "must hold at least " + limit.asText(), "Add one in the brackets [ ].");
             case "maxItems" ->
@@ -84,7 +84,7 @@ final class PlainMessages {
     private void addMissing(ValidationMessage message) {
         var object = message.getInstanceNode();
         var name = message.getProperty();
-        var fields = shape(message).fields(object);
+        var fields = place(message).fields(object);
         boolean misspelt = unknownNames(object, fields).stream()
                 .anyMatch(given -> NearestName.to(given, fields.keySet())
                         .filter(name::equals)
@@ -100,7 +100,7 @@ final class PlainMessages {
         problems.value(at, value, expected.rule(), expected.wayOut());
     }
 
-    private static List<String> unknownNames(JsonNode object, Map<String, Shape> fields) {
+    private static List<String> unknownNames(JsonNode object, Map<String, SchemaPlace> fields) {
         var names = new ArrayList<String>();
         object.fieldNames().forEachRemaining(names::add);
         names.removeAll(fields.keySet());
@@ -133,9 +133,9 @@ final class PlainMessages {
         }
     }
 
-    private static String range(Shape shape, JsonNode value) {
-        return "must be " + shape.word("minimum", value).orElseThrow() + " to "
-                + shape.word("maximum", value).orElseThrow();
+    private static String range(SchemaPlace place, JsonNode value) {
+        return "must be " + place.word("minimum", value).orElseThrow() + " to "
+                + place.word("maximum", value).orElseThrow();
     }
 
     private static List<String> words(JsonNode allowed) {
@@ -144,7 +144,7 @@ final class PlainMessages {
                 .toList();
     }
 
-    private Shape shape(ValidationMessage message) {
+    private SchemaPlace place(ValidationMessage message) {
         return schema.inside(json.root(), pointer(message));
     }
 

@@ -17,32 +17,32 @@ final class QuantityReader {
         this.problems = problems;
     }
 
-    JsonNode read(JsonNode value, Shape shape, Measure measure, String at, Units unit) {
+    JsonNode read(JsonNode value, SchemaPlace here, Measure measure, String at, Units unit) {
         var symbol = unit.unitOf(measure);
         if (value.isNumber()) {
             double number = measure.of(value.doubleValue(), symbol);
-            return inRange(number, shape, measure, at, value + " " + symbol, unit);
+            return inRange(number, here, measure, at, value + " " + symbol, unit);
         }
         if (!value.isTextual()) {
             return value;
         }
         try {
             double number = measure.parse(value.textValue(), symbol);
-            return inRange(number, shape, measure, at, Problems.shown(value), unit);
+            return inRange(number, here, measure, at, Problems.shown(value), unit);
         } catch (QuantityException e) {
             problems.value(at, value, e.rule(), e.wayOut());
             return value;
         }
     }
 
-    private JsonNode inRange(double number, Shape shape, Measure measure, String at, String shown, Units unit) {
+    private JsonNode inRange(double number, SchemaPlace here, Measure measure, String at, String shown, Units unit) {
         var base = switch (measure) {
             case LENGTH -> "mm";
             case MASS -> "kg";
             case FORCE -> "N";
         };
-        double least = bound("x-min-" + base, shape, Double.NEGATIVE_INFINITY);
-        double most = bound("x-max-" + base, shape, Double.POSITIVE_INFINITY);
+        double least = bound("x-min-" + base, here, Double.NEGATIVE_INFINITY);
+        double most = bound("x-max-" + base, here, Double.POSITIVE_INFINITY);
         if (number < least - SLACK || number > most + SLACK) {
             var from = rounded(least, measure, unit, true);
             var to = rounded(most, measure, unit, false);
@@ -52,8 +52,8 @@ final class QuantityReader {
         return DoubleNode.valueOf(number + 0.0); // no negative zero
     }
 
-    private static double bound(String keyword, Shape shape, double none) {
-        return shape.place().path(keyword).asDouble(none);
+    private static double bound(String keyword, SchemaPlace here, double none) {
+        return here.place().path(keyword).asDouble(none);
     }
 
     /** A bound as the maker reads it, rounded into the range. */

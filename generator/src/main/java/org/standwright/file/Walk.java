@@ -30,24 +30,24 @@ final class Walk {
         this.quantities = new QuantityReader(problems);
     }
 
-    JsonNode copy(JsonNode value, Shape shape, String at, Units unit) {
-        var measure = shape.measure(value);
+    JsonNode copy(JsonNode value, SchemaPlace here, String at, Units unit) {
+        var measure = here.measure(value);
         if (measure.isPresent()) {
-            return quantities.read(value, shape, measure.get(), at, unit);
+            return quantities.read(value, here, measure.get(), at, unit);
         }
-        if (shape.word("x-measure", value).isPresent()) {
+        if (here.word("x-measure", value).isPresent()) {
             return money(value, at);
         }
-        var preset = shape.preset(value);
+        var preset = here.preset(value);
         if (preset.isPresent() && value.isTextual()) {
             return named(preset.get(), value, at);
         }
         if (value.isObject()) {
             return preset.isPresent() && value.has("preset")
-                    ? replaced(preset.get(), value, shape, at, unit)
-                    : object(value, shape, at, unit, true);
+                    ? replaced(preset.get(), value, here, at, unit)
+                    : object(value, here, at, unit, true);
         }
-        return value.isArray() ? list(value, shape, at, unit) : value;
+        return value.isArray() ? list(value, here, at, unit) : value;
     }
 
     private JsonNode money(JsonNode value, String at) {
@@ -61,10 +61,10 @@ final class Walk {
         return value;
     }
 
-    private ObjectNode object(JsonNode value, Shape shape, String at, Units inherited, boolean withDefaults) {
+    private ObjectNode object(JsonNode value, SchemaPlace here, String at, Units inherited, boolean withDefaults) {
         var unit = Units.named(value.path("unit").asText()).orElse(inherited);
         var copy = JsonNodeFactory.instance.objectNode();
-        shape.fields(value).forEach((name, field) -> {
+        here.fields(value).forEach((name, field) -> {
             var standard = withDefaults ? field.keyword("default", NOTHING) : Optional.<JsonNode>empty();
             Optional.ofNullable(value.get(name))
                     .or(() -> standard)
@@ -73,9 +73,9 @@ final class Walk {
         return copy;
     }
 
-    private JsonNode list(JsonNode value, Shape shape, String at, Units unit) {
+    private JsonNode list(JsonNode value, SchemaPlace here, String at, Units unit) {
         var copy = JsonNodeFactory.instance.arrayNode();
-        shape.items(value).ifPresent(items -> {
+        here.items(value).ifPresent(items -> {
             for (var entry : value) {
                 copy.add(copy(entry, items, Pointer.child(at, copy.size()), unit));
             }
@@ -84,9 +84,9 @@ final class Walk {
     }
 
     /** A preset whose fields are replaced by those given beside its name. */
-    private JsonNode replaced(FileKind kind, JsonNode value, Shape shape, String at, Units unit) {
+    private JsonNode replaced(FileKind kind, JsonNode value, SchemaPlace here, String at, Units unit) {
         var preset = named(kind, value.get("preset"), Pointer.child(at, "preset"));
-        var given = object(value, shape, at, unit, false);
+        var given = object(value, here, at, unit, false);
         return preset instanceof ObjectNode fields ? fields.setAll(given) : given;
     }
 

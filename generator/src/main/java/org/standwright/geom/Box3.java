@@ -46,11 +46,6 @@ public record Box3(Vec3 min, Vec3 max) {
         return new Box3(min.plus(by), max.plus(by));
     }
 
-    /** The box that this one sweeps while it moves straight by {@code travel}, along one axis. */
-    public Box3 swept(Vec3 travel) {
-        return union(shifted(travel));
-    }
-
     /** How deep the two boxes reach into each other: the least of the three overlaps, 0 or less when apart. */
     public double overlap(Box3 other) {
         double x = Math.min(max.x(), other.max.x()) - Math.max(min.x(), other.min.x());

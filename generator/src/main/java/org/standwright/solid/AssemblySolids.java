@@ -31,13 +31,13 @@ public record AssemblySolids(String name, List<PlacedSolid> solids) {
 
     /** Begins to build, so that the caller can do something else before it asks for the outcome and waits for it. */
     public static Supplier<AssemblySolids> begin(Assembly assembly, Fineness fineness) {
-        var running = new HashMap<Shape, CompletableFuture<Solid>>();
+        var running = new HashMap<Workpiece, CompletableFuture<Solid>>();
         var jobs = new ArrayList<Job>();
         for (var group : assembly.groups()) {
             for (var placed : group.parts()) {
                 var solid = running.computeIfAbsent(
-                        Shape.of(placed.part(), fineness),
-                        shape -> CompletableFuture.supplyAsync(() -> Solids.of(shape, placed.label())));
+                        Workpiece.of(placed.part(), fineness),
+                        workpiece -> CompletableFuture.supplyAsync(() -> Solids.of(workpiece, placed.label())));
                 jobs.add(new Job(group.name(), placed, solid));
             }
         }

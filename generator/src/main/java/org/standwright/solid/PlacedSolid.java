@@ -6,7 +6,7 @@ import org.standwright.assembly.PlacedPart;
  * The solid of one part of an assembly.
  *
  * @param group that the part belongs to
- * @param solid in the part's own frame; parts of one shape share it
+ * @param solid in the part's own frame; parts of one workpiece share it
  */
 public record PlacedSolid(String group, PlacedPart part, Solid solid) {
     private static final double CUBIC_METRES = 1e-9;

@@ -21,21 +21,21 @@ public final class Solids {
 
     /** The solid of {@code part} in its own frame. Throws {@link SolidException} if there is none. */
     public static Solid of(Part part, Fineness fineness) {
-        return of(Shape.of(part, fineness), part.name());
+        return of(Workpiece.of(part, fineness), part.name());
     }
 
     /** Tries one order of cutting after another until a mesh closes. */
-    static Solid of(Shape shape, String part) {
+    static Solid of(Workpiece workpiece, String part) {
         var failures = new ArrayList<BrokenMeshException>();
-        for (var way : ways(shape)) {
+        for (var way : ways(workpiece)) {
             var planes = new Planes();
-            var pieces = way.pieces(shape.blank(), planes);
+            var pieces = way.pieces(workpiece.blank(), planes);
             if (pieces.isEmpty()) {
                 throw SolidException.nothingLeft(part);
             }
             try {
                 var mesh = ClosedMesh.of(pieces, planes);
-                VolumeCheck.check(mesh, shape);
+                VolumeCheck.check(mesh, workpiece);
                 return new Solid(mesh.vertices(), mesh.triangles());
             } catch (BrokenMeshException e) {
                 failures.add(e);
@@ -45,12 +45,12 @@ public final class Solids {
     }
 
     /** Large tools first: what they clear away, the later ones needn't cut. */
-    private static List<Way> ways(Shape shape) {
-        var tools = shape.tools();
+    private static List<Way> ways(Workpiece workpiece) {
+        var tools = workpiece.tools();
         var falling = tools.stream()
                 .sorted(Comparator.comparingDouble(Prism::area).reversed())
                 .toList();
-        var free = FreeTools.among(falling, shape.blank());
+        var free = FreeTools.among(falling, workpiece.blank());
         var meeting = falling.stream().filter(tool -> !free.contains(tool)).toList();
         return List.of(
                 new Way(free, () -> Groups.of(meeting)),

@@ -12,13 +12,14 @@ final class VolumeCheck {
     private VolumeCheck() {}
 
     /** A solid is no larger than its blank, and no smaller than the blank less all tools at their full section. */
-    static void check(Mesh mesh, Shape shape) {
+    static void check(Mesh mesh, Workpiece workpiece) {
         double volume = mesh.sixfoldVolume() / 6;
-        var blank = shape.blank();
+        var blank = workpiece.blank();
         double whole = blank.area() * (blank.top() - blank.bottom());
         double slack = RELATIVE * whole + CUBIC_MM;
-        double most =
-                shape.tools().stream().mapToDouble(tool -> taken(tool, blank)).sum();
+        double most = workpiece.tools().stream()
+                .mapToDouble(tool -> taken(tool, blank))
+                .sum();
         if (volume > whole + slack || volume < whole - most - slack) {
             throw new BrokenMeshException("its volume can't be right");
         }

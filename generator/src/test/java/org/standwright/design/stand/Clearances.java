@@ -7,6 +7,7 @@ import java.util.List;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Block;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Vec3;
 
 /** Asserts that nothing in an assembly stands in anything else, closed or with any one drawer on its way out. */
 public final class Clearances {
@@ -31,7 +32,7 @@ public final class Clearances {
                         .toList();
                 for (var thing : moving) {
                     var swept = thing.cells.stream()
-                            .map(cell -> cell.swept(group.travel()))
+                            .map(cell -> swept(cell, group.travel()))
                             .toList();
                     var sweep = new Thing(thing.label + " moving", thing.group, swept, Box3.around(swept));
                     things.stream()
@@ -40,6 +41,11 @@ public final class Clearances {
                 }
             }
         }
+    }
+
+    /** The box that {@code cell} sweeps while it moves straight by {@code travel}, along one axis. */
+    private static Box3 swept(Box3 cell, Vec3 travel) {
+        return cell.union(cell.shifted(travel));
     }
 
     private static void apart(Thing a, Thing b) {

@@ -37,7 +37,8 @@ class PublicInstancesTest {
         var job = PackingJob.of(first.sheet(), first.saw(), first.lines());
 
         assertThat(first.cutList().lines().stream()
-                        .mapToDouble(line -> line.cutArea())
+                        .mapToDouble(
+                                line -> line.part().cutLength() * line.part().cutWidth() * line.count())
                         .sum())
                 .isEqualTo(648);
         assertThat(LowerBound.byArea(job)).isEqualTo(7);

@@ -17,19 +17,19 @@ import org.standwright.unit.Measure;
  * @param schema the whole schema
  * @param place the part of it that describes the value
  */
-record Shape(JsonNode schema, JsonNode place) {
+record SchemaPlace(JsonNode schema, JsonNode place) {
 
-    /** What this shape of {@code file} says about the value that {@code pointer} leads to. */
-    Shape inside(JsonNode file, String pointer) {
-        var shape = this;
+    /** What this place, which describes {@code file}, says about the value that {@code pointer} leads to. */
+    SchemaPlace inside(JsonNode file, String pointer) {
+        var here = this;
         var value = file;
         for (var step = JsonPointer.compile(pointer); !step.matches(); step = step.tail()) {
-            shape = value.isArray()
-                    ? shape.items(value).orElseThrow()
-                    : shape.fields(value).get(step.getMatchingProperty());
+            here = value.isArray()
+                    ? here.items(value).orElseThrow()
+                    : here.fields(value).get(step.getMatchingProperty());
             value = value.isArray() ? value.get(step.getMatchingIndex()) : value.get(step.getMatchingProperty());
         }
-        return shape;
+        return here;
     }
 
     /** What the nearest of this place's parts says under {@code name}. */
@@ -42,19 +42,19 @@ record Shape(JsonNode schema, JsonNode place) {
     }
 
     /** The fields that an object may have here, in the schema's order. */
-    Map<String, Shape> fields(JsonNode value) {
-        var fields = new LinkedHashMap<String, Shape>();
+    Map<String, SchemaPlace> fields(JsonNode value) {
+        var fields = new LinkedHashMap<String, SchemaPlace>();
         for (var part : parts(value)) {
             part.path("properties")
                     .properties()
-                    .forEach(field -> fields.putIfAbsent(field.getKey(), new Shape(schema, field.getValue())));
+                    .forEach(field -> fields.putIfAbsent(field.getKey(), new SchemaPlace(schema, field.getValue())));
         }
         return fields;
     }
 
     /** What an entry of a list here looks like. */
-    Optional<Shape> items(JsonNode value) {
-        return keyword("items", value).map(items -> new Shape(schema, items));
+    Optional<SchemaPlace> items(JsonNode value) {
+        return keyword("items", value).map(items -> new SchemaPlace(schema, items));
     }
 
     /** The kind of quantity that stands here. */

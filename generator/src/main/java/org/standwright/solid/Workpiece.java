@@ -5,15 +5,15 @@ import java.util.Optional;
 import org.standwright.part.Part;
 
 /**
- * What a part's solid is made of, on the grid: a blank and what is taken from it. Parts of one shape have one solid,
+ * What a part's solid is made of, on the grid: a blank and what is taken from it. Equal workpieces have one solid,
  * whatever they are called.
  */
-record Shape(Prism blank, List<Prism> tools) {
-    Shape {
+record Workpiece(Prism blank, List<Prism> tools) {
+    Workpiece {
         tools = List.copyOf(tools);
     }
 
-    static Shape of(Part part, Fineness fineness) {
+    static Workpiece of(Part part, Fineness fineness) {
         var blank = Prism.box(
                 0,
                 0,
@@ -22,7 +22,7 @@ record Shape(Prism blank, List<Prism> tools) {
                 0,
                 Solid.units("thickness", part.thickness(), part.name()));
         var tools = new Tools(part, blank, fineness);
-        return new Shape(
+        return new Workpiece(
                 blank,
                 part.features().stream()
                         .map(feature -> feature.accept(tools))
