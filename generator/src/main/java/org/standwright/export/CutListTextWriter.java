@@ -63,9 +63,10 @@ public final class CutListTextWriter {
 
     private void boards(SheetPlan plan) {
         heading("Boards to buy");
-        var table = new TextTable(RIGHT, LEFT, LEFT, LEFT);
+        var table = new TextTable(RIGHT, LEFT, LEFT, LEFT, LEFT);
         plan.materials().forEach(material -> boards(material, table));
         lines.addAll(table.lines());
+        plan.prices().forEach(sum -> lines.add("Boards with a price together: " + sum));
     }
 
     private void boards(MaterialPlan material, TextTable table) {
@@ -74,7 +75,8 @@ public final class CutListTextWriter {
                 material.sheets().size() + " x",
                 sheet.material().name(),
                 units.bareLength(sheet.length()) + " x " + units.length(sheet.width()),
-                String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()));
+                String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()),
+                sheet.price().map(each -> each + " each").orElse(""));
     }
 
     private void words() {

@@ -8,6 +8,7 @@ import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlacedPiece;
 import org.standwright.sheet.PlannedSheet;
 import org.standwright.sheet.SheetPlan;
+import org.standwright.unit.Money;
 
 /** The report's part of a sheet plan, and of the boards it is cut from. */
 final class ReportSheets {
@@ -17,6 +18,9 @@ final class ReportSheets {
         var node = JsonShapes.object()
                 .put("kerf", plan.saw().kerf())
                 .put("trim", plan.saw().trim());
+        node.set(
+                "prices",
+                JsonShapes.words(plan.prices().stream().map(Money::toString).toList()));
         node.set("materials", JsonShapes.list(plan.materials(), ReportSheets::material));
         return node;
     }
@@ -24,6 +28,7 @@ final class ReportSheets {
     static ObjectNode good(SheetGood sheet) {
         var node = material(sheet.material());
         node.put("sheetLength", sheet.length()).put("sheetWidth", sheet.width());
+        sheet.price().ifPresent(price -> node.put("price", price.toString()));
         sheet.nominal().ifPresent(nominal -> node.put("nominalThickness", nominal.thickness()));
         return node;
     }
@@ -43,6 +48,7 @@ final class ReportSheets {
                 .put("sheetWidth", plan.sheet().width())
                 .put("lowerBound", plan.lowerBound())
                 .put("yield", plan.yield());
+        plan.price().ifPresent(price -> node.put("price", price.toString()));
         node.set("sheets", JsonShapes.list(plan.sheets(), ReportSheets::sheet));
         return node;
     }

@@ -1,7 +1,9 @@
 package org.standwright.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import org.standwright.part.SheetGood;
+import org.standwright.unit.Money;
 
 /**
  * All boards of one sheet good.
@@ -11,6 +13,11 @@ import org.standwright.part.SheetGood;
 public record MaterialPlan(SheetGood sheet, List<PlannedSheet> sheets, int lowerBound) {
     public MaterialPlan {
         sheets = List.copyOf(sheets);
+    }
+
+    /** Price of all its boards; empty when the price of one is not given. */
+    public Optional<Money> price() {
+        return sheet.price().map(each -> each.times(sheets.size()));
     }
 
     /** Area of the pieces, units². */

@@ -31,6 +31,14 @@ public record Money(BigDecimal amount, String currency) {
         return new Money(new BigDecimal(parts.group(1)), parts.group(2));
     }
 
+    /** The sum of two amounts in one currency. */
+    public Money plus(Money other) {
+        if (!currency.equals(other.currency)) {
+            throw new IllegalArgumentException(this + " and " + other + " are of different currencies.");
+        }
+        return new Money(amount.add(other.amount), currency);
+    }
+
     public Money times(int count) {
         return new Money(amount.multiply(BigDecimal.valueOf(count)), currency);
     }
