@@ -42,10 +42,6 @@ public record Box3(Vec3 min, Vec3 max) {
                         Math.max(max.z(), other.max.z())));
     }
 
-    public Box3 shifted(Vec3 by) {
-        return new Box3(min.plus(by), max.plus(by));
-    }
-
     /** How deep the two boxes reach into each other: the least of the three overlaps, 0 or less when apart. */
     public double overlap(Box3 other) {
         double x = Math.min(max.x(), other.max.x()) - Math.max(min.x(), other.min.x());

@@ -45,7 +45,7 @@ public final class Clearances {
 
     /** The box that {@code cell} sweeps while it moves straight by {@code travel}, along one axis. */
     private static Box3 swept(Box3 cell, Vec3 travel) {
-        return cell.union(cell.shifted(travel));
+        return cell.union(new Box3(cell.min().plus(travel), cell.max().plus(travel)));
     }
 
     private static void apart(Thing a, Thing b) {
