@@ -16,10 +16,6 @@ public record Arc(Point centre, double radius, double start, double sweep, Pen p
         }
     }
 
-    public static Arc circle(Point centre, double radius, Pen pen) {
-        return new Arc(centre, radius, 0, 360, pen);
-    }
-
     /** The point reached after turning by {@code degrees} from the start. */
     public Point at(double degrees) {
         double angle = StrictMath.toRadians(start + degrees);

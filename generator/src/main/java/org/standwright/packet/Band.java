@@ -8,17 +8,17 @@ import org.standwright.drawing.figure.Figure;
  * A strip across a page that no page break divides. Its frame: x from the page's left margin, y = 0 at its upper edge,
  * so that everything in it lies at y from {@code -height} to 0.
  */
-public record Band(double height, List<Shape> shapes) {
-    public Band {
+record Band(double height, List<Shape> shapes) {
+    Band {
         shapes = List.copyOf(shapes);
     }
 
-    public static Band gap(double height) {
+    static Band gap(double height) {
         return new Band(height, List.of());
     }
 
     /** A figure in the middle of a band this wide. */
-    public static Band of(Figure figure, double width) {
+    static Band of(Figure figure, double width) {
         return new Band(figure.height(), List.of(figure.at((width - figure.width()) / 2, -figure.height())));
     }
 }

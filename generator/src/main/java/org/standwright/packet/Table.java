@@ -4,8 +4,8 @@ import java.util.List;
 import org.standwright.drawing.TextMeasure;
 
 /** Cells in rows under headings; a cell's words are wrapped to the width of its column. */
-public record Table(List<Column> columns, List<List<String>> rows) {
-    public Table {
+record Table(List<Column> columns, List<List<String>> rows) {
+    Table {
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
         for (var row : rows) {
@@ -17,8 +17,8 @@ public record Table(List<Column> columns, List<List<String>> rows) {
     }
 
     /** A column, and where its words stand. */
-    public record Column(String heading, Kind kind) {
-        public enum Kind {
+    record Column(String heading, Kind kind) {
+        enum Kind {
             /** Figures, on the right, never wrapped while there is room. */
             FIGURES,
             /** Short words, on the left, never wrapped while there is room. */
@@ -27,26 +27,26 @@ public record Table(List<Column> columns, List<List<String>> rows) {
             PROSE
         }
 
-        public static Column figures(String heading) {
+        static Column figures(String heading) {
             return new Column(heading, Kind.FIGURES);
         }
 
-        public static Column words(String heading) {
+        static Column words(String heading) {
             return new Column(heading, Kind.WORDS);
         }
 
-        public static Column prose(String heading) {
+        static Column prose(String heading) {
             return new Column(heading, Kind.PROSE);
         }
     }
 
     /** The headings as a band, to be repeated on every page. */
-    public Band head(double width, TextMeasure measure) {
+    Band head(double width, TextMeasure measure) {
         return new TableLayout(this, width, measure).head();
     }
 
     /** Each row as a band. */
-    public List<Band> bands(double width, TextMeasure measure) {
+    List<Band> bands(double width, TextMeasure measure) {
         return new TableLayout(this, width, measure).rows();
     }
 }
