@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
 import org.standwright.geom.Grid;
 import org.standwright.packet.Table.Column;
+import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.unit.Units;
 
@@ -22,18 +23,25 @@ final class CutListSection implements Section {
             flow.paragraph("Lines marked 'stage 2' are parts of drawers. Cut them when the carcass is glued and its "
                     + "openings are measured: their sizes here are those of the drawing.");
         }
+        contents.cutList().lines().stream().map(CutLine::material).distinct().forEach(material -> {
+            flow.heading(material.name());
+            flow.table(table(material, later, contents));
+        });
+    }
+
+    private static Table table(Material material, SecondStage later, Contents contents) {
         var rows = contents.cutList().lines().stream()
+                .filter(line -> line.material().equals(material))
                 .map(line -> row(line, later, contents.units()))
                 .toList();
-        flow.table(new Table(
+        return new Table(
                 List.of(
                         Column.words("Label"),
-                        Column.prose("Part"),
-                        Column.prose("Material"),
+                        Column.words("Part"),
                         Column.figures("Count"),
                         Column.figures("Cut size"),
                         Column.prose("Notes")),
-                rows));
+                rows);
     }
 
     private static List<String> row(CutLine line, SecondStage later, Units units) {
@@ -44,7 +52,6 @@ final class CutListSection implements Section {
         return List.of(
                 line.label(),
                 part.name(),
-                line.material().name(),
                 String.valueOf(line.count()),
                 size + finished,
                 notes(line, later).collect(Collectors.joining("\n")));

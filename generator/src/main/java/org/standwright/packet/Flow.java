@@ -22,17 +22,23 @@ final class Flow {
     /** A table that takes no more than this share of a page is not divided. */
     private static final double KEPT_WHOLE = 0.6;
 
-    private final PageFrame frame;
+    private final PageFrame upright;
+    private final PageFrame sideways;
     private final TextMeasure measure;
-    private final List<List<Shape>> pages = new ArrayList<>();
+    private final List<Page> pages = new ArrayList<>();
     /** Bands that stay on the page of the one that follows. */
     private final List<Band> held = new ArrayList<>();
 
+    private PageFrame frame;
     private double y;
 
+    private record Page(PageFrame frame, List<Shape> shapes) {}
+
     Flow(Paper paper, TextMeasure measure) {
-        this.frame = new PageFrame(paper);
+        this.upright = PageFrame.upright(paper);
+        this.sideways = PageFrame.sideways(paper);
         this.measure = measure;
+        this.frame = upright;
         newPage();
     }
 
@@ -47,19 +53,43 @@ final class Flow {
 
     /** Between header and footer, mm. */
     double height() {
-        return frame.top() - frame.bottom();
+        return frame.height();
     }
 
-    void newPage() {
-        pages.add(new ArrayList<>());
+    PageFrame upright() {
+        return upright;
+    }
+
+    PageFrame sideways() {
+        return sideways;
+    }
+
+    /** A new page with this frame unless there is an empty one. */
+    void freshPage(PageFrame turned) {
+        frame = turned;
+        if (isEmpty()) {
+            pages.remove(pages.size() - 1);
+        }
+        newPage();
+    }
+
+    /** A new upright page unless there is an empty one. */
+    void freshPage() {
+        freshPage(upright);
+    }
+
+    /** A new page like this one unless this one is still empty. */
+    private void nextPage() {
+        freshPage(frame);
+    }
+
+    private void newPage() {
+        pages.add(new Page(frame, new ArrayList<>()));
         y = frame.top();
     }
 
-    /** A new page unless this one is still empty. */
-    void freshPage() {
-        if (!pages.get(pages.size() - 1).isEmpty()) {
-            newPage();
-        }
+    private boolean isEmpty() {
+        return pages.get(pages.size() - 1).shapes().isEmpty();
     }
 
     void title(String words) {
@@ -104,12 +134,21 @@ final class Flow {
 
     /** A table whose headings come back on every page that it reaches. */
     void table(Table table) {
+        table(table, KEPT_WHOLE);
+    }
+
+    /** A table that goes to the next page as a whole, where a page can hold it. */
+    void wholeTable(Table table) {
+        table(table, 1);
+    }
+
+    private void table(Table table, double keptWhole) {
         var head = table.head(width(), measure);
         var rows = table.bands(width(), measure);
         held.add(head);
         double whole = total(held) + total(rows);
-        if (whole > room() && whole <= KEPT_WHOLE * height()) {
-            freshPage();
+        if (whole > room() && whole <= keptWhole * height()) {
+            nextPage();
         }
         for (var row : rows) {
             if (held.isEmpty() && row.height() > room()) {
@@ -127,7 +166,7 @@ final class Flow {
             if (band.shapes().isEmpty()) {
                 return; // white space at the foot of a page is there already
             }
-            freshPage();
+            nextPage();
         }
         held.forEach(this::put);
         held.clear();
@@ -161,7 +200,7 @@ final class Flow {
             return; // a page needs no white space above its first line
         }
         if (!band.shapes().isEmpty()) {
-            pages.get(pages.size() - 1).add(new Group(new Point(frame.left(), y), band.shapes()));
+            pages.get(pages.size() - 1).shapes().add(new Group(new Point(frame.left(), y), band.shapes()));
         }
         y -= band.height();
     }
@@ -182,7 +221,8 @@ final class Flow {
     List<Drawing> pages(String name, Units units) {
         var drawings = new ArrayList<Drawing>();
         for (int i = 0; i < pages.size(); i++) {
-            drawings.add(frame.page(pages.get(i), name, units, i + 1, pages.size(), measure));
+            var page = pages.get(i);
+            drawings.add(page.frame().page(page.shapes(), name, units, i + 1, pages.size(), measure));
         }
         return List.copyOf(drawings);
     }

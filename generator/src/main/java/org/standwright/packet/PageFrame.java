@@ -16,7 +16,7 @@ import org.standwright.drawing.Weight;
 import org.standwright.unit.Units;
 
 /** Margins, header and footer of one page, mm. */
-record PageFrame(Paper paper) {
+record PageFrame(double paperWidth, double paperHeight) {
     /** Left and right margin. */
     static final double SIDE = 15;
     /** White at the upper and lower edge, header and footer included. */
@@ -25,16 +25,29 @@ record PageFrame(Paper paper) {
     private static final double HEADER = 11;
     private static final double CLEAR = 4;
 
+    static PageFrame upright(Paper paper) {
+        return new PageFrame(paper.width(), paper.height());
+    }
+
+    static PageFrame sideways(Paper paper) {
+        return new PageFrame(paper.height(), paper.width());
+    }
+
     double left() {
         return SIDE;
     }
 
     double width() {
-        return paper.width() - 2 * SIDE;
+        return paperWidth - 2 * SIDE;
     }
 
     double top() {
-        return paper.height() - HEADER - 2 - CLEAR;
+        return paperHeight - HEADER - 2 - CLEAR;
+    }
+
+    /** Between header and footer. */
+    double height() {
+        return top() - bottom();
     }
 
     double bottom() {
@@ -43,7 +56,7 @@ record PageFrame(Paper paper) {
 
     Drawing page(List<Shape> body, String name, Units units, int number, int of, TextMeasure measure) {
         double right = SIDE + width();
-        double head = paper.height() - HEADER;
+        double head = paperHeight - HEADER;
         var shapes = new ArrayList<Shape>();
         shapes.add(Line.between(SIDE, head - 2, right, head - 2, Pen.THIN));
         shapes.add(Line.between(SIDE, HEADER + 2, right, HEADER + 2, Pen.THIN));
@@ -54,7 +67,7 @@ record PageFrame(Paper paper) {
         shapes.add(text(unit, SIDE, EDGE + 1, Text.Anchor.START));
         shapes.add(text("Check every size against your own machine and stock.", right, EDGE + 1, Text.Anchor.END));
         shapes.addAll(body);
-        return new Drawing(name + ", " + count, paper.width(), paper.height(), shapes);
+        return new Drawing(name + ", " + count, paperWidth, paperHeight, shapes);
     }
 
     /** As much of a long name as the header holds beside the page number. */

@@ -1,6 +1,5 @@
 package org.standwright.packet;
 
-import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.standwright.cutlist.CutLine;
@@ -36,8 +35,8 @@ public final class SecondStage {
         return parts.containsAll(line.members());
     }
 
-    /** Labels of the lines that wait, in the order of the cut list. */
-    List<String> labels(CutList cutList) {
-        return cutList.lines().stream().filter(this::holds).map(CutLine::label).toList();
+    /** Labels of the lines that wait. */
+    Set<String> labels(CutList cutList) {
+        return cutList.lines().stream().filter(this::holds).map(CutLine::label).collect(Collectors.toUnmodifiableSet());
     }
 }

@@ -1,37 +1,52 @@
 package org.standwright.packet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
+import java.util.Set;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.figure.Figure;
 import org.standwright.drawing.figure.SheetFigure;
 import org.standwright.geom.Grid;
+import org.standwright.packet.Table.Column;
+import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlannedSheet;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.unit.Units;
 
-/** Where each piece lies on which sheet, and the cuts in order. */
+/** Where each piece lies on which sheet, and the cuts in order; a board lies sideways where that shows it larger. */
 final class SheetSection implements Section {
-    /** A page takes two boards of the usual shape with what is written about them. */
-    private static final double ROOM = 0.4;
+    /** Share of an upright page that a board takes there, so that its cuts have room below it. */
+    private static final double UPRIGHT = 0.5;
+    /** Heading and lines above a board that fills a page, mm. */
+    private static final double ABOVE = 22;
+    /** Most rows of a table of cuts, two cuts a row, so that a page sideways holds it. */
+    private static final int ROWS = 26;
+
+    private static final List<String> EMPTY = List.of("", "", "", "", "", "");
 
     @Override
     public void print(Contents contents, Flow flow) {
         if (contents.plan().materials().isEmpty()) {
             return;
         }
-        flow.freshPage();
+        var waiting = SecondStage.of(contents.stand()).labels(contents.cutList());
         flow.heading("Sheet plans");
         var saw = contents.plan().saw();
         flow.paragraph("Kerf " + contents.exact(saw.kerf()) + trim(saw.trim(), contents)
                 + ". The grain runs along the sheet's length, left to right; arrows mark it on the pieces. "
                 + "Numbered lines are saw cuts in order; hatched areas are offcuts.");
+        if (!waiting.isEmpty()) {
+            flow.paragraph(
+                    "Stage 2: each sheet names the pieces that wait until the openings are measured. Cuts marked "
+                            + "'2' part nothing else: leave those panels whole until then.");
+        }
+        flow.table(materials(contents));
         for (var material : contents.plan().materials()) {
-            flow.heading(material.sheet().material().name() + ", " + size(material, contents.units()));
-            flow.lead(used(material));
             for (int i = 0; i < material.sheets().size(); i++) {
-                sheet(material, i, contents, flow);
+                sheet(material, i, waiting, contents, flow);
             }
         }
     }
@@ -42,51 +57,117 @@ final class SheetSection implements Section {
                 : ", trim " + contents.exact(trim) + " off every edge first";
     }
 
+    private static Table materials(Contents contents) {
+        var rows = contents.plan().materials().stream()
+                .map(material -> List.of(
+                        material.sheet().material().name(),
+                        size(material, contents.units()),
+                        String.valueOf(material.sheets().size()),
+                        String.format(Locale.ROOT, "%.1f %%", 100 * material.yield()),
+                        proof(material)))
+                .toList();
+        return new Table(
+                List.of(
+                        Column.words("Material"),
+                        Column.figures("Sheet"),
+                        Column.figures("Count"),
+                        Column.figures("Yield"),
+                        Column.prose("Fewer sheets?")),
+                rows);
+    }
+
     private static String size(MaterialPlan material, Units units) {
         return units.bareLength(material.sheet().length()) + " × "
-                + units.length(material.sheet().width());
+                + units.bareLength(material.sheet().width());
     }
 
-    private static String used(MaterialPlan material) {
-        int sheets = material.sheets().size();
+    private static String proof(MaterialPlan material) {
         int bound = material.lowerBound();
-        var proof = sheets == bound
+        return material.sheets().size() == bound
                 ? "No plan can do with fewer."
                 : "No plan can do with fewer than " + bound + "; whether " + bound + " would do is open.";
-        return String.format(
-                Locale.ROOT,
-                "%d %s, yield %.1f %%. %s",
-                sheets,
-                sheets == 1 ? "sheet" : "sheets",
-                100 * material.yield(),
-                proof);
     }
 
-    private static void sheet(MaterialPlan material, int index, Contents contents, Flow flow) {
+    private static void sheet(MaterialPlan material, int index, Set<String> waiting, Contents contents, Flow flow) {
         var planned = material.sheets().get(index);
-        flow.heading("Sheet " + (index + 1) + " of " + material.sheets().size());
-        if (!planned.cuts().isEmpty()) {
-            flow.lead("Cuts, from the lower left corner of the sheet to the near side of the kerf: "
-                    + cuts(planned, contents.units()) + ".");
+        var upright = figure(
+                material,
+                planned,
+                contents,
+                flow.upright(),
+                UPRIGHT * flow.upright().height());
+        var sideways = figure(
+                material, planned, contents, flow.sideways(), flow.sideways().height() - ABOVE);
+        boolean larger = sideways.width() > upright.width() + 1;
+        flow.freshPage(larger ? flow.sideways() : flow.upright());
+        flow.heading(material.sheet().material().name() + ", sheet " + (index + 1) + " of "
+                + material.sheets().size());
+        var later = SheetCuts.waiting(planned, waiting);
+        if (!later.isEmpty()) {
+            flow.lead("Stage 2, cut after the opening is measured: " + String.join(", ", later) + ".");
         }
-        flow.figure(SheetFigure.of(
+        flow.figure(larger ? sideways : upright);
+        if (!planned.cuts().isEmpty()) {
+            flow.lead("Cuts in order, to the near side of the kerf. Corner: from the lower left corner of the sheet. "
+                    + "Fence: from the near edge of the panel that is cut.");
+            var cuts = SheetCuts.of(trimmed(material, contents), planned, waiting);
+            for (int from = 0; from < cuts.size(); from += 2 * ROWS) {
+                flow.wholeTable(cuts(cuts.subList(from, Math.min(from + 2 * ROWS, cuts.size())), contents.units()));
+            }
+        }
+    }
+
+    private static Figure figure(
+            MaterialPlan material, PlannedSheet planned, Contents contents, PageFrame frame, double height) {
+        return SheetFigure.of(
                 material.sheet(),
                 contents.plan().saw(),
                 planned,
                 contents.units(),
-                flow.width(),
-                ROOM * flow.height(),
-                flow.measure()));
+                frame.width(),
+                height,
+                TextMeasure.shipped());
     }
 
-    private static String cuts(PlannedSheet planned, Units units) {
-        return planned.cuts().stream().map(cut -> cut(cut, units)).collect(Collectors.joining(", "));
+    /** What is left of the board after trimming, as the sheet planner counts. */
+    private static Area trimmed(MaterialPlan material, Contents contents) {
+        int trim = SheetUnit.up(contents.plan().saw().trim());
+        return new Area(
+                trim,
+                trim,
+                SheetUnit.down(material.sheet().length()) - 2 * trim,
+                SheetUnit.down(material.sheet().width()) - 2 * trim);
     }
 
-    private static String cut(Cut cut, Units units) {
-        boolean rip = cut.direction() == Cut.Direction.RIP;
-        double at = SheetUnit.mm(rip ? cut.kerf().y() : cut.kerf().x());
-        return List.of(String.valueOf(cut.number()), rip ? "rip" : "crosscut", units.bareLength(at)).stream()
-                .collect(Collectors.joining("\u00a0"));
+    /** Two runs of rows side by side, read down the left one first. */
+    private static Table cuts(List<SheetCuts.Row> cuts, Units units) {
+        var columns = new ArrayList<Column>();
+        for (int run = 0; run < 2; run++) {
+            columns.addAll(List.of(
+                    Column.figures("Cut"),
+                    Column.words("Kind"),
+                    Column.figures("Corner"),
+                    Column.figures("Fence"),
+                    Column.words("Frees"),
+                    Column.words("Stage")));
+        }
+        var rows = new ArrayList<List<String>>();
+        int half = (cuts.size() + 1) / 2;
+        for (int i = 0; i < half; i++) {
+            var row = new ArrayList<>(cells(cuts.get(i), units));
+            row.addAll(half + i < cuts.size() ? cells(cuts.get(half + i), units) : EMPTY);
+            rows.add(row);
+        }
+        return new Table(columns, rows);
+    }
+
+    private static List<String> cells(SheetCuts.Row row, Units units) {
+        return List.of(
+                String.valueOf(row.cut().number()),
+                row.cut().direction() == Cut.Direction.RIP ? "rip" : "crosscut",
+                units.bareLength(row.fromCorner()),
+                units.bareLength(row.fromEdge()),
+                String.join(", ", row.frees()),
+                row.waits() ? "2" : "1");
     }
 }

@@ -134,6 +134,18 @@ class PacketTest {
                 .collect(Collectors.toSet());
     }
 
+    /** A board of 2440 × 1220 mm at 1:10 takes 244 mm: more than A4 has upright, less than it has sideways. */
+    @Test
+    void boardsLieSidewaysWhereThatShowsThemLarger() throws IOException {
+        var pages = Jobs.packet(Jobs.metric());
+        var boards = pages.stream().filter(page -> page.width() > page.height()).toList();
+
+        assertThat(boards).isNotEmpty();
+        assertThat(text(boards))
+                .contains("board 18, sheet 1 of 2", "Scale 1:10, millimetres", "Cut Kind Corner Fence Frees Stage");
+        assertThat(pages.get(pages.size() - 1).height()).isCloseTo(297, within(1e-9));
+    }
+
     @Test
     void aStandWithoutAMachineHasNoStepForOne() throws IOException {
         assertThat(oneLine(text(Jobs.packet(Jobs.bench())))).doesNotContain("lift it on", "machine's bolts");

@@ -6,7 +6,7 @@ import org.standwright.geom.Rect;
 
 /** How many times smaller than life something is drawn. */
 public record Scale(int times) {
-    private static final List<Scale> SERIES = List.of(5, 10, 15, 20, 25, 30, 40, 50, 75, 100).stream()
+    private static final List<Scale> SERIES = List.of(5, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100).stream()
             .map(Scale::new)
             .toList();
 
