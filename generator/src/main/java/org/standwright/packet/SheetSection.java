@@ -100,15 +100,17 @@ final class SheetSection implements Section {
                 material, planned, contents, flow.sideways(), flow.sideways().height() - ABOVE);
         boolean larger = sideways.width() > upright.width() + 1;
         flow.freshPage(larger ? flow.sideways() : flow.upright());
-        flow.heading(material.sheet().material().name() + ", sheet " + (index + 1) + " of "
-                + material.sheets().size());
+        var name = material.sheet().material().name() + ", sheet " + (index + 1) + " of "
+                + material.sheets().size();
+        flow.heading(name);
         var later = SheetCuts.waiting(planned, waiting);
         if (!later.isEmpty()) {
             flow.lead("Stage 2, cut after the opening is measured: " + String.join(", ", later) + ".");
         }
         flow.figure(larger ? sideways : upright);
         if (!planned.cuts().isEmpty()) {
-            flow.lead("Cuts in order, to the near side of the kerf. Corner: from the lower left corner of the sheet. "
+            flow.lead("Cuts of " + name
+                    + " in order, to the near side of the kerf. Corner: from the lower left corner of the sheet. "
                     + "Fence: from the near edge of the panel that is cut.");
             var cuts = SheetCuts.of(trimmed(material, contents), planned, waiting);
             for (int from = 0; from < cuts.size(); from += 2 * ROWS) {
