@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.PlacedPart;
+import org.standwright.design.BayLayout;
 import org.standwright.design.DrawerLayout;
 import org.standwright.design.Stand;
+import org.standwright.design.StandDesign.Mount;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Pen;
 import org.standwright.drawing.Polygon;
@@ -21,7 +23,11 @@ import org.standwright.geom.Rect;
  * enough for boxes along the axes that do not penetrate each other.
  */
 final class StandShape {
-    private record Seen(Box3 box, Pen pen, Fill fill) {}
+    private record Seen(Box3 box, Pen pen, Fill fill) {
+        boolean hides() {
+            return fill != Fill.NONE;
+        }
+    }
 
     private StandShape() {}
 
@@ -35,8 +41,27 @@ final class StandShape {
         for (var item : seen) {
             shapes.add(Polygon.of(scale.paper(sight.project(item.box())), item.pen(), item.fill()));
         }
-        shapes.addAll(hidden(stand, sight, scale));
+        var visible = visible(seen, sight);
+        hidden(stand, sight).stream()
+                .flatMap(rect -> Edge.of(rect).stream())
+                .filter(edge -> visible.stream().noneMatch(edge::liesOn))
+                .forEach(edge -> shapes.add(edge.drawn(scale, Pen.HIDDEN)));
         return shapes;
+    }
+
+    /** Edges of the boxes, without those that a nearer box hides. */
+    private static List<Edge> visible(List<Seen> seen, Sight sight) {
+        var visible = new ArrayList<Edge>();
+        for (int i = 0; i < seen.size(); i++) {
+            var nearer = seen.subList(i + 1, seen.size()).stream()
+                    .filter(Seen::hides)
+                    .map(item -> sight.project(item.box()))
+                    .toList();
+            Edge.of(sight.project(seen.get(i).box())).stream()
+                    .filter(edge -> nearer.stream().noneMatch(edge::isUnder))
+                    .forEach(visible::add);
+        }
+        return visible;
     }
 
     /** A machine is seen through, so that what it stands on stays in sight. */
@@ -44,13 +69,17 @@ final class StandShape {
         return block.kind() == Block.Kind.MACHINE ? Fill.NONE : Fill.LIGHT;
     }
 
-    private static List<Shape> hidden(Stand stand, Sight sight, Scale scale) {
+    /** What lies behind: openings behind overlay fronts, the carcass under the worktop, boxes behind the side. */
+    private static List<Rect> hidden(Stand stand, Sight sight) {
+        boolean overlay = stand.design().drawers().mount() == Mount.OVERLAY;
         return switch (sight) {
             case FRONT ->
-                stand.bays().stream().map(bay -> dashed(bay.opening(), scale)).toList();
-            case TOP -> List.of(dashed(sight.project(stand.carcass()), scale));
-            case RIGHT ->
-                drawerBoxes(stand).map(box -> dashed(sight.project(box), scale)).toList();
+                stand.bays().stream()
+                        .filter(bay -> overlay && !bay.drawers().isEmpty())
+                        .map(BayLayout::opening)
+                        .toList();
+            case TOP -> List.of(sight.project(stand.carcass()));
+            case RIGHT -> drawerBoxes(stand).map(sight::project).toList();
         };
     }
 
@@ -73,9 +102,5 @@ final class StandShape {
                 && Grid.same(seen.y0(), front.y0())
                 && Grid.same(seen.x1(), front.x1())
                 && Grid.same(seen.y1(), front.y1());
-    }
-
-    private static Shape dashed(Rect rect, Scale scale) {
-        return Polygon.of(scale.paper(rect), Pen.HIDDEN, Fill.NONE);
     }
 }

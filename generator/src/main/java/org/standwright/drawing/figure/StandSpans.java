@@ -74,13 +74,33 @@ record StandSpans(Stand stand, Scale scale) {
         return List.of(span(worktop().min().x(), worktop().max().x()));
     }
 
-    /** Fronts, carcass and back, from front to back. */
+    /**
+     * Worktop, fronts, carcass and back, from front to back; each figure is the difference of two printed distances
+     * from the rear, so that they add up to {@link #wholeDepth}.
+     */
     List<Span> depths() {
+        double rear = Math.max(worktop().max().y(), stand.carcass().max().y());
+        var units = stand.design().unit();
         return between(DoubleStream.of(
-                fronts(),
-                stand.carcass().min().y(),
-                stand.carcass().max().y(),
-                worktop().max().y()));
+                        worktop().min().y(),
+                        fronts(),
+                        stand.carcass().min().y(),
+                        stand.carcass().max().y(),
+                        worktop().max().y()))
+                .stream()
+                .map(span -> new Span(
+                        span.from(),
+                        span.to(),
+                        units.bareLength(units.shown(rear - span.from() * scale.times())
+                                - units.shown(rear - span.to() * scale.times()))))
+                .toList();
+    }
+
+    /** From the foremost of worktop and fronts to the rear. */
+    List<Span> wholeDepth() {
+        double front = Math.min(worktop().min().y(), fronts());
+        return List.of(
+                span(front, Math.max(worktop().max().y(), stand.carcass().max().y())));
     }
 
     List<Span> worktopDepth() {

@@ -96,7 +96,7 @@ public final class StandViews {
         var spans = new StandSpans(stand, scale);
         return new View(StandShape.of(stand, Sight.RIGHT, scale), measure)
                 .dimension(Side.BELOW, spans.depths())
-                .dimension(Side.BELOW, spans.worktopDepth())
+                .dimension(Side.BELOW, spans.wholeDepth())
                 .dimension(Side.RIGHT, spans.woodHeight())
                 .named(Sight.RIGHT.words());
     }
