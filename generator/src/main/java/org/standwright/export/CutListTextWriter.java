@@ -117,7 +117,7 @@ public final class CutListTextWriter {
 
     /** Signs of plain text only, so that columns line up in every editor. */
     private static String plain(String words) {
-        return words.replace("×", "x");
+        return words.replace("×", "x").replace("…", "...");
     }
 
     private void hardware(CutList cutList) {
