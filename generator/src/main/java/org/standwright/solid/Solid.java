@@ -78,6 +78,22 @@ public final class Solid {
         return sum;
     }
 
+    /** The centre of gravity, mm. */
+    public Vec3 centroid() {
+        var centre = box().centre();
+        var moment = Vec3.ZERO;
+        double volume = 0;
+        for (int t = 0; t < triangleCount(); t++) {
+            double wedge = wedge(t, centre);
+            volume += wedge;
+            moment = moment.plus(arm(t, 0, centre)
+                    .plus(arm(t, 1, centre))
+                    .plus(arm(t, 2, centre))
+                    .times(wedge / 4));
+        }
+        return centre.plus(moment.times(1 / volume));
+    }
+
     /** The smallest box around it, mm. */
     public Box3 box() {
         var low = vertex(0);

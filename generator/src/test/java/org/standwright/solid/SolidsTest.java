@@ -75,6 +75,7 @@ class SolidsTest {
         // V - E + F = 8 - 18 + 12 (Euler)
         assertThat(ReadBack.of(solid).euler()).isEqualTo(2);
         assertThat(solid.volume()).isCloseTo(600.0 * 400 * 18, within(1e-6));
+        assertThat(solid.centroid()).isEqualTo(new Vec3(300, 200, 9));
     }
 
     @Test
