@@ -98,7 +98,6 @@ final class AssemblySection implements Section {
         var plan = contents.design().drawers();
         var trimmed = plan.mount() == Mount.INSET ? "Trim the inset fronts to their openings. " : "";
         return trimmed + "Set the drawer fronts from the bottom up with spacers of " + contents.exact(plan.gap())
-                + ", two screws in oversize holes with washers. Left to you: pulls are not listed; bore for them when "
-                + "the fronts sit right.";
+                + ", two screws in oversize holes with washers. Bore for the pulls when the fronts sit right.";
     }
 }

@@ -56,8 +56,8 @@ final class SupportSteps {
                         + (divided ? " and the rails into their dados" : "")
                         + ", clamp it and keep it square until the glue has set. Put the pads under it; " + BARE_WOOD
                         + ".",
-                "Set the carcass on the plinth, rear faces flush, and screw it down from inside, through the bottom "
-                        + "near its edges into the plinth. Left to you: these screws are not listed. They go into panel "
-                        + "edges (not rated) and only hold the carcass in place.");
+                "Set the carcass on the plinth, sides flush, the plinth's rear face in line with the inside of the back, "
+                        + "and screw it down from inside through the holes in the bottom. The screws go into panel edges "
+                        + "(not rated) and only hold the carcass in place.");
     }
 }

@@ -114,7 +114,7 @@ class PacketTest {
                         "Measure every opening");
         assertThat(oneLine(text(Jobs.packet(Jobs.inches()))))
                 .containsSubsequence("Drive the leveler nuts in from above", "screw the levelers in");
-        assertThat(oneLine(text(Jobs.packet(Jobs.plinth())))).contains("these screws are not listed");
+        assertThat(oneLine(text(Jobs.packet(Jobs.plinth())))).contains("through the holes in the bottom");
     }
 
     /** Common practice, no source: drawers are cut to the openings as built; inset fronts too, overlay fronts not. */
