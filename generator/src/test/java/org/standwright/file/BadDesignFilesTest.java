@@ -133,6 +133,10 @@ class BadDesignFilesTest {
                         "\"trim\": 5, \"colour\": 1",
                         "line 30, column 36: field \"saw.colour\": no such field here. Use \"note\"."),
                 bad(
+                        "\"kerf\": 3.2",
+                        "\"kerf\": 0",
+                        "line 30, column 20: field \"saw.kerf\" is 0 mm, but must be 0.5 mm to 10 mm. The nearest is 0.5 mm."),
+                bad(
                         "\"trim\": 5",
                         "\"trim\": 5, \"kerf\": 3",
                         "line 30, column 36: field \"saw.kerf\": given twice, first in line 30, column 12. Keep one."),
