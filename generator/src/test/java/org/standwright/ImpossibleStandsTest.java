@@ -89,6 +89,25 @@ class ImpossibleStandsTest {
         assertThat(product.stand().stack().sum()).isEqualTo(900);
     }
 
+    /** Odd, but nothing stands against it: every file can be written. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        /drawers/bumper | 0
+        /carcass/fit | 0
+        /saw/trim | 0
+        /worktop/overhang/front | 0
+        /support | '{"kind":"none","pads":0}'
+        /support | '{"kind":"plinth","height":"90 mm","toeSpace":0,"pads":0}'
+        /machine | '{"preset":"thickness-planer","reference":{"kind":"worktop","height":0}}'
+        /drawers/mount | '"inset"'
+        """)
+    void writesEveryFileOfAnOddDesign(String pointer, String value) {
+        var design = DesignFiles.parse("stand", with(pointer, value).toString(), Presets.shipped())
+                .design();
+
+        assertThat(Bytes.of(design)).containsKeys("packet.pdf", "report.json", "assembly.stl");
+    }
+
     private static JsonNode with(String pointer, String value) {
         try {
             return set(JSON.readTree(Presets.shipped().show("stand/planer-stand")), pointer, value);
