@@ -85,28 +85,20 @@ class HandbookTest {
     }
 
     private static StandDesign with(StandDesign d, Machine machine) {
+        return with(d, machine, d.plan());
+    }
+
+    private static StandDesign withPlan(StandDesign d, double width, double depth) {
+        return with(d, d.machine(), new Size2(width, depth));
+    }
+
+    private static StandDesign with(StandDesign d, Machine machine, Size2 plan) {
         return new StandDesign(
                 d.name(),
                 d.unit(),
                 machine,
                 d.workingHeight(),
-                d.plan(),
-                d.support(),
-                d.carcass(),
-                d.worktop(),
-                d.bays(),
-                d.drawers(),
-                d.screws(),
-                d.saw());
-    }
-
-    private static StandDesign withPlan(StandDesign d, double width, double depth) {
-        return new StandDesign(
-                d.name(),
-                d.unit(),
-                d.machine(),
-                d.workingHeight(),
-                new Size2(width, depth),
+                plan,
                 d.support(),
                 d.carcass(),
                 d.worktop(),
