@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.design.Designs;
-import org.standwright.design.Size2;
+import org.standwright.design.Draft;
 import org.standwright.design.StandDesign;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
@@ -36,7 +36,7 @@ class PresetStandsTest {
     void closesToTheWorkingHeightAndKeepsEverythingApart(StandDesign design) {
         var stand = StandBuilder.build(design);
 
-        assertThat(stand.stack().sum()).isCloseTo(design.workingHeight(), within(1e-6));
+        assertThat(stand.stack().sum()).isCloseTo(design.workingHeight().height(), within(1e-6));
         Clearances.check(stand.assembly());
     }
 
@@ -81,19 +81,10 @@ class PresetStandsTest {
         var inches = stands().filter(design -> design.unit() == Units.INCH)
                 .findFirst()
                 .orElseThrow();
-        var narrow = new StandDesign(
-                inches.name(),
-                inches.unit(),
-                inches.machine(),
-                inches.workingHeight(),
-                new Size2(24 * 25.4, inches.plan().depth()),
-                inches.support(),
-                inches.carcass(),
-                inches.worktop(),
-                List.of(Designs.bay(Designs.equal(3))),
-                inches.drawers(),
-                inches.screws(),
-                inches.saw());
+        var narrow = Draft.of(inches, draft -> {
+            draft.plan(24 * 25.4, inches.plan().depth().orElseThrow());
+            draft.bays = List.of(Designs.bay(Designs.equal(3)));
+        });
         var bay = StandBuilder.build(narrow).bays().get(0);
 
         assertThat(bay.opening().width() / 25.4).isCloseTo(22.5625, within(1e-9));

@@ -2,7 +2,7 @@ package org.standwright.check;
 
 import java.util.Comparator;
 import java.util.List;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 
 /** All rules, asked in order. */
 public final class Checks {

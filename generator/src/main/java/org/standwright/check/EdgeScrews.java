@@ -1,7 +1,7 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 
 /** Screws into a panel's edge carry no rated withdrawal; nothing here hangs on them. */
 final class EdgeScrews implements Rule {

@@ -1,7 +1,7 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.unit.Units;
 
 /**

@@ -1,8 +1,8 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.HeightStack.Term;
-import org.standwright.design.Stand;
+import org.standwright.design.built.HeightStack.Term;
+import org.standwright.design.built.Stand;
 
 /** A stack without an adjustable term meets its height only on a level floor. Common practice, no source. */
 final class LevelFloor implements Rule {

@@ -1,6 +1,6 @@
 package org.standwright.check;
 
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 
 /**
  * What a stand's support carries, kg.

@@ -2,8 +2,9 @@ package org.standwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.Reference;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
+import org.standwright.design.frame.PlanSize;
+import org.standwright.design.kit.Reference;
 import org.standwright.geom.Grid;
 
 /** The machine's base must stand on the worktop with all of its outline. Common practice, no source. */
@@ -16,8 +17,9 @@ final class MachineOnWorktop implements Rule {
         }
         var over = design.worktop().overhang();
         var base = design.machine().base();
-        double left = (design.plan().width() - base.width()) / 2 + Math.min(over.left(), over.right());
-        double front = (design.plan().depth() - base.depth()) / 2 + Math.min(over.front(), over.back());
+        var size = PlanSize.of(design);
+        double left = (size.width() - base.width()) / 2 + Math.min(over.left(), over.right());
+        double front = (size.depth() - base.depth()) / 2 + Math.min(over.front(), over.back());
         var findings = new ArrayList<Finding>();
         hangsOver(findings, stand, "wide", base.width(), left);
         hangsOver(findings, stand, "deep", base.depth(), front);

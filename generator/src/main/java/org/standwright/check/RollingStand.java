@@ -2,8 +2,8 @@ package org.standwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.Stand;
 import org.standwright.design.Support;
+import org.standwright.design.built.Stand;
 
 /**
  * A stand on casters: the front two lock wheel and swivel, drawers stay shut while it rolls. Portable bases must be

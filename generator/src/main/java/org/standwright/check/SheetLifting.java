@@ -1,7 +1,7 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 
 /** Boards heavier than the load constant of the lifting equation are for two people even in the best posture. */
 final class SheetLifting implements Rule {

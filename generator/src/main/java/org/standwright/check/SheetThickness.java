@@ -2,7 +2,7 @@ package org.standwright.check;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.geom.Grid;
 import org.standwright.part.SheetGood;
 

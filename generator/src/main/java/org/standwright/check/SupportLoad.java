@@ -1,9 +1,9 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.Stand;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
+import org.standwright.design.built.Stand;
 
 /**
  * Casters and levelers: of four, three carry everything on an uneven floor, so each must bear a third of the total

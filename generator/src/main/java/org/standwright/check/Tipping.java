@@ -1,7 +1,7 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 
 /** Says what is not worked out, so that nobody takes silence for safety. */
 final class Tipping implements Rule {

@@ -1,8 +1,8 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.DrawerLayout;
-import org.standwright.design.Stand;
+import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.built.Stand;
 
 /** Drawers wider than one and a half times their slides rack and bind. Common practice, no source. */
 final class WideDrawer implements Rule {
@@ -16,7 +16,7 @@ final class WideDrawer implements Rule {
                 .map(bay -> new Finding(
                         Severity.NOTE,
                         "wide-drawer",
-                        "bay " + bay.number(),
+                        "bay " + bay.name(),
                         "Its drawers are "
                                 + units.length(bay.drawers().get(0).box().width()) + " wide on slides of "
                                 + units.length(bay.drawers().get(0).slide().length())

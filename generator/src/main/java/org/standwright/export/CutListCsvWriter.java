@@ -42,12 +42,12 @@ public final class CutListCsvWriter {
                 part.name(),
                 line.material().name(),
                 CsvTable.exact(part.thickness()),
-                CsvTable.exact(part.cutLength()),
-                CsvTable.exact(part.cutWidth()),
+                CsvTable.exact(part.roughLength()),
+                CsvTable.exact(part.roughWidth()),
                 CsvTable.exact(part.length()),
                 CsvTable.exact(part.width()),
-                units.length(part.cutLength()),
-                units.length(part.cutWidth()),
+                units.length(part.roughLength()),
+                units.length(part.roughWidth()),
                 String.join("; ", line.members()),
                 String.join("; ", line.notes()));
     }

@@ -14,7 +14,7 @@ import java.util.Map;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.packet.CutListWords;
 import org.standwright.packet.MemberNames;
 import org.standwright.packet.SecondStage;
@@ -91,9 +91,9 @@ public final class CutListTextWriter {
             ofMaterial.forEach(line -> table.add(
                     line.label(),
                     line.count() + " x",
-                    units.bareLength(line.part().cutLength()),
+                    units.bareLength(line.part().roughLength()),
                     "x",
-                    units.length(line.part().cutWidth()),
+                    units.length(line.part().roughWidth()),
                     line.part().name()));
             var rows = table.lines();
             for (int row = 0; row < rows.size(); row++) {

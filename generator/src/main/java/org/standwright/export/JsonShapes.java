@@ -1,8 +1,10 @@
 package org.standwright.export;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -14,7 +16,11 @@ import org.standwright.sheet.SheetUnit;
 
 /** Points, boxes and lists as the report writes them: points are arrays of three, lengths exact doubles in mm. */
 final class JsonShapes {
-    static final JsonMapper JSON = new JsonMapper();
+    static final JsonMapper JSON = JsonMapper.builder()
+            .addModule(new Jdk8Module())
+            .defaultPropertyInclusion(
+                    JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.NON_ABSENT))
+            .build();
 
     private JsonShapes() {}
 

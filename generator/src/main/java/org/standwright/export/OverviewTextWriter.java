@@ -10,9 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.standwright.check.Finding;
-import org.standwright.design.BayLayout;
-import org.standwright.design.Size3;
-import org.standwright.design.Stand;
+import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.Stand;
+import org.standwright.design.kit.Size3;
 import org.standwright.drawing.figure.PrintedStack;
 import org.standwright.geom.Box3;
 import org.standwright.unit.Units;
@@ -63,7 +63,7 @@ public final class OverviewTextWriter {
     }
 
     private void bay(BayLayout bay) {
-        heading("Bay " + bay.number() + ", opening "
+        heading("Bay " + bay.name() + ", opening "
                 + units.bareLength(bay.opening().width()) + " x "
                 + units.length(bay.opening().height()));
         var table = new TextTable(LEFT, LEFT, LEFT, LEFT);

@@ -11,7 +11,7 @@ import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.solid.AssemblySolids;
 
@@ -70,8 +70,8 @@ public final class ReportJsonWriter {
                 .put("material", line.material().name())
                 .put("length", line.part().length())
                 .put("width", line.part().width())
-                .put("cutLength", line.part().cutLength())
-                .put("cutWidth", line.part().cutWidth());
+                .put("cutLength", line.part().roughLength())
+                .put("cutWidth", line.part().roughWidth());
         node.set("members", JsonShapes.words(line.members()));
         node.set("notes", JsonShapes.words(line.notes()));
         return node;

@@ -51,8 +51,8 @@ final class ReportParts {
                 .put("length", part.length())
                 .put("width", part.width())
                 .put("thickness", part.thickness())
-                .put("cutLength", part.cutLength())
-                .put("cutWidth", part.cutWidth())
+                .put("cutLength", part.roughLength())
+                .put("cutWidth", part.roughWidth())
                 .put("mass", solid.mass());
         node.set("features", features(part));
         node.set("placement", placement(placed.placement()));

@@ -2,13 +2,14 @@ package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
-import org.standwright.design.BayLayout;
-import org.standwright.design.DrawerLayout;
-import org.standwright.design.HeightStack;
+import org.standwright.design.Bay;
+import org.standwright.design.Content;
 import org.standwright.design.StandDesign;
-import org.standwright.design.StandDesign.Bay;
-import org.standwright.design.StandDesign.Content;
 import org.standwright.design.Support;
+import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.built.HeightStack;
+import org.standwright.design.frame.PlanSize;
 import org.standwright.part.SheetGood;
 
 /** The report's part of a stand: what was decided and how it came out. */
@@ -18,9 +19,9 @@ final class ReportStand {
     static ObjectNode design(StandDesign design) {
         var drawers = design.drawers();
         var node = JsonShapes.object();
-        node.put("workingHeight", design.workingHeight());
+        node.put("workingHeight", design.workingHeight().height());
         node.set("machine", JsonShapes.plain(design.machine()));
-        node.set("plan", JsonShapes.plain(design.plan()));
+        node.set("plan", JsonShapes.plain(PlanSize.of(design)));
         node.set("support", support(design.support()));
         node.set("sheets", sheets(design));
         node.put("housing", design.carcass().housing());
@@ -55,7 +56,7 @@ final class ReportStand {
     }
 
     static ObjectNode bay(BayLayout bay) {
-        var node = JsonShapes.object().put("number", bay.number());
+        var node = JsonShapes.object().put("name", bay.name());
         node.set("opening", JsonShapes.frontView(bay.opening()));
         node.set("drawers", JsonShapes.list(bay.drawers(), ReportStand::drawer));
         return node;

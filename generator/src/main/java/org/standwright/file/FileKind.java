@@ -3,13 +3,13 @@ package org.standwright.file;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.standwright.design.Caster;
-import org.standwright.design.Leveler;
-import org.standwright.design.Machine;
-import org.standwright.design.Screw;
-import org.standwright.design.Slide;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
+import org.standwright.design.kit.Caster;
+import org.standwright.design.kit.Leveler;
+import org.standwright.design.kit.Machine;
+import org.standwright.design.kit.Screw;
+import org.standwright.design.kit.Slide;
 import org.standwright.part.SheetGood;
 
 /** What a file describes: its field "kind", its folder among the presets and the record it becomes. */

@@ -1,6 +1,6 @@
 package org.standwright.file;
 
-import org.standwright.design.Machine;
+import org.standwright.design.kit.Machine;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.unit.Units;
 
@@ -52,7 +52,7 @@ public final class StartingFile {
 
     private static double usualHeight(Machine machine) {
         return switch (machine.reference().kind()) {
-            case TABLE, WORKTOP -> 900;
+            case TABLE, MOVABLE_TABLE, WORKTOP -> 900;
             case SPINDLE -> 1060;
         };
     }

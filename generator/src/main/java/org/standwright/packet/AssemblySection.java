@@ -3,9 +3,9 @@ package org.standwright.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.standwright.design.Reference;
-import org.standwright.design.StandDesign.Mount;
+import org.standwright.design.Mount;
 import org.standwright.design.Support;
+import org.standwright.design.kit.Reference;
 
 /** The order of work; common practice, no source. */
 final class AssemblySection implements Section {

@@ -3,8 +3,8 @@ package org.standwright.packet;
 import java.util.List;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Stand;
 import org.standwright.design.StandDesign;
+import org.standwright.design.built.Stand;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
 

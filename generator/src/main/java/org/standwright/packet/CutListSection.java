@@ -46,7 +46,7 @@ final class CutListSection implements Section {
 
     private static List<String> row(CutLine line, SecondStage later, Units units) {
         var part = line.part();
-        var size = size(part.cutLength(), part.cutWidth(), part, units);
+        var size = size(part.roughLength(), part.roughWidth(), part, units);
         var finished =
                 Grid.same(part.oversize(), 0) ? "" : "\nfinished\n" + size(part.length(), part.width(), part, units);
         return List.of(

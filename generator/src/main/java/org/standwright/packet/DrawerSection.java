@@ -2,10 +2,10 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.BayLayout;
-import org.standwright.design.DrawerLayout;
-import org.standwright.design.Size3;
-import org.standwright.design.StandDesign.Mount;
+import org.standwright.design.Mount;
+import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.kit.Size3;
 import org.standwright.packet.Table.Column;
 import org.standwright.unit.Units;
 
@@ -49,7 +49,7 @@ final class DrawerSection implements Section {
 
     private static String measured(BayLayout bay, Contents contents) {
         double both = 2 * contents.design().drawers().slide().sideSpace();
-        return "Bay " + bay.number() + ": opening measured, front ___________ back ___________; box width = smaller − "
+        return "Bay " + bay.name() + ": opening measured, front ___________ back ___________; box width = smaller − "
                 + contents.exact(both) + " = ___________ (drawn: opening "
                 + contents.units().bareLength(bay.opening().width()) + ", box "
                 + contents.units().bareLength(bay.drawers().get(0).box().width()) + ")";

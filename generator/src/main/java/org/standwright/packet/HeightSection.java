@@ -2,8 +2,8 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.Stand;
 import org.standwright.design.Support;
+import org.standwright.design.built.Stand;
 import org.standwright.drawing.figure.PrintedStack;
 import org.standwright.drawing.figure.StackFigure;
 import org.standwright.packet.Table.Column;

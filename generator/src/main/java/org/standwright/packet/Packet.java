@@ -3,7 +3,7 @@ package org.standwright.packet;
 import java.util.List;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.drawing.Drawing;
 import org.standwright.drawing.Paper;
 import org.standwright.drawing.TextMeasure;

@@ -4,8 +4,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Stand;
-import org.standwright.design.StandDesign.Mount;
+import org.standwright.design.Mount;
+import org.standwright.design.built.Stand;
 
 /**
  * The pieces that wait until the openings of the finished carcass are measured: drawer boxes, their bottoms and inset

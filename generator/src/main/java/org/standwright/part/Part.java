@@ -7,18 +7,30 @@ import org.standwright.geom.Require;
 /**
  * One flat board at its finished size, with all that is machined into it. Frame: see the package.
  *
+ * <p>Three sizes: the rough blank is what leaves the sheet, the cut size what the edges' bands go on, the finished size
+ * what is built in. The features and the frame are those of the finished part.
+ *
  * @param name what it is ('side', 'drawer bottom'); parts of one name and shape are one line of the cut list
- * @param length along the grain, mm
- * @param width across the grain, mm
- * @param oversize left on every edge when it is cut and trimmed off after assembly, mm
+ * @param length along the grain, finished, mm
+ * @param width across the grain, finished, mm
+ * @param oversize left on every edge of the rough blank and trimmed off later, mm
+ * @param bands that cover its edges
  */
 public record Part(
-        String name, Material material, double length, double width, double oversize, List<Feature> features) {
+        String name,
+        Material material,
+        double length,
+        double width,
+        double oversize,
+        Bands bands,
+        List<Feature> features) {
     public Part {
         Require.named("part", name);
         Require.positive("length", length, name);
         Require.positive("width", width, name);
         Require.notNegative("oversize", oversize, name);
+        Require.positive("cut length", length - bands.alongX(), name);
+        Require.positive("cut width", width - bands.alongY(), name);
         features = List.copyOf(features);
         var inside = new WithinBlank(name, length, width, material.thickness());
         features.forEach(feature -> feature.accept(inside));
@@ -26,7 +38,7 @@ public record Part(
 
     /** A board cut to its finished size, nothing machined yet. */
     public static Part blank(String name, Material material, double length, double width) {
-        return new Part(name, material, length, width, 0, List.of());
+        return new Part(name, material, length, width, 0, Bands.NONE, List.of());
     }
 
     public Part with(Feature... more) {
@@ -35,25 +47,40 @@ public record Part(
 
     public Part with(List<? extends Feature> more) {
         var all = Stream.<Feature>concat(features.stream(), more.stream()).toList();
-        return new Part(name, material, length, width, oversize, all);
+        return new Part(name, material, length, width, oversize, bands, all);
     }
 
     /** The same part, cut larger by {@code edge} on every edge and trimmed flush later. */
     public Part cutOver(double edge) {
-        return new Part(name, material, length, width, edge, features);
+        return new Part(name, material, length, width, edge, bands, features);
+    }
+
+    /** The same finished part with its edges covered: it is cut that much smaller. */
+    public Part banded(Bands covers) {
+        return new Part(name, material, length, width, oversize, covers, features);
     }
 
     public double thickness() {
         return material.thickness();
     }
 
-    /** Length as it leaves the saw, mm. */
+    /** Length before its edges are covered, mm. */
     public double cutLength() {
-        return length + 2 * oversize;
+        return length - bands.alongX();
     }
 
-    /** Width as it leaves the saw, mm. */
+    /** Width before its edges are covered, mm. */
     public double cutWidth() {
-        return width + 2 * oversize;
+        return width - bands.alongY();
+    }
+
+    /** Length as it leaves the sheet, mm. */
+    public double roughLength() {
+        return cutLength() + 2 * oversize;
+    }
+
+    /** Width as it leaves the sheet, mm. */
+    public double roughWidth() {
+        return cutWidth() + 2 * oversize;
     }
 }

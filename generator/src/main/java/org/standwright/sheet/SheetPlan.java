@@ -2,7 +2,7 @@ package org.standwright.sheet;
 
 import java.util.List;
 import java.util.TreeMap;
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.unit.Money;
 
 /** Plans for every sheet good of one job, cut with one saw. */

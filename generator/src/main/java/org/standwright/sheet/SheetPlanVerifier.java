@@ -79,8 +79,8 @@ public final class SheetPlanVerifier {
             faults.add("Piece '" + piece.label() + "' does not belong on a sheet of '" + material.name() + "'.");
             return;
         }
-        int length = SheetUnit.up(line.part().cutLength());
-        int width = SheetUnit.up(line.part().cutWidth());
+        int length = SheetUnit.up(line.part().roughLength());
+        int width = SheetUnit.up(line.part().roughWidth());
         int along = piece.turned() ? width : length;
         int across = piece.turned() ? length : width;
         if (piece.area().length() != along || piece.area().width() != across) {

@@ -2,7 +2,7 @@ package org.standwright.sheet;
 
 import java.util.HashSet;
 import java.util.List;
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
 

@@ -7,8 +7,8 @@ import static org.standwright.design.Designs.equal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.Designs;
-import org.standwright.design.Stand;
-import org.standwright.design.StandDesign.Mount;
+import org.standwright.design.Mount;
+import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 
 class ChecksTest {

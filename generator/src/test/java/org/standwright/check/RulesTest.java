@@ -14,15 +14,15 @@ import static org.standwright.design.Designs.slide;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.standwright.design.Caster;
 import org.standwright.design.Designs;
-import org.standwright.design.Machine;
-import org.standwright.design.Size2;
-import org.standwright.design.Slide;
+import org.standwright.design.Draft;
+import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
-import org.standwright.design.StandDesign.DrawerPlan;
-import org.standwright.design.StandDesign.Mount;
 import org.standwright.design.Support;
+import org.standwright.design.kit.Caster;
+import org.standwright.design.kit.Machine;
+import org.standwright.design.kit.Size2;
+import org.standwright.design.kit.Slide;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.part.Material;
 import org.standwright.part.Nominal;
@@ -152,7 +152,7 @@ class RulesTest {
     }
 
     private static Machine planer(Size2 base) {
-        return new Machine(PLANER.name(), base, PLANER.envelope(), PLANER.mass(), PLANER.reference(), PLANER.feet());
+        return Draft.OfMachine.of(PLANER, machine -> machine.base = base);
     }
 
     private static SheetGood sold18(double measured) {
@@ -166,16 +166,19 @@ class RulesTest {
     }
 
     private static Support withoutBrake(Caster caster) {
-        return new Support.Casters(new Caster(
-                caster.name(),
-                caster.height(),
-                caster.plate(),
-                caster.holes(),
-                caster.holeDiameter(),
-                caster.bolt(),
-                caster.swivelRadius(),
-                caster.rating(),
-                false));
+        return new Support.Casters(
+                new Caster(
+                        caster.name(),
+                        caster.height(),
+                        caster.plate(),
+                        caster.holes(),
+                        caster.holeDiameter(),
+                        caster.bolt(),
+                        caster.swivelRadius(),
+                        caster.rating(),
+                        false),
+                Optional.empty(),
+                Support.Bed.STRIPS);
     }
 
     private static Slide withoutDetent(Slide slide) {
@@ -197,26 +200,11 @@ class RulesTest {
 
     private static StandDesign stand(Machine machine, Size2 plan, Support support, SheetGood front, Slide slide) {
         var plain = Designs.stand(900, support, Mount.OVERLAY, List.of(bay(equal(3))));
-        var drawers = plain.drawers();
-        return new StandDesign(
-                plain.name(),
-                plain.unit(),
-                machine,
-                plain.workingHeight(),
-                plan,
-                support,
-                plain.carcass(),
-                plain.worktop(),
-                plain.bays(),
-                new DrawerPlan(
-                        drawers.box(),
-                        drawers.bottom(),
-                        front,
-                        slide,
-                        drawers.mount(),
-                        drawers.gap(),
-                        drawers.bumper()),
-                plain.screws(),
-                plain.saw());
+        return Draft.of(plain, draft -> {
+            draft.machine = machine;
+            draft.plan(plan.width(), plan.depth());
+            draft.front(front);
+            draft.slide(slide);
+        });
     }
 }

@@ -4,13 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import org.standwright.design.StandDesign.Bay;
-import org.standwright.design.StandDesign.CarcassPlan;
-import org.standwright.design.StandDesign.Content;
-import org.standwright.design.StandDesign.DrawerPlan;
-import org.standwright.design.StandDesign.Mount;
-import org.standwright.design.StandDesign.Screws;
-import org.standwright.design.StandDesign.Worktop;
+import org.standwright.design.kit.Caster;
+import org.standwright.design.kit.Envelope;
+import org.standwright.design.kit.Leveler;
+import org.standwright.design.kit.Machine;
+import org.standwright.design.kit.Pull;
+import org.standwright.design.kit.Range;
+import org.standwright.design.kit.Reference;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.Screw;
+import org.standwright.design.kit.Size2;
+import org.standwright.design.kit.Slide;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
@@ -21,12 +25,31 @@ public final class Designs {
     public static final SheetGood BOARD_18 = sheet("board 18", 18, 2440, 1220);
     public static final SheetGood BOARD_12 = sheet("board 12", 12, 2440, 1220);
     public static final SheetGood BOARD_6 = sheet("board 6", 6, 2440, 1220);
-    public static final Machine PLANER = new Machine(
-            "planer", new Size2(560, 360), new Size3(600, 700, 480), 38, new Reference(Reference.Kind.TABLE, 110), 0);
+    public static final Machine PLANER = Draft.OfMachine.plain(
+            "planer",
+            new Size2(560, 360),
+            new Envelope(600, 700, 480, OptionalDouble.empty(), OptionalDouble.empty()),
+            38,
+            Reference.fixed(Reference.Kind.TABLE, 110));
     public static final Support.Casters CASTERS = new Support.Casters(
-            new Caster("caster 100", 125, new Size2(100, 85), new Size2(80, 60), 9, 8, 85, 80, true));
-    public static final Support.Levelers LEVELERS =
-            new Support.Levelers(new Leveler("leveler M10", new Leveler.Range(25, 40, 60), 12, 25, 40, 150));
+            new Caster("caster 100", 125, new Size2(100, 85), new Size2(80, 60), 9, 8, 85, 80, true),
+            Optional.empty(),
+            Support.Bed.STRIPS);
+    public static final Support.Levelers LEVELERS = new Support.Levelers(
+            new Leveler("leveler M10", new Range(25, 40, 60), 12, 25, 40, 150), Support.Bed.STRIPS);
+
+    public static final Pull PULL = new Pull("pull 96", 96, 4.5, 30);
+    /** In the middle of the carcass, as it stands in front of its operator. */
+    public static final Place CENTRED = new Place(
+            0,
+            new Place.Margins(
+                    OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
+            Optional.empty());
+    /** Nothing covered. */
+    public static final Edges NO_EDGES = new Edges(
+            Optional.empty(),
+            Optional.empty(),
+            new Edges.TopEdges(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
 
     private Designs() {}
 
@@ -40,13 +63,26 @@ public final class Designs {
                 "planer stand",
                 Units.MM,
                 PLANER,
-                workingHeight,
-                new Size2(720, 560),
+                CENTRED,
+                new WorkingHeight.Given(workingHeight),
+                new Plan(OptionalDouble.of(720), OptionalDouble.of(560)),
+                Layout.AS_WRITTEN,
                 support,
-                new CarcassPlan(BOARD_18, BOARD_6, 6, 0.15),
-                new Worktop(BOARD_18, 2, new Worktop.Overhang(20, 0, 0, 0)),
+                new CarcassPlan(BOARD_18, BOARD_6, 6, 0.15, new Joint.Housed()),
+                new Worktop(BOARD_18, 2, new Worktop.Overhang(20, 0, 0, 0), Optional.empty()),
+                List.of(),
                 bays,
-                new DrawerPlan(BOARD_12, BOARD_6, BOARD_18, slide(), mount, 3, 1.5),
+                new DrawerPlan(
+                        BOARD_12,
+                        BOARD_6,
+                        BOARD_18,
+                        new Hang.Slides(slide()),
+                        mount,
+                        3,
+                        1.5,
+                        new Grip.Bought(PULL),
+                        OptionalDouble.of(0)),
+                NO_EDGES,
                 new Screws(
                         new Screw("screw 4", 4, 2.5, 4.5, List.of(16.0, 20.0, 25.0, 30.0, 40.0, 45.0, 50.0)),
                         new Screw("slide screw 4", 4, 2.5, 4.5, List.of(8.0, 10.0, 13.0, 16.0))),
@@ -79,7 +115,7 @@ public final class Designs {
     }
 
     public static Content equal(int count) {
-        return new Content.EqualDrawers(count);
+        return new Content.EqualDrawers(count, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     public static Content fill(double front) {

@@ -11,7 +11,7 @@ import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.search.SheetPlanner;

@@ -5,19 +5,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.standwright.design.Content.EqualDrawers;
+import org.standwright.design.Content.FillDrawers;
+import org.standwright.design.Content.GivenDrawers;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.Reference;
-import org.standwright.design.Saw;
+import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
-import org.standwright.design.StandDesign.Content.EqualDrawers;
-import org.standwright.design.StandDesign.Content.FillDrawers;
-import org.standwright.design.StandDesign.Content.GivenDrawers;
-import org.standwright.design.StandDesign.Mount;
-import org.standwright.design.StandDesign.Worktop.Overhang;
 import org.standwright.design.Support;
+import org.standwright.design.Worktop.Overhang;
+import org.standwright.design.kit.Reference;
+import org.standwright.design.kit.Saw;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.file.text.Position;
 import org.standwright.part.Grain;
@@ -35,7 +36,7 @@ class DesignFilesTest {
         assertThat(stand.unit()).isEqualTo(Units.MM);
         assertThat(stand.workingHeight()).isEqualTo(900);
         assertThat(stand.machine().mass()).isEqualTo(38);
-        assertThat(stand.machine().reference()).isEqualTo(new Reference(Reference.Kind.TABLE, 100));
+        assertThat(stand.machine().reference()).isEqualTo(Reference.fixed(Reference.Kind.TABLE, 100));
         assertThat(stand.carcass().sheet().material())
                 .isEqualTo(new Material("Birch plywood 18 mm", 17.7, 685, Grain.ALONG_LENGTH));
         assertThat(((Support.Casters) stand.support()).caster().height()).isEqualTo(128);
@@ -50,7 +51,9 @@ class DesignFilesTest {
         assertThat(bays.get(0).width()).hasValue(400);
         assertThat(bays.get(0).contents()).containsExactly(new GivenDrawers(List.of(90.0, 100.0)));
         assertThat(bays.get(1).width()).isEmpty();
-        assertThat(bays.get(1).contents()).containsExactly(new EqualDrawers(3), new FillDrawers(80));
+        assertThat(bays.get(1).contents())
+                .containsExactly(
+                        new EqualDrawers(3, OptionalDouble.empty(), OptionalDouble.empty()), new FillDrawers(80));
     }
 
     @Test

@@ -22,18 +22,24 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standwright.design.Caster;
-import org.standwright.design.Leveler;
-import org.standwright.design.Machine;
-import org.standwright.design.Reference;
-import org.standwright.design.Saw;
-import org.standwright.design.Screw;
-import org.standwright.design.Size2;
-import org.standwright.design.Size3;
-import org.standwright.design.Slide;
+import org.standwright.design.Bay;
+import org.standwright.design.CarcassPlan;
+import org.standwright.design.Content;
+import org.standwright.design.DrawerPlan;
+import org.standwright.design.Screws;
 import org.standwright.design.StandDesign;
-import org.standwright.design.StandDesign.Content;
 import org.standwright.design.Support;
+import org.standwright.design.Worktop;
+import org.standwright.design.kit.Caster;
+import org.standwright.design.kit.Leveler;
+import org.standwright.design.kit.Machine;
+import org.standwright.design.kit.Range;
+import org.standwright.design.kit.Reference;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.Screw;
+import org.standwright.design.kit.Size2;
+import org.standwright.design.kit.Size3;
+import org.standwright.design.kit.Slide;
 import org.standwright.file.text.Pointer;
 import org.standwright.part.Nominal;
 
@@ -48,12 +54,12 @@ class DesignSchemaTest {
         return Stream.of(
                 arguments("/$defs/stand", StandDesign.class),
                 arguments("/$defs/stand/properties/plan", Size2.class),
-                arguments("/$defs/stand/properties/carcass", StandDesign.CarcassPlan.class),
-                arguments("/$defs/stand/properties/worktop", StandDesign.Worktop.class),
-                arguments("/$defs/stand/properties/worktop/properties/overhang", StandDesign.Worktop.Overhang.class),
-                arguments("/$defs/stand/properties/bays/items", StandDesign.Bay.class),
-                arguments("/$defs/stand/properties/drawers", StandDesign.DrawerPlan.class),
-                arguments("/$defs/stand/properties/screws", StandDesign.Screws.class),
+                arguments("/$defs/stand/properties/carcass", CarcassPlan.class),
+                arguments("/$defs/stand/properties/worktop", Worktop.class),
+                arguments("/$defs/stand/properties/worktop/properties/overhang", Worktop.Overhang.class),
+                arguments("/$defs/stand/properties/bays/items", Bay.class),
+                arguments("/$defs/stand/properties/drawers", DrawerPlan.class),
+                arguments("/$defs/stand/properties/screws", Screws.class),
                 arguments("/$defs/stand/properties/saw", Saw.class),
                 arguments("/$defs/support/allOf/0/then", Support.Casters.class),
                 arguments("/$defs/support/allOf/1/then", Support.Levelers.class),
@@ -74,7 +80,7 @@ class DesignSchemaTest {
                 arguments("/$defs/caster/properties/plate", Size2.class),
                 arguments("/$defs/caster/properties/holes", Size2.class),
                 arguments("/$defs/leveler", Leveler.class),
-                arguments("/$defs/leveler/properties/height", Leveler.Range.class),
+                arguments("/$defs/leveler/properties/height", Range.class),
                 arguments("/$defs/plinth", Support.Plinth.class),
                 arguments("/$defs/screw", Screw.class));
     }

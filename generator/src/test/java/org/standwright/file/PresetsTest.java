@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standwright.design.Machine;
-import org.standwright.design.Screw;
-import org.standwright.design.Slide;
+import org.standwright.design.kit.Machine;
+import org.standwright.design.kit.Screw;
+import org.standwright.design.kit.Slide;
 import org.standwright.file.text.Folder;
 import org.standwright.part.SheetGood;
 

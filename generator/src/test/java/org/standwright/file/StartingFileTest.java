@@ -16,7 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.standwright.design.StandDesign.Content.EqualDrawers;
+import org.standwright.design.Content.EqualDrawers;
+import org.standwright.design.frame.PlanSize;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.unit.Units;
 
@@ -39,8 +40,10 @@ class StartingFileTest {
         var stand = DesignFiles.parse("new.json", text, LIBRARY).design();
 
         assertThat(stand.unit()).isEqualTo(unit);
-        assertThat(stand.plan().width()).isGreaterThan(stand.machine().base().width());
-        assertThat(stand.plan().depth()).isGreaterThan(stand.machine().base().depth());
+        assertThat(PlanSize.of(stand).width())
+                .isGreaterThan(stand.machine().base().width());
+        assertThat(PlanSize.of(stand).depth())
+                .isGreaterThan(stand.machine().base().depth());
         assertThat(text).doesNotContain("null", "E+", "\r");
     }
 
@@ -51,8 +54,8 @@ class StartingFileTest {
                 .design();
         double step = unit == Units.MM ? 10 : 12.7;
 
-        assertThat(stand.workingHeight() / step % 1).isCloseTo(0, within(1e-9));
-        assertThat(stand.plan().width() / step % 1).isCloseTo(0, within(1e-9));
+        assertThat(stand.workingHeight().height() / step % 1).isCloseTo(0, within(1e-9));
+        assertThat(PlanSize.of(stand).width() / step % 1).isCloseTo(0, within(1e-9));
     }
 
     @ParameterizedTest
@@ -63,9 +66,10 @@ class StartingFileTest {
         int bays = stand.bays().size();
         double board = stand.carcass().sheet().material().thickness();
         // casters or levelers, two layers of blocks, two of worktop, bottom and sub-top
-        double opening = stand.workingHeight() - stand.machine().reference().height() - 131 - 6 * board;
+        double opening =
+                stand.workingHeight().height() - stand.machine().reference().height() - 131 - 6 * board;
 
-        assertThat((stand.plan().width() - (bays + 1) * board) / bays).isGreaterThan(150);
+        assertThat((PlanSize.of(stand).width() - (bays + 1) * board) / bays).isGreaterThan(150);
         for (var bay : stand.bays()) {
             int drawers = ((EqualDrawers) bay.contents().get(0)).count();
             assertThat(opening / drawers).isBetween(75.0, 250.0);
@@ -84,7 +88,10 @@ class StartingFileTest {
     void standsAtTheUsualHeight(String machine, double least, double most) {
         for (var unit : Units.values()) {
             var text = StartingFile.forMachine(LIBRARY, machine, unit);
-            assertThat(DesignFiles.parse("new.json", text, LIBRARY).design().workingHeight())
+            assertThat(DesignFiles.parse("new.json", text, LIBRARY)
+                            .design()
+                            .workingHeight()
+                            .height())
                     .isBetween(least, most);
         }
     }

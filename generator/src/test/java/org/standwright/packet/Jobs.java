@@ -6,18 +6,19 @@ import static org.standwright.design.Designs.fill;
 import static org.standwright.design.Designs.given;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
-import org.standwright.design.Machine;
-import org.standwright.design.Reference;
-import org.standwright.design.Size2;
-import org.standwright.design.Size3;
-import org.standwright.design.Stand;
+import org.standwright.design.Draft;
+import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
-import org.standwright.design.StandDesign.Mount;
 import org.standwright.design.Support;
+import org.standwright.design.built.Stand;
+import org.standwright.design.kit.Envelope;
+import org.standwright.design.kit.Reference;
+import org.standwright.design.kit.Size2;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.drawing.Drawing;
 import org.standwright.sheet.SheetPlan;
@@ -57,16 +58,23 @@ final class Jobs {
 
     /** No machine on it: its own worktop is the working height. */
     static StandDesign bench() {
-        var worktop = new Machine(
-                "workbench", new Size2(1, 1), new Size3(1, 1, 1), 1, new Reference(Reference.Kind.WORKTOP, 0), 0);
-        return with(metric(), Units.MM, "bench", worktop, new Size2(720, 560));
+        var worktop = Draft.OfMachine.plain(
+                "workbench",
+                new Size2(1, 1),
+                new Envelope(1, 1, 1, OptionalDouble.empty(), OptionalDouble.empty()),
+                1,
+                Reference.fixed(Reference.Kind.WORKTOP, 0));
+        return Draft.of(metric(), draft -> {
+            draft.name = "bench";
+            draft.machine = worktop;
+        });
     }
 
     /** Long and low, with many bays. */
     static StandDesign wide() {
         var bays = List.of(bay(fill(80)), bay(equal(3)), bay(equal(2)), bay(equal(1)), bay(fill(100)));
         var design = Designs.stand(700, Designs.LEVELERS, Mount.OVERLAY, bays);
-        return with(design, Units.INCH, "wide stand", design.machine(), new Size2(1900, 600));
+        return Draft.of(with(design, Units.INCH, "wide stand"), draft -> draft.plan(1900, 600));
     }
 
     /** Names far longer than their places, with characters that no typeface of ours has. */
@@ -75,23 +83,10 @@ final class Jobs {
     }
 
     static StandDesign with(StandDesign design, Units units, String name) {
-        return with(design, units, name, design.machine(), design.plan());
-    }
-
-    static StandDesign with(StandDesign design, Units units, String name, Machine machine, Size2 plan) {
-        return new StandDesign(
-                name,
-                units,
-                machine,
-                design.workingHeight(),
-                plan,
-                design.support(),
-                design.carcass(),
-                design.worktop(),
-                design.bays(),
-                design.drawers(),
-                design.screws(),
-                design.saw());
+        return Draft.of(design, draft -> {
+            draft.unit = units;
+            draft.name = name;
+        });
     }
 
     static List<Drawing> packet(StandDesign design) {

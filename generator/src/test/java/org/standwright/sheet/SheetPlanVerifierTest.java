@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.sheet.search.SheetJob;
 import org.standwright.sheet.search.SheetPlanner;
 

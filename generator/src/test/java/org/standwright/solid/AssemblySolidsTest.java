@@ -13,6 +13,7 @@ import org.standwright.assembly.Placement;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
+import org.standwright.part.Bands;
 import org.standwright.part.Channel;
 import org.standwright.part.Face;
 import org.standwright.part.Part;
@@ -22,7 +23,7 @@ class AssemblySolidsTest {
 
     @Test
     void buildsPartsOfOneShapeOnce() {
-        var twin = new Part("twin", SIDE.material(), 600, 400, 3, SIDE.features());
+        var twin = new Part("twin", SIDE.material(), 600, 400, 3, Bands.NONE, SIDE.features());
         var assembly =
                 assembly(standing("left", SIDE, 0), standing("right", twin, 500), standing("back", plain(), 900));
 

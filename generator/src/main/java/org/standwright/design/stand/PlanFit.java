@@ -2,12 +2,16 @@ package org.standwright.design.stand;
 
 import java.util.List;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.Slide;
+import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
+import org.standwright.design.frame.Exact;
+import org.standwright.design.frame.PlanSize;
+import org.standwright.design.kit.Slide;
+import org.standwright.design.support.SupportPlan;
 import org.standwright.geom.Grid;
 
 /** The smallest plan that takes both the support below the carcass and the shortest slides within it. */
-final class PlanFit {
+public final class PlanFit {
     private final StandDesign design;
     private final SupportPlan support;
 
@@ -18,8 +22,8 @@ final class PlanFit {
 
     void check() {
         double depth = Math.max(support.leastPlan().depth(), depthForSlides());
-        large("depth", "deep", design.plan().depth(), depth);
-        large("width", "wide", design.plan().width(), support.leastPlan().width());
+        large("depth", "deep", PlanSize.of(design).depth(), depth);
+        large("width", "wide", PlanSize.of(design).width(), support.leastPlan().width());
     }
 
     private void large(String field, String word, double given, double least) {
@@ -39,9 +43,8 @@ final class PlanFit {
                 .mapToDouble(Slide.Size::length)
                 .min()
                 .orElseThrow();
-        double front = drawers.mount() == StandDesign.Mount.INSET
-                ? drawers.front().material().thickness()
-                : 0;
+        double front =
+                drawers.mount() == Mount.INSET ? drawers.front().material().thickness() : 0;
         return front
                 + drawers.slide().setBack()
                 + shortest

@@ -11,7 +11,7 @@ import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
 
 /** Every part must come out of one sheet of its material. */
-final class SheetFit {
+public final class SheetFit {
     private SheetFit() {}
 
     /** Each part within a sheet of its own material. */
@@ -58,8 +58,8 @@ final class SheetFit {
             var units = design.unit();
             throw new ImpossibleDesignException(
                     "/plan",
-                    "Part '" + label + "' is cut " + units.length(part.cutLength()) + " x "
-                            + units.length(part.cutWidth()) + ", larger than a sheet of "
+                    "Part '" + label + "' is cut " + units.length(part.roughLength()) + " x "
+                            + units.length(part.roughWidth()) + ", larger than a sheet of "
                             + sheet.material().name() + " after trimming (" + units.length(length) + " x "
                             + units.length(width) + ").",
                     List.of("Make the plan smaller, or use a larger sheet."));
@@ -67,6 +67,6 @@ final class SheetFit {
     }
 
     private static boolean within(Part part, double length, double width) {
-        return !Grid.less(length, part.cutLength()) && !Grid.less(width, part.cutWidth());
+        return !Grid.less(length, part.roughLength()) && !Grid.less(width, part.roughWidth());
     }
 }

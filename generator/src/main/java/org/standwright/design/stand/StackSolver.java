@@ -2,18 +2,23 @@ package org.standwright.design.stand;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.HeightStack;
-import org.standwright.design.HeightStack.Term;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.Reference;
+import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
+import org.standwright.design.built.HeightStack;
+import org.standwright.design.built.HeightStack.Term;
+import org.standwright.design.column.FrontColumn;
+import org.standwright.design.column.LeastFronts;
+import org.standwright.design.frame.Exact;
+import org.standwright.design.kit.Reference;
+import org.standwright.design.support.SupportPlan;
 import org.standwright.geom.Grid;
 
 /**
  * Solves the height stack for the carcass: working height less support, worktop and machine (references 6.3, own
  * derivation), within what the drawers need and the sheet allows.
  */
-final class StackSolver {
+public final class StackSolver {
     private final StandDesign design;
     private final List<Term> below;
     private final List<Term> above;
@@ -30,7 +35,7 @@ final class StackSolver {
         var terms = new ArrayList<>(below);
         terms.add(Term.fixed("carcass", carcass));
         terms.addAll(above);
-        return new HeightStack(terms, design.workingHeight());
+        return new HeightStack(terms, design.workingHeight().height());
     }
 
     /** Height of the carcass's underside above the floor, mm. */
@@ -40,7 +45,7 @@ final class StackSolver {
 
     /** Height left to the carcass, mm. */
     double carcass() {
-        return design.workingHeight() - others();
+        return design.workingHeight().height() - others();
     }
 
     private static List<Term> above(StandDesign design) {
@@ -76,7 +81,7 @@ final class StackSolver {
             var units = design.unit();
             throw new ImpossibleDesignException(
                     "/workingHeight",
-                    "A working height of " + units.length(design.workingHeight()) + " leaves "
+                    "A working height of " + units.length(design.workingHeight().height()) + " leaves "
                             + units.length(carcass) + " to the carcass, longer than the " + units.length(most)
                             + " that a sheet of " + sheet.material().name() + " gives after trimming.",
                     List.of("The nearest possible working height is "
@@ -95,7 +100,7 @@ final class StackSolver {
 
     /** The carcass around a zone of fronts: inset fronts stand between its bottom and its sub-top. */
     private double leastFor(double zone) {
-        return design.drawers().mount() == StandDesign.Mount.INSET
+        return design.drawers().mount() == Mount.INSET
                 ? zone + 2 * design.carcass().sheet().material().thickness()
                 : zone;
     }
@@ -104,7 +109,8 @@ final class StackSolver {
         var units = design.unit();
         double missing = least - carcass;
         var ways = new ArrayList<String>();
-        ways.add("The nearest possible working height is " + Exact.up(units, design.workingHeight() + missing) + ".");
+        ways.add("The nearest possible working height is "
+                + Exact.up(units, design.workingHeight().height() + missing) + ".");
         if (!Grid.less(floorToCarcass(), missing)) {
             ways.add("Or keep it and use a support " + Exact.up(units, missing) + " lower: now it is "
                     + units.length(floorToCarcass()) + ".");
@@ -123,8 +129,8 @@ final class StackSolver {
                 : "is used up by what lies under and over the carcass (" + units.length(others()) + ")";
         return new ImpossibleDesignException(
                 "/workingHeight",
-                "A working height of " + units.length(design.workingHeight()) + " " + left + ", but its drawers need "
-                        + units.length(least) + ".",
+                "A working height of " + units.length(design.workingHeight().height()) + " " + left
+                        + ", but its drawers need " + units.length(least) + ".",
                 ways);
     }
 }

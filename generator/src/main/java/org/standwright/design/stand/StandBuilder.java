@@ -2,17 +2,26 @@ package org.standwright.design.stand;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
-import org.standwright.design.BayLayout;
-import org.standwright.design.DrawerLayout;
-import org.standwright.design.Reference;
-import org.standwright.design.Stand;
 import org.standwright.design.StandDesign;
+import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.built.Stand;
+import org.standwright.design.carcass.CarcassMaker;
+import org.standwright.design.carcass.JointFit;
+import org.standwright.design.column.BayWidths;
+import org.standwright.design.column.DrawerFit;
+import org.standwright.design.drawer.DrawerMaker;
+import org.standwright.design.frame.Frame;
+import org.standwright.design.frame.PlanSize;
+import org.standwright.design.kit.Reference;
+import org.standwright.design.support.SupportPlan;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
@@ -41,13 +50,14 @@ public final class StandBuilder {
         var openings = new BayWidths(design).openings();
         var solver = new StackSolver(design, support);
         var stack = solver.solve();
-        var frame = new Frame(design, solver.floorToCarcass(), solver.carcass(), openings);
+        var frame = new Frame(design, PlanSize.of(design), solver.floorToCarcass(), solver.carcass(), openings);
         var fit = new DrawerFit(frame);
         var bays = IntStream.range(0, openings.size()).mapToObj(fit::bay).toList();
         var groups = groups(frame, bays, support);
         SheetFit.check(design, groups);
         var hardware = new StandHardware(frame).list(groups, bays, support);
-        return new Stand(design, stack, frame.box(), bays, new Assembly(design.name(), groups, hardware));
+        return new Stand(
+                design, stack, frame.box(), bays, Optional.empty(), new Assembly(design.name(), groups, hardware));
     }
 
     private static List<Group> groups(Frame frame, List<BayLayout> bays, SupportPlan support) {

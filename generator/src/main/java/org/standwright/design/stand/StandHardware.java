@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.Hardware;
-import org.standwright.design.BayLayout;
-import org.standwright.design.DrawerLayout;
 import org.standwright.design.StandDesign;
+import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.frame.Frame;
+import org.standwright.design.frame.ScrewChoice;
+import org.standwright.design.support.SupportPlan;
 import org.standwright.part.Channel;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
 
 /** What a stand needs beside its boards: screws counted by their holes, those of the back by their spacing. */
-final class StandHardware {
+public final class StandHardware {
     /** Spacing of the screws around the back, mm; common practice, no source. */
     private static final double BACK_SPACING = 150;
     /** A worktop screw ends this far below the top, mm (shop practice, common practice, no source). */

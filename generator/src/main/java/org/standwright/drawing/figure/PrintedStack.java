@@ -2,7 +2,7 @@ package org.standwright.drawing.figure;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.standwright.design.HeightStack;
+import org.standwright.design.built.HeightStack;
 import org.standwright.unit.Units;
 
 /**

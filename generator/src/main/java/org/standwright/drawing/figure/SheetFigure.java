@@ -2,7 +2,7 @@ package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Line;
 import org.standwright.drawing.Pen;

@@ -2,7 +2,7 @@ package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Lettering;
 import org.standwright.drawing.Line;

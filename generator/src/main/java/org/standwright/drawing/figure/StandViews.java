@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.standwright.assembly.Block;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.drawing.Group;
 import org.standwright.drawing.Letters;
 import org.standwright.drawing.Point;

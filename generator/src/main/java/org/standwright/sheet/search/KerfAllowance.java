@@ -1,6 +1,6 @@
 package org.standwright.sheet.search;
 
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.part.SheetGood;
 import org.standwright.sheet.SheetUnit;
 

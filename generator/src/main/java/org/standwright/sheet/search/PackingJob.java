@@ -2,7 +2,7 @@ package org.standwright.sheet.search;
 
 import java.util.List;
 import org.standwright.cutlist.CutLine;
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.part.Grain;
 import org.standwright.part.SheetGood;
 import org.standwright.sheet.SheetUnit;
@@ -39,8 +39,8 @@ record PackingJob(SheetGood sheet, KerfAllowance allowance, int length, int widt
     }
 
     private static PieceType type(CutLine line, KerfAllowance allowance) {
-        int length = allowance.enlarged(line.part().cutLength());
-        int width = allowance.enlarged(line.part().cutWidth());
+        int length = allowance.enlarged(line.part().roughLength());
+        int width = allowance.enlarged(line.part().roughWidth());
         boolean turnable = line.material().grain() == Grain.NONE && length != width;
         return new PieceType(line, length, width, turnable);
     }

@@ -6,17 +6,19 @@ import static org.standwright.design.Designs.bay;
 import static org.standwright.design.Designs.equal;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standwright.design.Designs;
-import org.standwright.design.Machine;
-import org.standwright.design.Reference;
-import org.standwright.design.Size2;
-import org.standwright.design.Size3;
+import org.standwright.design.Draft;
+import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
-import org.standwright.design.StandDesign.Mount;
 import org.standwright.design.Support;
+import org.standwright.design.column.FrontColumn;
+import org.standwright.design.kit.Envelope;
+import org.standwright.design.kit.Reference;
+import org.standwright.design.kit.Size2;
 
 /** Worked examples from outside the builder, each with where it was read. */
 class HandbookTest {
@@ -28,9 +30,13 @@ class HandbookTest {
     @Test
     void solvesTheWorkedHeightStack() {
         var design = Designs.stand(889, new Support.Plinth(122, 75, 5), Mount.OVERLAY, List.of(bay(equal(3))));
-        var machine = new Machine(
-                "m", new Size2(300, 300), new Size3(400, 400, 500), 30, new Reference(Reference.Kind.TABLE, 330), 0);
-        var stand = StandBuilder.build(with(design, machine));
+        var machine = Draft.OfMachine.plain(
+                "m",
+                new Size2(300, 300),
+                new Envelope(400, 400, 500, OptionalDouble.empty(), OptionalDouble.empty()),
+                30,
+                Reference.fixed(Reference.Kind.TABLE, 330));
+        var stand = StandBuilder.build(Draft.of(design, draft -> draft.machine = machine));
 
         double worktopTop = stand.carcass().max().z() + 36;
         double bottom = 18;
@@ -84,27 +90,7 @@ class HandbookTest {
         assertThat(FrontColumn.equal(zone, fronts, gap, gap)).isCloseTo(front, within(1e-9));
     }
 
-    private static StandDesign with(StandDesign d, Machine machine) {
-        return with(d, machine, d.plan());
-    }
-
     private static StandDesign withPlan(StandDesign d, double width, double depth) {
-        return with(d, d.machine(), new Size2(width, depth));
-    }
-
-    private static StandDesign with(StandDesign d, Machine machine, Size2 plan) {
-        return new StandDesign(
-                d.name(),
-                d.unit(),
-                machine,
-                d.workingHeight(),
-                plan,
-                d.support(),
-                d.carcass(),
-                d.worktop(),
-                d.bays(),
-                d.drawers(),
-                d.screws(),
-                d.saw());
+        return Draft.of(d, draft -> draft.plan(width, depth));
     }
 }

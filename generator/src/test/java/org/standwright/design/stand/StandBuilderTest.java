@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.StandDesign.Mount;
+import org.standwright.design.Mount;
 import org.standwright.unit.Units;
 
 class StandBuilderTest {

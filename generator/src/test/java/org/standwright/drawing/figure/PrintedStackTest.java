@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.standwright.design.HeightStack;
-import org.standwright.design.HeightStack.Term;
+import org.standwright.design.built.HeightStack;
+import org.standwright.design.built.HeightStack.Term;
 import org.standwright.unit.Units;
 
 class PrintedStackTest {

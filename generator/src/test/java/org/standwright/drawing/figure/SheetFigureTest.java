@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.Designs;
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.drawing.Lettering;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.sheet.Area;

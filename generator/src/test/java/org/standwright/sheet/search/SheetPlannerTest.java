@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Saw;
+import org.standwright.design.kit.Saw;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.Part;

@@ -3,7 +3,7 @@ package org.standwright.viewer.app;
 import java.util.stream.Stream;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.PlacedPart;
-import org.standwright.design.Stand;
+import org.standwright.design.built.Stand;
 import org.standwright.geom.Box3;
 
 /** The sizes of a stand in one line, in its maker's unit. */

@@ -1,0 +1,13 @@
+package org.standwright.design;
+
+import org.standwright.part.SheetGood;
+
+/**
+ * The box that everything hangs on.
+ *
+ * @param sheet of sides, bottom, sub-top, partitions, fixed shelves, blocks and plinth
+ * @param housing depth of every dado and rabbet, mm
+ * @param fit how much wider a dado is than the panel in it, mm
+ * @param joint of sides, bottom, sub-top and partitions; what stands between them is always housed
+ */
+public record CarcassPlan(SheetGood sheet, SheetGood back, double housing, double fit, Joint joint) {}

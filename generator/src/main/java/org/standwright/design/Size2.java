@@ -1,4 +1,0 @@
-package org.standwright.design;
-
-/** Seen from above: width to the right, depth away from the person, mm. */
-public record Size2(double width, double depth) {}

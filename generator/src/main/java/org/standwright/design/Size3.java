@@ -1,4 +1,0 @@
-package org.standwright.design;
-
-/** Width to the right, depth away from the person, height, mm. */
-public record Size3(double width, double depth, double height) {}

@@ -1,0 +1,2 @@
+/** A stand as it was worked out: its height stack, its openings and what is in them, and everything at its place. */
+package org.standwright.design.built;

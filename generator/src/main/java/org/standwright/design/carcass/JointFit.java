@@ -1,0 +1,80 @@
+package org.standwright.design.carcass;
+
+import java.util.List;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
+import org.standwright.design.frame.Exact;
+import org.standwright.geom.Grid;
+
+/** Whether housings, grooves and screw positions leave enough wood. */
+public final class JointFit {
+    /** Wood that a housing leaves behind it, mm (shop practice: web at least 6 mm). */
+    private static final double LEAST_WEB = 6;
+    /** The shallowest housing that still holds a panel, mm; common practice, no source. */
+    private static final double LEAST_HOUSING = 2;
+    /** The thinnest box wall that still takes a groove and a screw, mm; common practice, no source. */
+    private static final double LEAST_BOX_WALL = 8;
+
+    private final StandDesign design;
+
+    public JointFit(StandDesign design) {
+        this.design = design;
+    }
+
+    public void check() {
+        housing();
+        boxWall();
+        slideHoles();
+    }
+
+    private void housing() {
+        var units = design.unit();
+        double panel = design.carcass().sheet().material().thickness();
+        double housing = design.carcass().housing();
+        double deepest = panel - LEAST_WEB;
+        if (Grid.less(deepest, LEAST_HOUSING)) {
+            throw new ImpossibleDesignException(
+                    "/carcass/sheet",
+                    "A carcass panel of " + units.length(panel) + " is too thin for dados and rabbets, which leave "
+                            + units.length(LEAST_WEB) + " of wood behind them.",
+                    List.of("Use a sheet of " + Exact.up(units, LEAST_WEB + LEAST_HOUSING) + " or more."));
+        }
+        if (Grid.less(housing, LEAST_HOUSING) || Grid.less(deepest, housing)) {
+            throw new ImpossibleDesignException(
+                    "/carcass/housing",
+                    "A housing " + units.length(housing) + " deep in panels of " + units.length(panel)
+                            + " must be " + units.length(LEAST_HOUSING) + " to " + units.length(deepest)
+                            + " deep, so that it holds and leaves " + units.length(LEAST_WEB) + " behind it.",
+                    List.of("A third of the thickness is usual."));
+        }
+    }
+
+    private void boxWall() {
+        double wall = design.drawers().box().material().thickness();
+        if (Grid.less(wall, LEAST_BOX_WALL)) {
+            var units = design.unit();
+            throw new ImpossibleDesignException(
+                    "/drawers/box",
+                    "Drawer boxes of " + units.length(wall) + " are too thin for a groove and slide screws; they take "
+                            + units.length(LEAST_BOX_WALL) + " or more.",
+                    List.of("Use a thicker sheet for the boxes."));
+        }
+    }
+
+    private void slideHoles() {
+        for (var size : design.drawers().slide().lengths()) {
+            for (var holes : List.of(size.cabinetHoles(), size.boxHoles())) {
+                for (double hole : holes) {
+                    if (Grid.less(size.length(), hole)) {
+                        var units = design.unit();
+                        throw new ImpossibleDesignException(
+                                "/drawers/slide",
+                                "A slide of " + units.length(size.length()) + " has a hole " + units.length(hole)
+                                        + " from its front end, beyond its other end.",
+                                List.of("Measure its holes from the front end again."));
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,31 @@
+package org.standwright.design.frame;
+
+import org.standwright.unit.Units;
+
+/**
+ * A bolt as a shop calls it: M8 where its diameter is a whole number of millimetres, else in inches.
+ *
+ * @param diameter mm
+ */
+public record BoltSize(double diameter) {
+    /** Metric bolts are sold in steps of 5 mm, those in inches in steps of 1/4 in. */
+    private static final double METRIC_STEP = 5;
+
+    private static final double INCH_STEP = 25.4 / 4;
+
+    /** The next length sold, mm in, name of bolt and length out. */
+    public String ofLength(double least) {
+        double step = isMetric() ? METRIC_STEP : INCH_STEP;
+        double length = step * StrictMath.ceil(least / step);
+        return this + " x " + (isMetric() ? Units.MM.bareLength(length) : Units.INCH.length(length));
+    }
+
+    private boolean isMetric() {
+        return Math.abs(diameter - Math.rint(diameter)) < 1e-6;
+    }
+
+    @Override
+    public String toString() {
+        return isMetric() ? "M" + Math.round(diameter) : Units.INCH.length(diameter);
+    }
+}

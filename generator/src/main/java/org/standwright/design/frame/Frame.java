@@ -1,0 +1,91 @@
+package org.standwright.design.frame;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.standwright.design.Mount;
+import org.standwright.design.StandDesign;
+import org.standwright.design.kit.Size2;
+import org.standwright.geom.Box3;
+import org.standwright.geom.Rect;
+import org.standwright.geom.Vec3;
+
+/**
+ * The numbers that all parts of a carcass share, mm.
+ *
+ * @param plan outline of the carcass
+ * @param floorToCarcass height of the carcass's underside
+ * @param height of the carcass, undersides to top of the sub-top
+ * @param openings width of each bay's opening, left to right
+ */
+public record Frame(StandDesign design, Size2 plan, double floorToCarcass, double height, List<Double> openings) {
+    public Frame {
+        openings = List.copyOf(openings);
+    }
+
+    public double width() {
+        return plan.width();
+    }
+
+    public double depth() {
+        return plan.depth();
+    }
+
+    /** Thickness of the carcass's sheet. */
+    public double panel() {
+        return design.carcass().sheet().material().thickness();
+    }
+
+    public double back() {
+        return design.carcass().back().material().thickness();
+    }
+
+    /** Front edge to the inside of the back. */
+    public double insideDepth() {
+        return depth() - back();
+    }
+
+    public double housing() {
+        return design.carcass().housing();
+    }
+
+    public double top() {
+        return floorToCarcass + height;
+    }
+
+    public double openingBottom() {
+        return floorToCarcass + panel();
+    }
+
+    public double openingTop() {
+        return top() - panel();
+    }
+
+    public double openingLeft(int bay) {
+        double left = panel();
+        for (int i = 0; i < bay; i++) {
+            left += openings.get(i) + panel();
+        }
+        return left;
+    }
+
+    /** A bay's opening seen from the front: x to the right, y is the height. */
+    public Rect opening(int bay) {
+        double left = openingLeft(bay);
+        return new Rect(left, openingBottom(), left + openings.get(bay), openingTop());
+    }
+
+    /** Left faces of the partitions. */
+    public List<Double> partitions() {
+        return IntStream.range(1, openings.size())
+                .mapToObj(bay -> openingLeft(bay) - panel())
+                .toList();
+    }
+
+    public Box3 box() {
+        return new Box3(new Vec3(0, 0, floorToCarcass), new Vec3(width(), depth(), top()));
+    }
+
+    public boolean isInset() {
+        return design.drawers().mount() == Mount.INSET;
+    }
+}

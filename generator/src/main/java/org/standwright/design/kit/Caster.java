@@ -1,0 +1,24 @@
+package org.standwright.design.kit;
+
+/**
+ * One caster.
+ *
+ * @param height overall, floor to the top of the plate, mm
+ * @param plate outline of the plate; its width is square to the stand's side, its depth along it
+ * @param holes centre distances of the four bolt holes, same directions as {@code plate}
+ * @param holeDiameter of the holes in the plate, mm
+ * @param bolt nominal diameter of the bolt, mm
+ * @param swivelRadius the wheel's reach from the plate's centre, mm; 0 for a fixed caster
+ * @param rating permitted mass on one caster, kg
+ * @param brake locks the wheel and the swivel
+ */
+public record Caster(
+        String name,
+        double height,
+        Size2 plate,
+        Size2 holes,
+        double holeDiameter,
+        double bolt,
+        double swivelRadius,
+        double rating,
+        boolean brake) {}

@@ -1,0 +1,2 @@
+/** What a carcass stands on: casters, levelers, a plinth, pads. */
+package org.standwright.design.support;

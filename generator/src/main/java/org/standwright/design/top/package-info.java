@@ -1,0 +1,2 @@
+/** The worktop, and the machine that stands on it. */
+package org.standwright.design.top;
