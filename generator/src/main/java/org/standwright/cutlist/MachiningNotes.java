@@ -11,10 +11,13 @@ import java.util.stream.Collectors;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.geom.Axis;
 import org.standwright.part.Channel;
+import org.standwright.part.Edge;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 import org.standwright.part.Run;
 import org.standwright.unit.Units;
 
@@ -39,6 +42,7 @@ final class MachiningNotes {
             lines.add(reference());
         }
         var holes = new LinkedHashMap<String, List<Hole>>();
+        var edgeHoles = new LinkedHashMap<String, List<EdgeHole>>();
         for (var feature : part.features()) {
             feature.accept(new FeatureVisitor<Void>() {
                 @Override
@@ -52,9 +56,24 @@ final class MachiningNotes {
                     holes.computeIfAbsent(head(hole), head -> new ArrayList<>()).add(hole);
                     return null;
                 }
+
+                @Override
+                public Void pocket(Pocket pocket) {
+                    lines.add(note(pocket));
+                    return null;
+                }
+
+                @Override
+                public Void edgeHole(EdgeHole hole) {
+                    edgeHoles
+                            .computeIfAbsent(edgeHead(hole), head -> new ArrayList<>())
+                            .add(hole);
+                    return null;
+                }
             });
         }
         holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + places(row)));
+        edgeHoles.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + row(row)));
         if (part.oversize() > 0) {
             lines.add("cut " + units.length(part.oversize()) + " over on every edge, trimmed after assembly");
         }
@@ -95,9 +114,7 @@ final class MachiningNotes {
         var kind = rabbet ? "rabbet" : channel.run() == Run.ALONG ? "groove" : "dado";
         var stopped = channel.isStopped(part.length(), part.width()) ? "stopped " : "";
         var area = channel.area();
-        var place = channel.run() == Run.ALONG
-                ? "y " + units.bareLength(area.y0()) + " to " + units.bareLength(area.y1())
-                : "x " + units.bareLength(area.x0()) + " to " + units.bareLength(area.x1());
+        var place = channel.run() == Run.ALONG ? "y " + span(area.y0(), area.y1()) : "x " + span(area.x0(), area.x1());
         return stopped + kind + " " + units.length(channel.width()) + " wide, " + units.length(channel.depth())
                 + " deep, " + face(channel.face()) + ", " + place;
     }
@@ -107,6 +124,39 @@ final class MachiningNotes {
                 ? "through"
                 : units.length(hole.depth().getAsDouble()) + " deep, " + face(hole.face());
         return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", " + depth;
+    }
+
+    private String note(Pocket pocket) {
+        var area = pocket.area();
+        var corners = pocket.radius() == 0 ? "square corners" : "corners r " + units.length(pocket.radius());
+        var depth = pocket.depth().isEmpty()
+                ? "through"
+                : units.length(pocket.depth().getAsDouble()) + " deep, " + face(pocket.face());
+        return pocket.purpose() + ": " + (pocket.depth().isEmpty() ? "cutout " : "pocket ")
+                + units.bareLength(area.width()) + " \u00d7 " + units.length(area.height()) + ", " + corners + ", "
+                + depth + ", x " + span(area.x0(), area.x1()) + ", y " + span(area.y0(), area.y1());
+    }
+
+    private String span(double from, double to) {
+        return units.bareLength(from) + " to " + units.bareLength(to);
+    }
+
+    private String edgeHead(EdgeHole hole) {
+        return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", "
+                + units.length(hole.depth()) + " deep, into the " + edge(hole.edge()) + ", " + units.length(hole.z())
+                + " above the bench face";
+    }
+
+    /** As it is called where the part stands; the reference line says the same. */
+    private String edge(Edge edge) {
+        var placement = placed.placement();
+        var axis = edge.isEnd() ? placement.along() : placement.across();
+        return start(edge.isFar() ? axis.opposite() : axis) + (edge.isEnd() ? " end" : " edge");
+    }
+
+    private String row(List<EdgeHole> holes) {
+        var places = holes.stream().map(EdgeHole::along).sorted().map(units::bareLength);
+        return (holes.get(0).edge().isEnd() ? "y " : "x ") + places.distinct().collect(Collectors.joining(", "));
     }
 
     /** Places in rows along whichever direction has fewer of them. */

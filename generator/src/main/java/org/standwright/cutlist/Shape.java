@@ -3,13 +3,15 @@ package org.standwright.cutlist;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.standwright.geom.Rect;
 import org.standwright.part.Channel;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
-import org.standwright.part.Feature;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 
 /**
  * What makes two parts the same piece of work: name, material, sizes and features, whichever way round they lie. Of
@@ -56,7 +58,7 @@ record Shape(String name, Material material, long length, long width, long overs
     }
 
     private static List<Cutter> turned(Part part, boolean alongX, boolean alongY, boolean over) {
-        var turn = new Turn(part.length(), part.width(), alongX, alongY, over);
+        var turn = new Turn(part.length(), part.width(), part.thickness(), alongX, alongY, over);
         return part.features().stream()
                 .map(feature -> feature.accept(turn))
                 .sorted()
@@ -67,16 +69,15 @@ record Shape(String name, Material material, long length, long width, long overs
         return Math.round(mm / STEP);
     }
 
-    /** One feature in whole steps, whatever its kind. */
-    record Cutter(String kind, Face face, long x0, long y0, long x1, long y1, long depth)
-            implements Comparable<Cutter> {
+    /** One feature in whole steps, whatever its kind: the box around it tells where it is and which way it was cut. */
+    record Cutter(String kind, long x0, long y0, long z0, long x1, long y1, long z1) implements Comparable<Cutter> {
         private static final Comparator<Cutter> ORDER = Comparator.comparing(Cutter::kind)
-                .thenComparing(Cutter::face)
                 .thenComparingLong(Cutter::x0)
                 .thenComparingLong(Cutter::y0)
+                .thenComparingLong(Cutter::z0)
                 .thenComparingLong(Cutter::x1)
                 .thenComparingLong(Cutter::y1)
-                .thenComparingLong(Cutter::depth);
+                .thenComparingLong(Cutter::z1);
 
         @Override
         public int compareTo(Cutter other) {
@@ -85,40 +86,47 @@ record Shape(String name, Material material, long length, long width, long overs
     }
 
     /** A feature after its blank was mirrored along x, along y or in thickness. */
-    private record Turn(double length, double width, boolean alongX, boolean alongY, boolean over)
+    private record Turn(double length, double width, double thickness, boolean alongX, boolean alongY, boolean over)
             implements FeatureVisitor<Cutter> {
         @Override
         public Cutter channel(Channel channel) {
-            var area = channel.area();
-            return cutter("channel", channel, area.x0(), area.y0(), area.x1(), area.y1(), channel.depth());
+            return cutter("channel", channel.area(), channel.face(), channel.depth());
         }
 
         @Override
         public Cutter hole(Hole hole) {
             double r = hole.diameter() / 2;
-            double x = hole.x();
-            double y = hole.y();
-            boolean through = hole.depth().isEmpty();
-            var cutter = cutter(
-                    hole.purpose(),
-                    hole,
-                    x - r,
-                    y - r,
-                    x + r,
-                    y + r,
-                    hole.depth().orElse(0));
-            return through ? new Cutter(cutter.kind, Face.SHOW, cutter.x0, cutter.y0, cutter.x1, cutter.y1, 0) : cutter;
+            var area = new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
+            return cutter("hole " + hole.purpose(), area, hole.face(), hole.depthIn(thickness));
         }
 
-        private Cutter cutter(String kind, Feature feature, double x0, double y0, double x1, double y1, double depth) {
+        @Override
+        public Cutter pocket(Pocket pocket) {
+            var kind = "pocket " + pocket.purpose() + " r " + steps(pocket.radius());
+            return cutter(kind, pocket.area(), pocket.face(), pocket.depthIn(thickness));
+        }
+
+        @Override
+        public Cutter edgeHole(EdgeHole hole) {
+            double r = hole.diameter() / 2;
+            // at a corner the box alone does not tell an end from an edge
+            var kind = (hole.edge().isEnd() ? "end hole " : "edge hole ") + hole.purpose();
+            return cutter(kind, hole.area(length, width), hole.z() - r, hole.z() + r);
+        }
+
+        private Cutter cutter(String kind, Rect area, Face face, double depth) {
+            return face == Face.BENCH ? cutter(kind, area, 0, depth) : cutter(kind, area, thickness - depth, thickness);
+        }
+
+        private Cutter cutter(String kind, Rect area, double z0, double z1) {
             return new Cutter(
                     kind,
-                    over ? feature.face().opposite() : feature.face(),
-                    steps(alongX ? length - x1 : x0),
-                    steps(alongY ? width - y1 : y0),
-                    steps(alongX ? length - x0 : x1),
-                    steps(alongY ? width - y0 : y1),
-                    steps(depth));
+                    steps(alongX ? length - area.x1() : area.x0()),
+                    steps(alongY ? width - area.y1() : area.y0()),
+                    steps(over ? thickness - z1 : z0),
+                    steps(alongX ? length - area.x0() : area.x1()),
+                    steps(alongY ? width - area.y0() : area.y1()),
+                    steps(over ? thickness - z0 : z1));
         }
     }
 }

@@ -7,9 +7,11 @@ import org.standwright.assembly.Block;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
 import org.standwright.part.Channel;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.PlacedSolid;
 
@@ -73,6 +75,16 @@ final class ReportParts {
                     public ObjectNode hole(Hole hole) {
                         return ReportParts.hole(hole);
                     }
+
+                    @Override
+                    public ObjectNode pocket(Pocket pocket) {
+                        return ReportParts.pocket(pocket);
+                    }
+
+                    @Override
+                    public ObjectNode edgeHole(EdgeHole hole) {
+                        return ReportParts.edgeHole(hole);
+                    }
                 }));
     }
 
@@ -100,6 +112,33 @@ final class ReportParts {
                 .put("purpose", hole.purpose());
         hole.depth().ifPresent(depth -> node.put("depth", depth));
         return node;
+    }
+
+    private static ObjectNode pocket(Pocket pocket) {
+        var area = pocket.area();
+        var node = JsonShapes.object()
+                .put("kind", "pocket")
+                .put("face", JsonShapes.word(pocket.face()))
+                .put("x0", area.x0())
+                .put("y0", area.y0())
+                .put("x1", area.x1())
+                .put("y1", area.y1())
+                .put("radius", pocket.radius())
+                .put("through", pocket.depth().isEmpty())
+                .put("purpose", pocket.purpose());
+        pocket.depth().ifPresent(depth -> node.put("depth", depth));
+        return node;
+    }
+
+    private static ObjectNode edgeHole(EdgeHole hole) {
+        return JsonShapes.object()
+                .put("kind", "edge-hole")
+                .put("edge", JsonShapes.word(hole.edge()))
+                .put("along", hole.along())
+                .put("z", hole.z())
+                .put("diameter", hole.diameter())
+                .put("depth", hole.depth())
+                .put("purpose", hole.purpose());
     }
 
     private static ObjectNode placement(Placement placement) {

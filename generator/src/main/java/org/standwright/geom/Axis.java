@@ -33,6 +33,10 @@ public enum Axis {
         throw new IllegalArgumentException("axes " + this + " and " + other + " are not square.");
     }
 
+    public Axis opposite() {
+        return values()[ordinal() ^ 1];
+    }
+
     private double dot(Vec3 v) {
         return unit.x() * v.x() + unit.y() * v.y() + unit.z() * v.z();
     }

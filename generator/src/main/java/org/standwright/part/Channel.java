@@ -8,6 +8,7 @@ import org.standwright.geom.Require;
  * A straight channel of rectangular section cut into one face: a dado (across the grain), a groove (along it) or, when
  * a long side lies on the blank's edge, a rabbet. It may end inside the blank (stopped) or at its edges (through).
  *
+ * @param face that the tool enters by
  * @param area on the face, in part coordinates, within the blank
  * @param depth from the face, mm, less than the thickness
  */

@@ -1,9 +1,6 @@
 package org.standwright.part;
 
 /** Something that a tool removes from one part. */
-public sealed interface Feature permits Channel, Hole {
-    /** The face that the tool enters by. */
-    Face face();
-
+public sealed interface Feature permits Channel, Hole, Pocket, EdgeHole {
     <R> R accept(FeatureVisitor<R> visitor);
 }

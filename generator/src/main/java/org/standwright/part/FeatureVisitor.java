@@ -5,4 +5,8 @@ public interface FeatureVisitor<R> {
     R channel(Channel channel);
 
     R hole(Hole hole);
+
+    R pocket(Pocket pocket);
+
+    R edgeHole(EdgeHole hole);
 }

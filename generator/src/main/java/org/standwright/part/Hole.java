@@ -6,6 +6,7 @@ import org.standwright.geom.Require;
 /**
  * A round hole bored square to a face.
  *
+ * @param face that the drill enters by
  * @param depth from the face, mm, less than the thickness; empty for a hole right through
  * @param purpose what goes in, for the machining notes: 'slide pilot', 'caster bolt'
  */

@@ -33,6 +33,46 @@ final class WithinBlank implements FeatureVisitor<Void> {
         return null;
     }
 
+    @Override
+    public Void pocket(Pocket pocket) {
+        var area = pocket.area();
+        within(pocket.purpose(), area.x0(), area.y0(), area.x1(), area.y1());
+        pocket.depth().ifPresent(depth -> shallow(pocket.purpose(), depth));
+        return null;
+    }
+
+    @Override
+    public Void edgeHole(EdgeHole hole) {
+        staysBlind(hole);
+        var area = hole.area(length, width);
+        within(hole.purpose(), area.x0(), area.y0(), area.x1(), area.y1());
+        double r = hole.diameter() / 2;
+        if (Grid.less(hole.z() - r, 0) || Grid.less(thickness, hole.z() + r)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s of '%s' reaches from z %.3f to %.3f mm, out of its board of %.3f mm.",
+                    hole.purpose(),
+                    part,
+                    hole.z() - r,
+                    hole.z() + r,
+                    thickness));
+        }
+        return null;
+    }
+
+    private void staysBlind(EdgeHole hole) {
+        double reach = hole.edge().isEnd() ? length : width;
+        if (!Grid.less(hole.depth(), reach)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s of '%s' is %.3f mm deep in a board that reaches %.3f mm that way; it must stay shallower.",
+                    hole.purpose(),
+                    part,
+                    hole.depth(),
+                    reach));
+        }
+    }
+
     private void within(String what, double x0, double y0, double x1, double y1) {
         if (Grid.less(x0, 0) || Grid.less(y0, 0) || Grid.less(length, x1) || Grid.less(width, y1)) {
             throw new IllegalArgumentException(String.format(

@@ -3,10 +3,12 @@ package org.standwright.solid;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.standwright.part.Channel;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 import org.standwright.solid.Prism.Corner;
 
 /**
@@ -61,6 +63,23 @@ final class Tools implements FeatureVisitor<Optional<Prism>> {
         return Optional.of(new Prism(outline, bottom, top));
     }
 
+    @Override
+    public Optional<Prism> pocket(Pocket pocket) {
+        double depth = pocket.depthIn(part.thickness());
+        int bottom = bottom(pocket.face(), depth);
+        int top = top(pocket.face(), depth);
+        var outline = new PocketOutline(pocket, part, blank.extent(), fineness).corners();
+        if (outline.size() < 3 || isNothing(bottom, top)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Prism(outline, bottom, top));
+    }
+
+    @Override
+    public Optional<Prism> edgeHole(EdgeHole hole) {
+        throw new UnsupportedOperationException("no solid for a hole into an edge yet: " + hole.purpose());
+    }
+
     private int bottom(Face face, double depth) {
         return face == Face.BENCH ? -OVERSHOOT : beyondLow(snap(part.thickness() - depth));
     }
@@ -73,11 +92,11 @@ final class Tools implements FeatureVisitor<Optional<Prism>> {
         return bottom >= blank.top() || top <= 0;
     }
 
-    private static int beyondLow(int units) {
+    static int beyondLow(int units) {
         return units <= 0 ? -OVERSHOOT : units;
     }
 
-    private static int beyondHigh(int units, int end) {
+    static int beyondHigh(int units, int end) {
         return units >= end ? end + OVERSHOOT : units;
     }
 

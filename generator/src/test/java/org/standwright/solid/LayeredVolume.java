@@ -10,10 +10,12 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.standwright.part.Channel;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 
 /**
  * The volume of a machined board by plane areas: between two neighbouring depths every feature either takes its whole
@@ -100,11 +102,7 @@ final class LayeredVolume {
         @Override
         public Void hole(Hole hole) {
             double r = hole.diameter() / 2;
-            // within 0.05 mm of the circle, in steps of four sides from 12 to 64
-            int n = 12;
-            while (n < 64 && r * (1 - Math.cos(Math.PI / n)) > 0.05) {
-                n += 4;
-            }
+            int n = sides(r);
             double reach = r * Math.sqrt(2 * Math.PI / (n * Math.sin(2 * Math.PI / n)));
             var ring = new Coordinate[n + 1];
             for (int i = 0; i < n; i++) {
@@ -114,6 +112,55 @@ final class LayeredVolume {
             }
             ring[n] = ring[0];
             return add(FACTORY.createPolygon(ring), hole.face(), hole.depth().orElse(part.thickness()));
+        }
+
+        @Override
+        public Void pocket(Pocket pocket) {
+            return add(rounded(pocket), pocket.face(), pocket.depth().orElse(part.thickness()));
+        }
+
+        /** Rounded where no side of the corner lies on the blank's edge; chords as in {@link #hole}, ends on the arc. */
+        private Geometry rounded(Pocket pocket) {
+            var area = pocket.area();
+            double r = pocket.radius();
+            int chords = sides(r) / 4;
+            boolean left = on(area.x0()) <= 0;
+            boolean front = on(area.y0()) <= 0;
+            boolean right = on(area.x1()) >= on(part.length());
+            boolean rear = on(area.y1()) >= on(part.width());
+            var ring = new ArrayList<Coordinate>();
+            for (int corner = 0; corner < 4; corner++) {
+                boolean atLeft = corner == 1 || corner == 2;
+                boolean atFront = corner > 1;
+                double x = atLeft ? area.x0() : area.x1();
+                double y = atFront ? area.y0() : area.y1();
+                boolean open = (atLeft ? left : right) || (atFront ? front : rear);
+                for (int i = 0; i <= chords && !open && r > 0; i++) {
+                    double angle = Math.PI / 2 * (corner + (double) i / chords);
+                    double mx = atLeft ? x + r : x - r;
+                    double my = atFront ? y + r : y - r;
+                    ring.add(new Coordinate(on(mx + r * Math.cos(angle)), on(my + r * Math.sin(angle))));
+                }
+                if (open || r == 0) {
+                    ring.add(new Coordinate(on(x), on(y)));
+                }
+            }
+            ring.add(ring.get(0));
+            return FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
+        }
+
+        @Override
+        public Void edgeHole(EdgeHole hole) {
+            throw new UnsupportedOperationException("no volume for a hole into an edge yet: " + hole.purpose());
+        }
+
+        /** Within 0.05 mm of the circle, in steps of four sides from 12 to 64. */
+        private int sides(double r) {
+            int n = 12;
+            while (n < 64 && r * (1 - Math.cos(Math.PI / n)) > 0.05) {
+                n += 4;
+            }
+            return n;
         }
 
         private Void add(Geometry footprint, Face face, double depth) {

@@ -11,9 +11,11 @@ import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.ScrewChoice;
 import org.standwright.design.support.SupportPlan;
 import org.standwright.part.Channel;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 
 /** What a stand needs beside its boards: screws counted by their holes, those of the back by their spacing. */
 public final class StandHardware {
@@ -152,6 +154,16 @@ public final class StandHardware {
 
             @Override
             public Boolean hole(Hole hole) {
+                return hole.purpose().equals(purpose);
+            }
+
+            @Override
+            public Boolean pocket(Pocket pocket) {
+                return false;
+            }
+
+            @Override
+            public Boolean edgeHole(EdgeHole hole) {
                 return hole.purpose().equals(purpose);
             }
         };
