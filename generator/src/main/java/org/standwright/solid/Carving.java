@@ -54,12 +54,14 @@ final class Carving {
         var outline = prism.outline();
         int n = outline.size();
         var polygons = new ArrayList<Polygon>();
-        var up = outline.stream().map(corner -> point(corner, prism.top())).toList();
-        var down = IntStream.range(0, n)
-                .mapToObj(i -> point(outline.get(n - 1 - i), prism.bottom()))
+        var up = outline.stream()
+                .map(corner -> point(prism, corner, prism.top()))
                 .toList();
-        polygons.add(polygon(up, Plane.level(prism.top(), 1), tool));
-        polygons.add(polygon(down, Plane.level(prism.bottom(), -1), tool));
+        var down = IntStream.range(0, n)
+                .mapToObj(i -> point(prism, outline.get(n - 1 - i), prism.bottom()))
+                .toList();
+        polygons.add(polygon(up, prism.level(prism.top(), 1), tool));
+        polygons.add(polygon(down, prism.level(prism.bottom(), -1), tool));
         for (int i = 0; i < n; i++) {
             polygons.add(side(outline.get(i), outline.get((i + 1) % n), prism, tool));
         }
@@ -68,8 +70,11 @@ final class Carving {
 
     private Polygon side(Corner a, Corner b, Prism prism, boolean tool) {
         var wall = List.of(
-                point(a, prism.bottom()), point(b, prism.bottom()), point(b, prism.top()), point(a, prism.top()));
-        return polygon(wall, Plane.upright(a.x(), a.y(), b.x(), b.y()), tool);
+                point(prism, a, prism.bottom()),
+                point(prism, b, prism.bottom()),
+                point(prism, b, prism.top()),
+                point(prism, a, prism.top()));
+        return polygon(wall, prism.side(a, b), tool);
     }
 
     /** A tool's face looks the other way once it is a face of what the tool leaves. */
@@ -84,9 +89,10 @@ final class Carving {
         return tag;
     }
 
-    private static Vector3d point(Corner corner, int z) {
+    private static Vector3d point(Prism prism, Corner corner, int w) {
         double step = 1.0 / Solid.PER_MM;
-        return Vector3d.xyz(corner.x() * step, corner.y() * step, z * step);
+        var xyz = prism.point(corner, w);
+        return Vector3d.xyz(xyz[0] * step, xyz[1] * step, xyz[2] * step);
     }
 
     private static Facet facet(Polygon polygon) {

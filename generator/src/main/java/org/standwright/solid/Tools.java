@@ -1,5 +1,6 @@
 package org.standwright.solid;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.standwright.part.Channel;
@@ -49,18 +50,11 @@ final class Tools implements FeatureVisitor<Optional<Prism>> {
         double depth = hole.depthIn(part.thickness());
         int bottom = bottom(hole.face(), depth);
         int top = top(hole.face(), depth);
-        double radius = hole.diameter() / 2;
-        int sides = fineness.sides(radius);
-        double reach = fineness.cornerRadius(radius);
-        var outline = Prism.strictlyConvex(IntStream.range(0, sides)
-                .mapToObj(side -> 2 * Math.PI * side / sides)
-                .map(angle -> new Corner(
-                        snap(hole.x() + reach * StrictMath.cos(angle)), snap(hole.y() + reach * StrictMath.sin(angle))))
-                .toList());
+        var outline = circle(hole.x(), hole.y(), hole.diameter() / 2);
         if (outline.size() < 3 || isNothing(bottom, top)) {
             return Optional.empty();
         }
-        return Optional.of(new Prism(outline, bottom, top));
+        return Optional.of(Prism.upright(outline, bottom, top));
     }
 
     @Override
@@ -72,12 +66,33 @@ final class Tools implements FeatureVisitor<Optional<Prism>> {
         if (outline.size() < 3 || isNothing(bottom, top)) {
             return Optional.empty();
         }
-        return Optional.of(new Prism(outline, bottom, top));
+        return Optional.of(Prism.upright(outline, bottom, top));
     }
 
     @Override
     public Optional<Prism> edgeHole(EdgeHole hole) {
-        throw new UnsupportedOperationException("no solid for a hole into an edge yet: " + hole.purpose());
+        boolean end = hole.edge().isEnd();
+        var direction = end ? Direction.ALONG_X : Direction.ALONG_Y;
+        double reach = end ? part.length() : part.width();
+        int far = direction.seen(blank.extent()).z1();
+        int bottom = hole.edge().isFar() ? beyondLow(snap(reach - hole.depth())) : -OVERSHOOT;
+        int top = hole.edge().isFar() ? far + OVERSHOOT : beyondHigh(snap(hole.depth()), far);
+        double r = hole.diameter() / 2;
+        var outline = end ? circle(hole.along(), hole.z(), r) : circle(hole.z(), hole.along(), r);
+        if (outline.size() < 3 || bottom >= far || top <= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new Prism(direction, outline, bottom, top));
+    }
+
+    private List<Corner> circle(double u, double v, double radius) {
+        int sides = fineness.sides(radius);
+        double reach = fineness.cornerRadius(radius);
+        return Prism.strictlyConvex(IntStream.range(0, sides)
+                .mapToObj(side -> 2 * Math.PI * side / sides)
+                .map(angle ->
+                        new Corner(snap(u + reach * StrictMath.cos(angle)), snap(v + reach * StrictMath.sin(angle))))
+                .toList());
     }
 
     private int bottom(Face face, double depth) {

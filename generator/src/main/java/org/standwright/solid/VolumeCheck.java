@@ -26,6 +26,7 @@ final class VolumeCheck {
     }
 
     private static double taken(Prism tool, Prism blank) {
-        return tool.area() * (Math.min(tool.top(), blank.top()) - Math.max(tool.bottom(), blank.bottom()));
+        var whole = tool.direction().seen(blank.extent());
+        return tool.area() * (Math.min(tool.top(), whole.z1()) - Math.max(tool.bottom(), whole.z0()));
     }
 }

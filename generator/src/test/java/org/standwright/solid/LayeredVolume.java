@@ -1,63 +1,46 @@
 package org.standwright.solid;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.standwright.part.Channel;
-import org.standwright.part.EdgeHole;
-import org.standwright.part.Face;
-import org.standwright.part.FeatureVisitor;
-import org.standwright.part.Hole;
 import org.standwright.part.Part;
-import org.standwright.part.Pocket;
+import org.standwright.solid.Footprints.Bore;
+import org.standwright.solid.Footprints.Cut;
 
 /**
- * The volume of a machined board by plane areas: between two neighbouring depths every feature either takes its whole
- * footprint or nothing. Footprints are drawn from coordinates on the 1/1024 mm grid and united by JTS.
+ * The volume of a machined board by plane areas at each height, united by JTS on the 1/1024 mm grid. Between two
+ * neighbouring depths a feature of a face takes its whole footprint or nothing. A bore from an edge takes a rectangle
+ * that grows and shrinks with its section; there the areas are integrated by Simpson's rule, halving until it holds.
  */
 final class LayeredVolume {
-    private static final GeometryFactory FACTORY = new GeometryFactory();
+    /** Of one layer with bores in it, mm³. */
+    private static final double CLOSE = 0.01;
 
-    private record Cut(Geometry footprint, double low, double high) {}
+    private static final int HALVINGS = 14;
 
-    private final Part part;
-    private final boolean snapped;
-    private final List<Cut> cuts = new ArrayList<>();
+    private final Footprints footprints;
 
-    private LayeredVolume(Part part, boolean snapped) {
-        this.part = part;
-        this.snapped = snapped;
-        part.features().forEach(feature -> feature.accept(new Footprints()));
+    private LayeredVolume(Part part) {
+        footprints = new Footprints(part, true);
     }
 
     /** mm³. */
     static double of(Part part) {
-        return new LayeredVolume(part, true).volume();
-    }
-
-    /** The outlines of all features and of the blank before any rounding, seen from above. */
-    static Geometry outlines(Part part) {
-        var layered = new LayeredVolume(part, false);
-        var lines = new ArrayList<Geometry>();
-        lines.add(layered.blank().getBoundary());
-        layered.cuts.forEach(cut -> lines.add(cut.footprint.getBoundary()));
-        return FACTORY.buildGeometry(lines);
-    }
-
-    /** All heights at which a face may lie before any rounding, mm. */
-    static List<Double> levels(Part part) {
-        return List.copyOf(new LayeredVolume(part, false).heights());
+        return new LayeredVolume(part).volume();
     }
 
     private TreeSet<Double> heights() {
-        var heights = new TreeSet<>(List.of(0.0, on(part.thickness())));
-        cuts.forEach(cut -> heights.addAll(List.of(cut.low, cut.high)));
+        var heights = new TreeSet<>(List.of(0.0, footprints.thickness()));
+        footprints.cuts().forEach(cut -> heights.addAll(List.of(cut.low(), cut.high())));
+        for (var bore : footprints.bores()) {
+            for (var corner : bore.section()) {
+                heights.add(Math.max(0, Math.min(corner.y, footprints.thickness())));
+            }
+        }
         return heights;
     }
 
@@ -65,111 +48,60 @@ final class LayeredVolume {
         double volume = 0;
         double low = 0;
         for (double high : heights().tailSet(0.0, false)) {
-            volume += (high - low) * area((low + high) / 2);
+            volume += layer(low, high);
             low = high;
         }
         return volume;
     }
 
-    private double area(double height) {
-        var taken = cuts.stream()
-                .filter(cut -> cut.low < height && height < cut.high)
+    private double layer(double low, double high) {
+        double middle = (low + high) / 2;
+        var taken = footprints.cuts().stream()
+                .filter(cut -> cut.low() < middle && middle < cut.high())
                 .map(Cut::footprint)
                 .toList();
+        var bores = footprints.bores().stream()
+                .filter(bore -> bore.low() < middle && middle < bore.high())
+                .toList();
+        if (bores.isEmpty()) {
+            return (high - low) * area(taken);
+        }
+        return integral(height -> area(taken, bores, height), low, high);
+    }
+
+    private double area(List<Geometry> taken, List<Bore> bores, double height) {
+        return area(Stream.concat(taken.stream(), bores.stream().map(bore -> bore.at(height)))
+                .toList());
+    }
+
+    private double area(List<Geometry> taken) {
         if (taken.isEmpty()) {
-            return blank().getArea();
+            return footprints.blank().getArea();
         }
-        var united = OverlayNGRobust.union(FACTORY.buildGeometry(taken));
-        return OverlayNGRobust.overlay(blank(), united, OverlayNG.DIFFERENCE).getArea();
+        var united = OverlayNGRobust.union(Footprints.FACTORY.buildGeometry(taken));
+        return OverlayNGRobust.overlay(footprints.blank(), united, OverlayNG.DIFFERENCE)
+                .getArea();
     }
 
-    private Geometry blank() {
-        return FACTORY.toGeometry(new Envelope(0, on(part.length()), 0, on(part.width())));
+    private static double integral(DoubleUnaryOperator area, double low, double high) {
+        double middle = (low + high) / 2;
+        double a = area.applyAsDouble(low);
+        double m = area.applyAsDouble(middle);
+        double b = area.applyAsDouble(high);
+        return halved(area, low, high, a, m, b, CLOSE, HALVINGS);
     }
 
-    private double on(double mm) {
-        return snapped ? Math.rint(mm * 1024) / 1024 : mm;
-    }
-
-    private final class Footprints implements FeatureVisitor<Void> {
-        @Override
-        public Void channel(Channel channel) {
-            var area = channel.area();
-            var footprint = new Envelope(on(area.x0()), on(area.x1()), on(area.y0()), on(area.y1()));
-            return add(FACTORY.toGeometry(footprint), channel.face(), channel.depth());
+    private static double halved(
+            DoubleUnaryOperator area, double low, double high, double a, double m, double b, double close, int left) {
+        double middle = (low + high) / 2;
+        double lower = area.applyAsDouble((low + middle) / 2);
+        double upper = area.applyAsDouble((middle + high) / 2);
+        double whole = (high - low) / 6 * (a + 4 * m + b);
+        double halves = (high - low) / 12 * (a + 4 * lower + 2 * m + 4 * upper + b);
+        if (left == 0 || Math.abs(whole - halves) < close) {
+            return halves;
         }
-
-        @Override
-        public Void hole(Hole hole) {
-            double r = hole.diameter() / 2;
-            int n = sides(r);
-            double reach = r * Math.sqrt(2 * Math.PI / (n * Math.sin(2 * Math.PI / n)));
-            var ring = new Coordinate[n + 1];
-            for (int i = 0; i < n; i++) {
-                double angle = i * 2 * Math.PI / n;
-                ring[i] =
-                        new Coordinate(on(hole.x() + reach * Math.cos(angle)), on(hole.y() + reach * Math.sin(angle)));
-            }
-            ring[n] = ring[0];
-            return add(FACTORY.createPolygon(ring), hole.face(), hole.depth().orElse(part.thickness()));
-        }
-
-        @Override
-        public Void pocket(Pocket pocket) {
-            return add(rounded(pocket), pocket.face(), pocket.depth().orElse(part.thickness()));
-        }
-
-        /** Rounded where no side of the corner lies on the blank's edge; chords as in {@link #hole}, ends on the arc. */
-        private Geometry rounded(Pocket pocket) {
-            var area = pocket.area();
-            double r = pocket.radius();
-            int chords = sides(r) / 4;
-            boolean left = on(area.x0()) <= 0;
-            boolean front = on(area.y0()) <= 0;
-            boolean right = on(area.x1()) >= on(part.length());
-            boolean rear = on(area.y1()) >= on(part.width());
-            var ring = new ArrayList<Coordinate>();
-            for (int corner = 0; corner < 4; corner++) {
-                boolean atLeft = corner == 1 || corner == 2;
-                boolean atFront = corner > 1;
-                double x = atLeft ? area.x0() : area.x1();
-                double y = atFront ? area.y0() : area.y1();
-                boolean open = (atLeft ? left : right) || (atFront ? front : rear);
-                for (int i = 0; i <= chords && !open && r > 0; i++) {
-                    double angle = Math.PI / 2 * (corner + (double) i / chords);
-                    double mx = atLeft ? x + r : x - r;
-                    double my = atFront ? y + r : y - r;
-                    ring.add(new Coordinate(on(mx + r * Math.cos(angle)), on(my + r * Math.sin(angle))));
-                }
-                if (open || r == 0) {
-                    ring.add(new Coordinate(on(x), on(y)));
-                }
-            }
-            ring.add(ring.get(0));
-            return FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
-        }
-
-        @Override
-        public Void edgeHole(EdgeHole hole) {
-            throw new UnsupportedOperationException("no volume for a hole into an edge yet: " + hole.purpose());
-        }
-
-        /** Within 0.05 mm of the circle, in steps of four sides from 12 to 64. */
-        private int sides(double r) {
-            int n = 12;
-            while (n < 64 && r * (1 - Math.cos(Math.PI / n)) > 0.05) {
-                n += 4;
-            }
-            return n;
-        }
-
-        private Void add(Geometry footprint, Face face, double depth) {
-            double top = part.thickness();
-            cuts.add(
-                    face == Face.BENCH
-                            ? new Cut(footprint, 0, on(depth))
-                            : new Cut(footprint, on(top - depth), on(top)));
-            return null;
-        }
+        return halved(area, low, middle, a, lower, m, close / 2, left - 1)
+                + halved(area, middle, high, m, upper, b, close / 2, left - 1);
     }
 }

@@ -12,8 +12,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.standwright.Presets;
 import org.standwright.assembly.Placement;
 import org.standwright.design.Designs;
@@ -29,8 +27,6 @@ class PresetSolidsTest {
     /** Rounding to the mesh grid may press two faces this far into each other, mm. */
     private static final double TOLERANCE = 0.002;
 
-    private static final GeometryFactory FACTORY = new GeometryFactory();
-
     static Stream<StandDesign> stands() {
         return Presets.stands();
     }
@@ -45,19 +41,11 @@ class PresetSolidsTest {
     @MethodSource("stands")
     void keepEveryVertexWithinAGridStepOfTheModel(StandDesign design) {
         for (var part : distinct(design)) {
-            var outlines = LayeredVolume.outlines(part);
-            var levels = LayeredVolume.levels(part);
+            var surfaces = ModelSurfaces.of(part);
             var solid = Solids.of(part);
             for (int i = 0; i < solid.vertexCount(); i++) {
-                var vertex = solid.vertex(i);
-                var point = FACTORY.createPoint(new Coordinate(vertex.x(), vertex.y()));
-                double aside = outlines.distance(point);
-                double above = levels.stream()
-                        .mapToDouble(level -> Math.abs(level - vertex.z()))
-                        .min()
-                        .orElseThrow();
-                assertThat(Math.max(aside, above))
-                        .as("%s at %s", part.name(), vertex)
+                assertThat(surfaces.distance(solid.vertex(i)))
+                        .as("%s at %s", part.name(), solid.vertex(i))
                         .isLessThanOrEqualTo(1.0 / 1024);
             }
         }

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.standwright.geom.Rect;
 import org.standwright.part.Channel;
+import org.standwright.part.Edge;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.Feature;
 import org.standwright.part.Grain;
 import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 import org.standwright.part.Run;
 
 /** Boards with features at random. */
@@ -45,22 +48,52 @@ final class RandomPart {
         int count = random.nextInt(fewest, most + 1);
         List<Feature> features = new ArrayList<>();
         while (features.size() < count) {
-            features.add(random.nextBoolean() ? channel() : hole());
+            features.add(feature());
         }
         return Part.blank(name, material, LENGTH, WIDTH).with(features);
     }
 
+    private Feature feature() {
+        return switch (random.nextInt(6)) {
+            case 0, 1 -> channel();
+            case 2, 3 -> hole();
+            case 4 -> pocket();
+            default -> edgeHole();
+        };
+    }
+
     private Channel channel() {
+        return new Channel(face(), Run.ALONG, area(), depth());
+    }
+
+    private Rect area() {
         double x0 = between(0, LENGTH - 2 * step - 1);
         double y0 = between(0, WIDTH - 2 * step - 1);
         double x1 = between(x0 + step + 0.5, LENGTH);
         double y1 = between(y0 + step + 0.5, WIDTH);
-        var area = switch (random.nextInt(4)) {
+        return switch (random.nextInt(4)) {
             case 0 -> new Rect(0, y0, LENGTH, y1);
             case 1 -> new Rect(x0, 0, x1, WIDTH);
             default -> new Rect(x0, y0, x1, y1);
         };
-        return new Channel(face(), Run.ALONG, area, depth());
+    }
+
+    private Pocket pocket() {
+        var area = area();
+        double most = Math.min(area.width(), area.height()) / 2;
+        double radius = step > 1 ? Math.min(most, 5 * random.nextInt(0, 5)) : random.nextDouble(0, most);
+        return random.nextInt(3) == 0
+                ? Pocket.through(area, radius, "cutout")
+                : Pocket.blind(face(), area, radius, depth(), "pocket");
+    }
+
+    private EdgeHole edgeHole() {
+        var edge = Edge.values()[random.nextInt(4)];
+        double radius = step > 1 ? 3 * random.nextInt(1, 3) : random.nextDouble(1, thickness / 2);
+        double z = step > 1 ? 3 * random.nextInt(2, 5) : random.nextDouble(radius, thickness - radius);
+        double along = between(radius, (edge.isEnd() ? WIDTH : LENGTH) - radius);
+        double depth = between(step > 1 ? step : 1, (edge.isEnd() ? LENGTH : WIDTH) - 1);
+        return new EdgeHole(edge, along, z, 2 * radius, depth, "bore");
     }
 
     private Hole hole() {

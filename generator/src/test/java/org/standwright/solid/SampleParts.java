@@ -6,12 +6,15 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.standwright.geom.Rect;
 import org.standwright.part.Channel;
+import org.standwright.part.Edge;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.Feature;
 import org.standwright.part.Grain;
 import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 import org.standwright.part.Run;
 
 /** Boards as they come up in cabinets, and some that ask more of the solid than cabinets do. */
@@ -24,7 +27,17 @@ public final class SampleParts {
     /** By name, in alphabetical order. */
     public static Map<String, Part> all() {
         var parts = new TreeMap<String, Part>();
-        for (var part : List.of(plain(), shelves(), drawerSide(), casterPlate(), crossing(), busy(), grid(10, 5))) {
+        for (var part : List.of(
+                plain(),
+                shelves(),
+                drawerSide(),
+                casterPlate(),
+                crossing(),
+                busy(),
+                grid(10, 5),
+                plateTop(),
+                screwedPanel(),
+                boredThrough())) {
             parts.put(part.name(), part);
         }
         return parts;
@@ -113,6 +126,52 @@ public final class SampleParts {
         }
         return Part.blank("grid " + columns * rows, PLYWOOD, 8 + 32.0 * (columns + 1), 8 + 32.0 * (rows + 1))
                 .with(features);
+    }
+
+    /** Cutouts and pockets: a plate in its rim, holes in a floor, notches at edges, one flush with a dado. */
+    public static Part plateTop() {
+        return plain("plate top")
+                .with(
+                        Pocket.blind(Face.SHOW, new Rect(100, 100, 360, 280), 10, 6, "plate"),
+                        Pocket.through(new Rect(112, 112, 348, 268), 8, "opening"),
+                        Hole.through(106, 190, 4, "plate screw"),
+                        Hole.blind(Face.SHOW, 354, 190, 4, 14, "plate screw"),
+                        Pocket.through(new Rect(0, 150, 30, 250), 12.5, "finger notch"),
+                        Pocket.blind(Face.BENCH, new Rect(520, 330, 600, 400), 20, 9, "corner"),
+                        Channel.across(Face.SHOW, 400, 418, 400, 6),
+                        Pocket.blind(Face.SHOW, new Rect(418, 40, 500, 90), 6.35, 6, "flush with the dado"),
+                        Pocket.blind(Face.BENCH, new Rect(200, 20, 420, 60), 20, 9, "slot under the dado"),
+                        Pocket.blind(Face.SHOW, new Rect(520, 100, 560, 140), 0, 5, "square"));
+    }
+
+    /** Pilots and dowels in all four edges that meet nothing. */
+    public static Part screwedPanel() {
+        var features = new ArrayList<Feature>();
+        for (int i = 0; i < 4; i++) {
+            features.add(new EdgeHole(Edge.X0, 50 + 100 * i, 8.9, 2.5, 40, "pilot"));
+            features.add(new EdgeHole(Edge.X1, 50 + 100 * i, 9.1, 2.5, 40, "pilot"));
+            features.add(new EdgeHole(Edge.Y0, 80 + 140 * i, 9, 8, 30, "dowel"));
+            features.add(new EdgeHole(Edge.Y1, 80 + 140.1 * i, 7.3, 8, 30, "dowel"));
+        }
+        return plain("screwed panel").with(features);
+    }
+
+    /** Edge holes that meet a groove, a dado, a through hole, a pocket and each other. */
+    public static Part boredThrough() {
+        return plain("bored through")
+                .with(
+                        Channel.along(Face.SHOW, 30, 40, 600, 10),
+                        Channel.across(Face.BENCH, 300, 318, 400, 8),
+                        Hole.through(520, 60, 20, "barrel nut"),
+                        Pocket.blind(Face.SHOW, new Rect(60, 300, 120, 360), 10, 12, "pocket"),
+                        new EdgeHole(Edge.Y0, 100, 9, 7, 50, "right through the groove"),
+                        new EdgeHole(Edge.Y0, 200, 6.2, 7, 36.3, "ends under the groove"),
+                        new EdgeHole(Edge.Y1, 309, 9, 6, 60, "grazes the dado"),
+                        new EdgeHole(Edge.X1, 60, 9, 7, 80, "bolt to the barrel nut"),
+                        new EdgeHole(Edge.X0, 330, 8, 8, 75, "into the pocket"),
+                        new EdgeHole(Edge.X0, 200, 9, 8, 60, "one of two that cross"),
+                        new EdgeHole(Edge.X0, 150, 9, 5, 590, "long one"),
+                        new EdgeHole(Edge.Y1, 450, 11, 6, 300, "across the long one"));
     }
 
     private static Part plain(String name) {

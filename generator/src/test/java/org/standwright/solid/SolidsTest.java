@@ -4,20 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Channel;
+import org.standwright.part.Edge;
+import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
+import org.standwright.part.Pocket;
 import org.standwright.part.Run;
 
 class SolidsTest {
@@ -40,16 +41,12 @@ class SolidsTest {
     @MethodSource("samples")
     void putsEveryVertexWithinAGridStepOfTheModel(Part part) {
         var solid = Solids.of(part);
-        var outlines = LayeredVolume.outlines(part);
-        var levels = new ArrayList<>(LayeredVolume.levels(part));
-        // half-way up the edges in which the solid touches itself
-        LayeredVolume.levels(part).forEach(a -> LayeredVolume.levels(part).forEach(b -> levels.add((a + b) / 2)));
+        var surfaces = ModelSurfaces.of(part).withMiddles();
 
         for (int i = 0; i < solid.vertexCount(); i++) {
-            var v = solid.vertex(i);
-            var seenFromAbove = new GeometryFactory().createPoint(new Coordinate(v.x(), v.y()));
-            assertThat(outlines.distance(seenFromAbove)).as("%s", v).isLessThan(1 / 1024.0);
-            assertThat(levels).as("%s", v).anyMatch(level -> Math.abs(level - v.z()) < 1 / 1024.0);
+            assertThat(surfaces.distance(solid.vertex(i)))
+                    .as("%s", solid.vertex(i))
+                    .isLessThan(1 / 1024.0);
         }
     }
 
@@ -115,6 +112,90 @@ class SolidsTest {
         assertThat(up.keySet()).containsExactly(6f, 12f);
         assertThat(up.get(6f)).isCloseTo(groove + rabbets, within(1.0));
         assertThat(up.get(12f)).isCloseTo(476 * (150 - 6.35) - holes, within(1.0));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Edge.class)
+    void aHoleIntoAnEdgeTakesAwayTheVolumeOfItsCylinderAtItsPlace(Edge edge) {
+        var part = SampleParts.plain().with(new EdgeHole(edge, 100, 8, 10, 40, "dowel"));
+        var solid = Solids.of(part);
+
+        double all = 600.0 * 400 * 18;
+        double taken = all - solid.volume();
+        // the whole board's moment less that of what is left, by the volume that was taken
+        var at = new Vec3(300, 200, 9)
+                .times(all)
+                .minus(solid.centroid().times(solid.volume()))
+                .times(1 / taken);
+        double in = edge.isFar() ? (edge.isEnd() ? 600 : 400) - 20 : 20;
+        assertThat(taken).isCloseTo(Math.PI * 5 * 5 * 40, within(0.5));
+        assertThat(at.x()).isCloseTo(edge.isEnd() ? in : 100, within(0.01));
+        assertThat(at.y()).isCloseTo(edge.isEnd() ? 100 : in, within(0.01));
+        assertThat(at.z()).isCloseTo(8, within(0.01));
+        assertThat(ReadBack.of(solid).euler()).isEqualTo(2);
+    }
+
+    @Test
+    void aHoleIntoAnEdgeThatEndsInAGrooveOpensIt() {
+        var part = SampleParts.plain()
+                .with(
+                        Channel.along(Face.SHOW, 30, 40, 600, 12),
+                        new EdgeHole(Edge.Y0, 100, 10, 4, 35, "through the groove's wall"));
+
+        // a tunnel from the edge to the groove is one handle
+        assertThat(ReadBack.of(Solids.of(part)).euler()).isZero();
+    }
+
+    @Test
+    void holesIntoTwoEdgesThatCrossAreOneTunnel() {
+        var part = SampleParts.plain()
+                .with(new EdgeHole(Edge.X0, 20, 9, 6, 40, "one"), new EdgeHole(Edge.Y0, 20, 9, 6, 40, "other"));
+        var solid = Solids.of(part);
+
+        assertThat(ReadBack.of(solid).euler()).isZero();
+        // two equal cylinders square to each other have 16 r³ / 3 in common (Archimedes, The Method)
+        double common = 16.0 / 3 * 27;
+        assertThat(solid.volume()).isCloseTo(600.0 * 400 * 18 - 2 * Math.PI * 9 * 40 + common, within(0.01 * common));
+    }
+
+    @Test
+    void aPocketWithRoundCornersTakesAwayItsRectangleLessItsCorners() {
+        var part = SampleParts.plain().with(Pocket.through(new Rect(100, 100, 360, 280), 10, "motor plate"));
+
+        double removed = 600.0 * 400 * 18 - Solids.of(part).volume();
+        double corners = (4 - Math.PI) * 10 * 10;
+        double chord = Fineness.FILE.sides(10) * 2 * 10 * StrictMath.sin(Math.PI / Fineness.FILE.sides(10)) * 0.05;
+        assertThat(removed).isBetween(18 * (260 * 180 - corners - chord), 18 * (260 * 180 - corners));
+    }
+
+    @Test
+    void aPocketOverACornerOfTheBlankIsSquareThere() {
+        var part = SampleParts.plain().with(Pocket.blind(Face.SHOW, new Rect(0, 300, 80, 400), 10, 9, "notch"));
+        var up = ReadBack.of(Solids.of(part)).upwardAreas();
+
+        assertThat(up.keySet()).containsExactly(9f, 18f);
+        // one corner of the four is round
+        assertThat(up.get(9f)).isCloseTo(80 * 100 - (1 - Math.PI / 4) * 100, within(0.6));
+    }
+
+    @Test
+    void aCutoutInAPocketLeavesARimAllRound() {
+        var part = SampleParts.plain()
+                .with(
+                        Pocket.blind(Face.SHOW, new Rect(100, 100, 360, 280), 10, 6, "plate"),
+                        Pocket.through(new Rect(110, 110, 350, 270), 10, "opening"));
+        var read = ReadBack.of(Solids.of(part));
+
+        assertThat(read.euler()).isZero();
+        assertThat(read.upwardAreas().get(12f)).isCloseTo(260 * 180 - 240 * 160, within(0.01));
+    }
+
+    @Test
+    void aRoundPocketFitsTheHoleOfItsRadiusWithinTheChordError() {
+        var part = SampleParts.plain().with(Pocket.through(new Rect(100, 100, 160, 160), 30, "cable"));
+
+        double removed = 600.0 * 400 * 18 - Solids.of(part).volume();
+        assertThat(removed / 18).isBetween(Math.PI * 29.95 * 29.95, Math.PI * 30 * 30);
     }
 
     @Test
