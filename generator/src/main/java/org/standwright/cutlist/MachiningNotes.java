@@ -9,9 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.standwright.assembly.PlacedPart;
-import org.standwright.geom.Axis;
 import org.standwright.part.Channel;
-import org.standwright.part.Edge;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -26,20 +24,22 @@ import org.standwright.unit.Units;
  * reference edge, as in the part's frame.
  */
 final class MachiningNotes {
-    private final PlacedPart placed;
+    private final String label;
+    private final Sides sides;
     private final Part part;
     private final Units units;
 
     MachiningNotes(PlacedPart placed, Units units) {
-        this.placed = placed;
-        this.part = placed.part();
+        label = placed.label();
+        sides = new Sides(placed.placement());
+        part = placed.part();
         this.units = units;
     }
 
     List<String> lines() {
         var lines = new ArrayList<String>();
         if (!part.features().isEmpty()) {
-            lines.add(reference());
+            lines.add("as " + label + ": " + sides.reference());
         }
         var holes = new LinkedHashMap<String, List<Hole>>();
         var edgeHoles = new LinkedHashMap<String, List<EdgeHole>>();
@@ -80,35 +80,6 @@ final class MachiningNotes {
         return lines;
     }
 
-    /** Where the part's origin is once it stands in its place, so that it can be found on a loose board. */
-    private String reference() {
-        var placement = placed.placement();
-        return "as " + placed.label() + ": x from the " + start(placement.along()) + " end, y from the "
-                + start(placement.across()) + " edge, show face " + towards(placement.through());
-    }
-
-    private static String start(Axis axis) {
-        return switch (axis) {
-            case X_PLUS -> "left";
-            case X_MINUS -> "right";
-            case Y_PLUS -> "front";
-            case Y_MINUS -> "rear";
-            case Z_PLUS -> "lower";
-            case Z_MINUS -> "upper";
-        };
-    }
-
-    private static String towards(Axis axis) {
-        return switch (axis) {
-            case X_PLUS -> "to the right";
-            case X_MINUS -> "to the left";
-            case Y_PLUS -> "to the rear";
-            case Y_MINUS -> "to the front";
-            case Z_PLUS -> "up";
-            case Z_MINUS -> "down";
-        };
-    }
-
     private String note(Channel channel) {
         boolean rabbet = channel.isRabbet(part.length(), part.width());
         var kind = rabbet ? "rabbet" : channel.run() == Run.ALONG ? "groove" : "dado";
@@ -143,15 +114,9 @@ final class MachiningNotes {
 
     private String edgeHead(EdgeHole hole) {
         return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", "
-                + units.length(hole.depth()) + " deep, into the " + edge(hole.edge()) + ", " + units.length(hole.z())
+                + units.length(hole.depth()) + " deep, into the " + sides.edge(hole.edge()) + ", "
+                + units.length(hole.z())
                 + " above the bench face";
-    }
-
-    /** As it is called where the part stands; the reference line says the same. */
-    private String edge(Edge edge) {
-        var placement = placed.placement();
-        var axis = edge.isEnd() ? placement.along() : placement.across();
-        return start(edge.isFar() ? axis.opposite() : axis) + (edge.isEnd() ? " end" : " edge");
     }
 
     private String row(List<EdgeHole> holes) {

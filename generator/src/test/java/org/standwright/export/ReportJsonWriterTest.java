@@ -201,7 +201,7 @@ class ReportJsonWriterTest {
 
     private static double removed(JsonNode feature, double thickness) {
         double depth = feature.has("depth") ? feature.get("depth").asDouble() : thickness;
-        if (feature.get("kind").asText().equals("hole")) {
+        if (feature.has("diameter")) {
             double radius = feature.get("diameter").asDouble() / 2;
             return Math.PI * radius * radius * depth;
         }

@@ -2,57 +2,31 @@ package org.standwright.design.stand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
-import org.standwright.part.Channel;
-import org.standwright.part.Face;
 
 /**
- * The wood of a placed part as boxes: its blank cut along the sides of every channel, the cells within a channel left
- * out. Holes stay filled, so that wood is never judged thinner than it is.
+ * The wood of a placed part as boxes: its blank, split round every box that a feature takes out of it. Holes in faces
+ * and round corners stay filled, so that wood is never judged thinner than it is.
  */
 public final class Cells {
     private Cells() {}
 
     public static List<Box3> of(PlacedPart placed) {
         var part = placed.part();
-        var cut = part.features().stream()
-                .filter(Channel.class::isInstance)
-                .map(feature -> removed((Channel) feature, part.thickness()))
-                .toList();
-        var blank = new Box3(Vec3.ZERO, new Vec3(part.length(), part.width(), part.thickness()));
-        var cells = new ArrayList<Box3>();
-        for (var x : spans(
-                0,
-                part.length(),
-                cut.stream()
-                        .flatMapToDouble(b -> pair(b.min().x(), b.max().x()))
-                        .toArray())) {
-            for (var y : spans(
-                    0,
-                    part.width(),
-                    cut.stream()
-                            .flatMapToDouble(b -> pair(b.min().y(), b.max().y()))
-                            .toArray())) {
-                for (var z : spans(
-                        0,
-                        part.thickness(),
-                        cut.stream()
-                                .flatMapToDouble(b -> pair(b.min().z(), b.max().z()))
-                                .toArray())) {
-                    var cell = new Box3(new Vec3(x[0], y[0], z[0]), new Vec3(x[1], y[1], z[1]));
-                    if (cut.stream().noneMatch(box -> box.overlap(cell) > 1e-9)) {
-                        cells.add(Box3.between(
-                                placed.placement().apply(cell.min()),
-                                placed.placement().apply(cell.max())));
-                    }
-                }
+        var removed = new Removed(part);
+        var cells = List.of(new Box3(Vec3.ZERO, new Vec3(part.length(), part.width(), part.thickness())));
+        for (var feature : part.features()) {
+            for (var box : feature.accept(removed)) {
+                cells = cells.stream().flatMap(cell -> less(cell, box).stream()).toList();
             }
         }
-        assert !cells.isEmpty() : blank;
-        return cells;
+        assert !cells.isEmpty() : part;
+        return cells.stream()
+                .map(cell -> Box3.between(
+                        placed.placement().apply(cell.min()), placed.placement().apply(cell.max())))
+                .toList();
     }
 
     /** How deep two parts reach into each other, mm; 0 or less when they only touch. */
@@ -66,29 +40,30 @@ public final class Cells {
         return deepest;
     }
 
-    private static Box3 removed(Channel channel, double thickness) {
-        var area = channel.area();
-        double z0 = channel.face() == Face.BENCH ? 0 : thickness - channel.depth();
-        return new Box3(new Vec3(area.x0(), area.y0(), z0), new Vec3(area.x1(), area.y1(), z0 + channel.depth()));
+    /** What {@code box} leaves of a cell: slices below and above it along x, then y, then z. */
+    private static List<Box3> less(Box3 cell, Box3 box) {
+        if (cell.overlap(box) <= 1e-9) {
+            return List.of(cell);
+        }
+        var slices = new ArrayList<Box3>();
+        var low = cell.min();
+        var high = cell.max();
+        add(slices, low, new Vec3(box.min().x(), high.y(), high.z()));
+        add(slices, new Vec3(box.max().x(), low.y(), low.z()), high);
+        low = new Vec3(Math.max(low.x(), box.min().x()), low.y(), low.z());
+        high = new Vec3(Math.min(high.x(), box.max().x()), high.y(), high.z());
+        add(slices, low, new Vec3(high.x(), box.min().y(), high.z()));
+        add(slices, new Vec3(low.x(), box.max().y(), low.z()), high);
+        low = new Vec3(low.x(), Math.max(low.y(), box.min().y()), low.z());
+        high = new Vec3(high.x(), Math.min(high.y(), box.max().y()), high.z());
+        add(slices, low, new Vec3(high.x(), high.y(), box.min().z()));
+        add(slices, new Vec3(low.x(), low.y(), box.max().z()), high);
+        return slices;
     }
 
-    private static java.util.stream.DoubleStream pair(double a, double b) {
-        return java.util.stream.DoubleStream.of(a, b);
-    }
-
-    private static List<double[]> spans(double from, double to, double[] inner) {
-        var marks = new TreeSet<Double>(List.of(from, to));
-        for (double mark : inner) {
-            marks.add(mark);
+    private static void add(List<Box3> slices, Vec3 low, Vec3 high) {
+        if (high.x() - low.x() > 1e-9 && high.y() - low.y() > 1e-9 && high.z() - low.z() > 1e-9) {
+            slices.add(new Box3(low, high));
         }
-        var spans = new ArrayList<double[]>();
-        Double last = null;
-        for (double mark : marks) {
-            if (last != null && mark - last > 1e-9) {
-                spans.add(new double[] {last, mark});
-            }
-            last = mark;
-        }
-        return spans;
     }
 }

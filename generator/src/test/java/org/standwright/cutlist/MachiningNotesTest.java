@@ -1,0 +1,85 @@
+package org.standwright.cutlist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.assembly.Placement;
+import org.standwright.geom.Axis;
+import org.standwright.geom.Rect;
+import org.standwright.geom.Vec3;
+import org.standwright.part.Channel;
+import org.standwright.part.Edge;
+import org.standwright.part.EdgeHole;
+import org.standwright.part.Face;
+import org.standwright.part.Feature;
+import org.standwright.part.Grain;
+import org.standwright.part.Hole;
+import org.standwright.part.Material;
+import org.standwright.part.Part;
+import org.standwright.part.Pocket;
+import org.standwright.unit.Units;
+
+class MachiningNotesTest {
+    private static final Part BOARD = Part.blank("side", new Material("ply", 18, 680, Grain.NONE), 600, 400);
+    private static final String REFERENCE =
+            "as left side: x from the lower end, y from the front edge, show face to the left";
+
+    @Test
+    void sayNothingOfAPlainBoard() {
+        assertThat(notes()).isEmpty();
+    }
+
+    @Test
+    void tellAPocketByItsSizeCornersDepthAndPlace() {
+        assertThat(notes(Pocket.blind(Face.SHOW, new Rect(100, 20, 360, 200), 10, 9, "motor plate")))
+                .containsExactly(
+                        REFERENCE,
+                        "motor plate: pocket 260 × 180 mm, corners r 10 mm, 9 mm deep, show face, x 100 to 360,"
+                                + " y 20 to 200");
+    }
+
+    @Test
+    void tellACutoutThatItGoesThrough() {
+        assertThat(notes(Pocket.through(new Rect(0, 150, 30, 250), 0, "finger notch")))
+                .containsExactly(
+                        REFERENCE,
+                        "finger notch: cutout 30 × 100 mm, square corners, through, x 0 to 30, y 150 to 250");
+    }
+
+    @Test
+    void gatherEdgeHolesInRowsByEdgeAndHeight() {
+        assertThat(notes(
+                        new EdgeHole(Edge.X0, 300, 8.9, 2.5, 40, "pilot for panel screw"),
+                        new EdgeHole(Edge.Y1, 120, 9, 8, 30, "dowel"),
+                        new EdgeHole(Edge.X0, 50, 8.9, 2.5, 40, "pilot for panel screw"),
+                        new EdgeHole(Edge.X1, 50, 8.9, 2.5, 40, "pilot for panel screw")))
+                .containsExactly(
+                        REFERENCE,
+                        "2 × pilot for panel screw, Ø 2.5 mm, 40 mm deep, into the lower end, 8.9 mm above the bench"
+                                + " face: y 50, 300",
+                        "1 × dowel, Ø 8 mm, 30 mm deep, into the rear edge, 9 mm above the bench face: x 120",
+                        "1 × pilot for panel screw, Ø 2.5 mm, 40 mm deep, into the upper end, 8.9 mm above the bench"
+                                + " face: y 50");
+    }
+
+    @Test
+    void keepTheOrderChannelsAndPocketsThenHolesThenEdgeHoles() {
+        var notes = notes(
+                new EdgeHole(Edge.X0, 50, 9, 8, 30, "dowel"),
+                Hole.through(50, 50, 8, "bolt"),
+                Pocket.through(new Rect(100, 100, 160, 160), 30, "cable"),
+                Channel.along(Face.BENCH, 10, 16, 600, 6));
+
+        assertThat(notes)
+                .extracting(note -> note.split("[,:]")[0])
+                .containsExactly("as left side", "cable", "groove 6 mm wide", "1 × bolt", "1 × dowel");
+    }
+
+    private static List<String> notes(Feature... features) {
+        // a left side: grain upright, show face outwards
+        var placement = new Placement(Axis.Z_PLUS, Axis.Y_PLUS, new Vec3(18, 0, 0));
+        return new MachiningNotes(new PlacedPart("left side", BOARD.with(features), placement), Units.MM).lines();
+    }
+}
