@@ -3,11 +3,7 @@ package org.standwright.cutlist;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.OptionalDouble;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.part.Channel;
 import org.standwright.part.EdgeHole;
@@ -28,12 +24,14 @@ final class MachiningNotes {
     private final Sides sides;
     private final Part part;
     private final Units units;
+    private final HoleRows rows;
 
     MachiningNotes(PlacedPart placed, Units units) {
         label = placed.label();
         sides = new Sides(placed.placement());
         part = placed.part();
         this.units = units;
+        rows = new HoleRows(units);
     }
 
     List<String> lines() {
@@ -72,8 +70,8 @@ final class MachiningNotes {
                 }
             });
         }
-        holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + places(row)));
-        edgeHoles.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + row(row)));
+        holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.places(row)));
+        edgeHoles.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.alongEdge(row)));
         if (part.oversize() > 0) {
             lines.add("cut " + units.length(part.oversize()) + " over on every edge, trimmed after assembly");
         }
@@ -91,21 +89,21 @@ final class MachiningNotes {
     }
 
     private String head(Hole hole) {
-        var depth = hole.depth().isEmpty()
-                ? "through"
-                : units.length(hole.depth().getAsDouble()) + " deep, " + face(hole.face());
-        return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", " + depth;
+        return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", "
+                + depth(hole.depth(), hole.face());
     }
 
     private String note(Pocket pocket) {
         var area = pocket.area();
         var corners = pocket.radius() == 0 ? "square corners" : "corners r " + units.length(pocket.radius());
-        var depth = pocket.depth().isEmpty()
-                ? "through"
-                : units.length(pocket.depth().getAsDouble()) + " deep, " + face(pocket.face());
         return pocket.purpose() + ": " + (pocket.depth().isEmpty() ? "cutout " : "pocket ")
                 + units.bareLength(area.width()) + " \u00d7 " + units.length(area.height()) + ", " + corners + ", "
-                + depth + ", x " + span(area.x0(), area.x1()) + ", y " + span(area.y0(), area.y1());
+                + depth(pocket.depth(), pocket.face()) + ", x " + span(area.x0(), area.x1()) + ", y "
+                + span(area.y0(), area.y1());
+    }
+
+    private String depth(OptionalDouble depth, Face face) {
+        return depth.isEmpty() ? "through" : units.length(depth.getAsDouble()) + " deep, " + face(face);
     }
 
     private String span(double from, double to) {
@@ -117,36 +115,6 @@ final class MachiningNotes {
                 + units.length(hole.depth()) + " deep, into the " + sides.edge(hole.edge()) + ", "
                 + units.length(hole.z())
                 + " above the bench face";
-    }
-
-    private String row(List<EdgeHole> holes) {
-        var places = holes.stream().map(EdgeHole::along).sorted().map(units::bareLength);
-        return (holes.get(0).edge().isEnd() ? "y " : "x ") + places.distinct().collect(Collectors.joining(", "));
-    }
-
-    /** Places in rows along whichever direction has fewer of them. */
-    private String places(List<Hole> holes) {
-        boolean byX = distinct(holes, Hole::x) <= distinct(holes, Hole::y);
-        return byX ? rows("x", Hole::x, "y", Hole::y, holes) : rows("y", Hole::y, "x", Hole::x, holes);
-    }
-
-    private String rows(
-            String row, Function<Hole, Double> across, String place, Function<Hole, Double> along, List<Hole> holes) {
-        Map<String, TreeSet<Double>> rows = new LinkedHashMap<>();
-        var sorted = new TreeMap<Double, List<Hole>>(holes.stream().collect(Collectors.groupingBy(across)));
-        sorted.forEach((at, inRow) -> rows.computeIfAbsent(units.bareLength(at), key -> new TreeSet<>())
-                .addAll(inRow.stream().map(along).toList()));
-        return rows.entrySet().stream()
-                .map(entry -> row + " " + entry.getKey() + " at " + place + " "
-                        + entry.getValue().stream()
-                                .map(units::bareLength)
-                                .distinct()
-                                .collect(Collectors.joining(", ")))
-                .collect(Collectors.joining("; "));
-    }
-
-    private long distinct(List<Hole> holes, Function<Hole, Double> of) {
-        return holes.stream().map(of).map(units::bareLength).distinct().count();
     }
 
     private static String face(Face face) {

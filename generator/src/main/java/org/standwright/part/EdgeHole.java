@@ -15,6 +15,7 @@ public record EdgeHole(Edge edge, double along, double z, double diameter, doubl
         implements Feature {
     public EdgeHole {
         Require.named("purpose of an edge hole", purpose);
+        Require.positive("z", z, purpose);
         Require.positive("diameter", diameter, purpose);
         Require.positive("depth", depth, purpose);
     }
