@@ -47,26 +47,14 @@ final class Tools implements FeatureVisitor<Optional<Prism>> {
 
     @Override
     public Optional<Prism> hole(Hole hole) {
-        double depth = hole.depthIn(part.thickness());
-        int bottom = bottom(hole.face(), depth);
-        int top = top(hole.face(), depth);
         var outline = circle(hole.x(), hole.y(), hole.diameter() / 2);
-        if (outline.size() < 3 || isNothing(bottom, top)) {
-            return Optional.empty();
-        }
-        return Optional.of(Prism.upright(outline, bottom, top));
+        return upright(outline, hole.face(), hole.depthIn(part.thickness()));
     }
 
     @Override
     public Optional<Prism> pocket(Pocket pocket) {
-        double depth = pocket.depthIn(part.thickness());
-        int bottom = bottom(pocket.face(), depth);
-        int top = top(pocket.face(), depth);
         var outline = new PocketOutline(pocket, part, blank.extent(), fineness).corners();
-        if (outline.size() < 3 || isNothing(bottom, top)) {
-            return Optional.empty();
-        }
-        return Optional.of(Prism.upright(outline, bottom, top));
+        return upright(outline, pocket.face(), pocket.depthIn(part.thickness()));
     }
 
     @Override
@@ -83,6 +71,15 @@ final class Tools implements FeatureVisitor<Optional<Prism>> {
             return Optional.empty();
         }
         return Optional.of(new Prism(direction, outline, bottom, top));
+    }
+
+    private Optional<Prism> upright(List<Corner> outline, Face face, double depth) {
+        int bottom = bottom(face, depth);
+        int top = top(face, depth);
+        if (outline.size() < 3 || isNothing(bottom, top)) {
+            return Optional.empty();
+        }
+        return Optional.of(Prism.upright(outline, bottom, top));
     }
 
     private List<Corner> circle(double u, double v, double radius) {

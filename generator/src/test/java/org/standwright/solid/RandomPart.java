@@ -43,6 +43,16 @@ final class RandomPart {
         return new RandomPart(seed, 20).part("lattice " + seed, fewest, most);
     }
 
+    /** Many holes into the edges, so that they meet each other and a few other features. */
+    static Part bored(long seed) {
+        var random = new RandomPart(seed, seed % 2 == 0 ? 1e-9 : 20);
+        var features = new ArrayList<Feature>();
+        for (int i = 0; i < 8; i++) {
+            features.add(random.edgeHole());
+        }
+        return random.part("bored " + seed, 1, 3).with(features);
+    }
+
     private Part part(String name, int fewest, int most) {
         var material = new Material("board", thickness, 700, Grain.NONE);
         int count = random.nextInt(fewest, most + 1);

@@ -17,6 +17,10 @@ class RandomSolidsTest {
         return LongStream.range(0, FULL ? 900 : 71);
     }
 
+    static LongStream someSeeds() {
+        return LongStream.range(0, FULL ? 300 : 24);
+    }
+
     static LongStream fewSeeds() {
         return LongStream.range(0, FULL ? 100 : 4);
     }
@@ -45,6 +49,12 @@ class RandomSolidsTest {
         closesWithTheVolumeThatTheFeaturesLeave(seed, RandomPart.onLattice(seed, 20, 30));
     }
 
+    @ParameterizedTest
+    @MethodSource("someSeeds")
+    void closesWhenHolesIntoEdgesMeet(long seed) {
+        closesWithTheVolumeThatTheFeaturesLeave(seed, RandomPart.bored(seed));
+    }
+
     private static void closesWithTheVolumeThatTheFeaturesLeave(long seed, Part part) {
         double expected = LayeredVolume.of(part);
         assumeThat(expected).as("something is left").isGreaterThan(1);
@@ -52,6 +62,9 @@ class RandomSolidsTest {
         var read = ReadBack.of(solid);
 
         assertThat(read.openEdges()).as("open edges, seed %d, %s", seed, part).isZero();
+        assertThat(DirectedEdges.occurringMoreThanOnce(solid))
+                .as("edges of more than two triangles, seed %d, %s", seed, part)
+                .isZero();
         assertThat(read.openArea()).as("open area, seed %d, %s", seed, part).isLessThan(1e-6);
         assertThat(read.volume())
                 .as("volume, seed %d, %s", seed, part)

@@ -29,9 +29,11 @@ class SolidsTest {
     @ParameterizedTest
     @MethodSource("samples")
     void closesWithTheVolumeThatTheFeaturesLeave(Part part) {
-        var read = ReadBack.of(Solids.of(part));
+        var solid = Solids.of(part);
+        var read = ReadBack.of(solid);
 
         assertThat(read.openEdges()).isZero();
+        assertThat(DirectedEdges.occurringMoreThanOnce(solid)).isZero();
         assertThat(read.openArea()).isLessThan(1e-6);
         double expected = LayeredVolume.of(part);
         assertThat(read.volume()).isCloseTo(expected, within(1 + 1e-6 * expected));
