@@ -38,7 +38,7 @@ final class RandomStands {
                   "carcass": { "sheet": %s, "back": %s, "housing": %s },
                   "worktop": { "sheet": %s, "layers": %d, "overhang": { "front": %s, "back": %s, "left": %s, "right": %s } },
                   "bays": [%s],
-                  "drawers": { "box": %s, "bottom": %s, "front": %s, "slide": "%s", "mount": "%s", "gap": %s },
+                  "drawers": { "box": %s, "bottom": %s, "front": %s, "hang": { "kind": "slides", "slide": "%s" }, "mount": "%s", "gap": %s },
                   "screws": { "panel": "%s", "slide": "%s" },
                   "saw": { "kerf": %s, "trim": %s }
                 }

@@ -2,9 +2,6 @@ package org.standwright.file;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.annotation.JsonSubTypes;
-import com.fasterxml.jackson.annotation.JsonSubTypes.Type;
-import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
@@ -14,11 +11,7 @@ import com.fasterxml.jackson.databind.annotation.JsonDeserialize;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.util.StdConverter;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
-import org.standwright.design.Content;
-import org.standwright.design.Content.EqualDrawers;
-import org.standwright.design.Content.FillDrawers;
-import org.standwright.design.Content.GivenDrawers;
-import org.standwright.design.Support;
+import org.standwright.design.kit.Edging;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.file.text.FileProblem;
 import org.standwright.file.text.JsonText;
@@ -28,14 +21,13 @@ import org.standwright.part.Grain;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Money;
 
-/** Makes records of a checked tree: fields go to components by name, families to their member by "kind". */
+/** Makes records of a checked tree: fields go to components by name, families to their member by "kind" or "style". */
 final class Binding {
-    private static final ObjectMapper MAPPER = JsonMapper.builder()
+    private static final ObjectMapper MAPPER = Families.addTo(JsonMapper.builder())
             .addModule(new Jdk8Module())
-            .addMixIn(Support.class, SupportFamily.class)
-            .addMixIn(Content.class, ContentFamily.class)
             .addMixIn(Grain.class, GrainWords.class)
             .addMixIn(SheetGood.class, SheetIsFlat.class)
+            .addMixIn(Edging.class, EdgingHasAStyle.class)
             .addMixIn(Money.class, MoneyIsText.class)
             // notes and headers; the schema has refused every other unknown field
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -66,23 +58,6 @@ final class Binding {
                 at, e.getCause() == null ? e.getOriginalMessage() : e.getCause().getMessage());
     }
 
-    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
-    @JsonSubTypes({
-        @Type(value = Support.Casters.class, name = "casters"),
-        @Type(value = Support.Levelers.class, name = "levelers"),
-        @Type(value = Support.Plinth.class, name = "plinth"),
-        @Type(value = Support.None.class, name = "none")
-    })
-    private interface SupportFamily {}
-
-    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
-    @JsonSubTypes({
-        @Type(value = GivenDrawers.class, name = "drawers"),
-        @Type(value = EqualDrawers.class, name = "equal-drawers"),
-        @Type(value = FillDrawers.class, name = "filled-drawers")
-    })
-    private interface ContentFamily {}
-
     private enum GrainWords {
         @JsonProperty("along-length")
         ALONG_LENGTH,
@@ -97,6 +72,16 @@ final class Binding {
         @Override
         public SheetGood convert(SheetFields fields) {
             return fields.toSheetGood();
+        }
+    }
+
+    @JsonDeserialize(converter = EdgingBuilder.class)
+    private interface EdgingHasAStyle {}
+
+    private static final class EdgingBuilder extends StdConverter<EdgingFields, Edging> {
+        @Override
+        public Edging convert(EdgingFields fields) {
+            return fields.toEdging();
         }
     }
 

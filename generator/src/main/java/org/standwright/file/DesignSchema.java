@@ -20,8 +20,8 @@ import org.standwright.file.text.SourceText;
 /** The published schema of design files and presets (JSON Schema, draft 2020-12). */
 final class DesignSchema {
     /** What our schema adds to the standard's keywords; validators that do not know them pass them by. */
-    static final List<String> OWN_KEYWORDS =
-            List.of("x-measure", "x-preset", "x-min-mm", "x-max-mm", "x-min-kg", "x-max-kg", "x-min-N", "x-max-N");
+    static final List<String> OWN_KEYWORDS = List.of(
+            "x-measure", "x-preset", "x-bare", "x-min-mm", "x-max-mm", "x-min-kg", "x-max-kg", "x-min-N", "x-max-N");
 
     private static final String RESOURCE = "standwright.schema.json";
     private static final DesignSchema PUBLISHED = load();

@@ -10,6 +10,11 @@ record Expected(String rule, String wayOut) {
 
     /** Where a value of another type stands. */
     static Expected of(SchemaPlace here, JsonNode value) {
+        var bare = here.bare(value);
+        if (bare.isPresent()) {
+            var expected = of(bare.get().place(), value);
+            return new Expected(expected.rule() + " or an object", expected.wayOut());
+        }
         var measure = here.word("x-measure", value);
         if (measure.isPresent()) {
             var what = measure.get().equals("money") ? "an amount with its currency" : "a " + measure.get();

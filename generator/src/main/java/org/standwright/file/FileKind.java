@@ -5,9 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
+import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Caster;
+import org.standwright.design.kit.Connector;
+import org.standwright.design.kit.Dowel;
+import org.standwright.design.kit.Edging;
+import org.standwright.design.kit.Hinge;
 import org.standwright.design.kit.Leveler;
 import org.standwright.design.kit.Machine;
+import org.standwright.design.kit.Pull;
 import org.standwright.design.kit.Screw;
 import org.standwright.design.kit.Slide;
 import org.standwright.part.SheetGood;
@@ -21,7 +27,13 @@ public enum FileKind {
     CASTER("caster", "casters", Caster.class),
     LEVELER("leveler", "levelers", Leveler.class),
     PLINTH("plinth", "plinths", Support.Plinth.class),
-    SCREW("screw", "screws", Screw.class);
+    SCREW("screw", "screws", Screw.class),
+    BAR("bar", "bars", Bar.class),
+    EDGING("edging", "edgings", Edging.class),
+    HINGE("hinge", "hinges", Hinge.class),
+    PULL("pull", "pulls", Pull.class),
+    DOWEL("dowel", "dowels", Dowel.class),
+    CONNECTOR("connector", "connectors", Connector.class);
 
     private final String word;
     private final String folder;

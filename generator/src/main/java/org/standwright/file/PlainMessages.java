@@ -62,7 +62,7 @@ final class PlainMessages {
         switch (message.getType()) {
             case "required" -> addMissing(message);
             case "type" -> addOtherType(at, value, Expected.of(place(message), value));
-            case "enum" -> addOther(at, value, words(limit));
+            case "enum" -> addOther(at, value, limit);
             case "minimum", "maximum" ->
                 problems.value(at, value, range(place(message), value), "The nearest is " + limit.asText() + ".");
             case "minItems" ->
@@ -107,9 +107,17 @@ final class PlainMessages {
         return names;
     }
 
-    private void addOther(String at, JsonNode value, List<String> allowed) {
-        var guess = NearestName.guess(value.asText(), allowed);
-        problems.value(at, value, "must be " + NearestName.either(allowed), guess);
+    private void addOther(String at, JsonNode value, JsonNode allowed) {
+        if (allowed.path(0).isNumber()) {
+            problems.value(
+                    at,
+                    value,
+                    "must be one of the numbers " + String.join(", ", words(allowed)),
+                    "Write one without quotes.");
+        } else {
+            var words = words(allowed);
+            problems.value(at, value, "must be " + NearestName.either(words), NearestName.guess(value.asText(), words));
+        }
     }
 
     private void addPattern(String at, JsonNode value, String pattern) {

@@ -65,6 +65,11 @@ record SchemaPlace(JsonNode schema, JsonNode place) {
                         .findFirst());
     }
 
+    /** What a value means that is no object, where one of a family may stand. */
+    Optional<BareValue> bare(JsonNode value) {
+        return value.isObject() ? Optional.empty() : keyword("x-bare", value).map(bare -> BareValue.of(this, bare));
+    }
+
     /** The kind of preset that may be named here. */
     Optional<FileKind> preset(JsonNode value) {
         return word("x-preset", value).flatMap(FileKind::of);
@@ -98,9 +103,13 @@ record SchemaPlace(JsonNode schema, JsonNode place) {
         }
     }
 
-    /** The three conditions that the schema uses: a text, a field that is given, a field of one value. */
+    /** The conditions that the schema uses: a text, an object, a field that is given, a field of one value. */
     private static boolean holds(JsonNode condition, JsonNode value) {
-        boolean holds = !condition.has("type") || value.isTextual();
+        boolean holds = switch (condition.path("type").asText()) {
+            case "string" -> value.isTextual();
+            case "object" -> value.isObject();
+            default -> true;
+        };
         for (var name : condition.path("required")) {
             holds &= value.has(name.asText());
         }

@@ -79,7 +79,7 @@ public final class StartingFile {
                     "box": "%s",
                     "bottom": "%s",
                     "front": "%s",
-                    "slide": "%s",
+                    "hang": { "kind": "slides", "slide": "%s" },
                     "mount": "overlay"
                   },
                   "screws": { "panel": "%s", "slide": "%s" },

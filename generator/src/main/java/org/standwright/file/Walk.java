@@ -18,6 +18,9 @@ import org.standwright.unit.Units;
  * told it already.
  */
 final class Walk {
+    /** Chooses the member of a family whose presets have one kind. */
+    private static final String STYLE = "style";
+
     private static final JsonNode NOTHING = MissingNode.getInstance();
 
     private final PresetLibrary presets;
@@ -31,6 +34,10 @@ final class Walk {
     }
 
     JsonNode copy(JsonNode value, SchemaPlace here, String at, Units unit) {
+        var bare = here.bare(value);
+        if (bare.isPresent()) {
+            return whole(value, bare.get(), here, at, unit);
+        }
         var measure = here.measure(value);
         if (measure.isPresent()) {
             return quantities.read(value, here, measure.get(), at, unit);
@@ -48,6 +55,13 @@ final class Walk {
                     : object(value, here, at, unit, true);
         }
         return value.isArray() ? list(value, here, at, unit) : value;
+    }
+
+    /** The object that a bare value stands for; the value keeps its own place in the file. */
+    private JsonNode whole(JsonNode value, BareValue bare, SchemaPlace here, String at, Units unit) {
+        var copy = object(bare.member(), here, at, unit, true);
+        copy.set(bare.field(), copy(value, bare.place(), at, unit));
+        return copy;
     }
 
     private JsonNode money(JsonNode value, String at) {
@@ -87,7 +101,17 @@ final class Walk {
     private JsonNode replaced(FileKind kind, JsonNode value, SchemaPlace here, String at, Units unit) {
         var preset = named(kind, value.get("preset"), Pointer.child(at, "preset"));
         var given = object(value, here, at, unit, false);
-        return preset instanceof ObjectNode fields ? fields.setAll(given) : given;
+        if (!(preset instanceof ObjectNode fields)) {
+            return given;
+        }
+        if (given.has(STYLE) && !given.get(STYLE).equals(fields.path(STYLE))) {
+            problems.value(
+                    Pointer.child(at, STYLE),
+                    given.get(STYLE),
+                    "must be " + fields.path(STYLE) + ", as in the preset",
+                    "Name a preset of this style.");
+        }
+        return fields.setAll(given);
     }
 
     private JsonNode named(FileKind kind, JsonNode name, String at) {

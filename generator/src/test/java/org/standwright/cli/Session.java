@@ -21,7 +21,7 @@ final class Session {
               "carcass": { "sheet": "birch-18", "back": "birch-6.5" },
               "worktop": { "sheet": "birch-18", "layers": 1 },
               "bays": [{ "contents": [{ "kind": "equal-drawers", "count": 1 }] }],
-              "drawers": { "box": "birch-12", "bottom": "birch-6.5", "front": "birch-18", "slide": "slide-45-full",
+              "drawers": { "box": "birch-12", "bottom": "birch-6.5", "front": "birch-18", "hang": { "kind": "slides", "slide": "slide-45-full" },
                            "mount": "overlay" },
               "screws": { "panel": "screw-4", "slide": "slide-screw-4" },
               "saw": { "kerf": "3.2 mm", "trim": "5 mm" }

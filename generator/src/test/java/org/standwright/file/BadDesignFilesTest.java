@@ -58,7 +58,7 @@ class BadDesignFilesTest {
                 bad(
                         "\"900 mm\"",
                         "null",
-                        "line 7, column 20: field \"workingHeight\" is null, but must be a length. Write it like \"876 mm\" or \"34 1/2 in\"."),
+                        "line 7, column 20: field \"workingHeight\" is null, but must be a length or an object. Write it like \"876 mm\" or \"34 1/2 in\"."),
                 bad(
                         "\"back\": 0",
                         "\"back\": \"-1 mm\"",
@@ -120,10 +120,6 @@ class BadDesignFilesTest {
                         "  \"workingHeight\": \"900 mm\",\n",
                         "",
                         "line 1, column 1: field \"workingHeight\": missing. Add it (floor to the machine's work surface), written like \"876 mm\" or \"34 1/2 in\"."),
-                bad(
-                        ", \"depth\": 560",
-                        "",
-                        "line 8, column 3: field \"plan.depth\": missing. Add it (depth, away from the person), written like \"876 mm\" or \"34 1/2 in\"."),
                 bad(
                         "\"mount\": \"overlay\",\n",
                         "",
@@ -309,7 +305,7 @@ class BadDesignFilesTest {
                 .containsExactly(
                         "line 7: field \"workingHeight\" is \"9 mm\", but must be 200 mm to 2500 mm. The nearest is 200 mm.",
                         "line 13: field \"worktop.layers\" is 7, but must be 1 to 2. The nearest is 2.",
-                        "line 24: field \"drawers.slide\" is \"slide-46-full\", but must be the name of a slide preset."
+                        "line 24: field \"drawers.hang.slide\" is \"slide-46-full\", but must be the name of a slide preset."
                                 + " Did you mean \"slide-45-full\"?",
                         "line 30: field \"saw.kref\": no such field here. Did you mean \"kerf\"?");
     }

@@ -14,8 +14,10 @@ import org.standwright.design.Content.FillDrawers;
 import org.standwright.design.Content.GivenDrawers;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
+import org.standwright.design.Plan;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
+import org.standwright.design.WorkingHeight;
 import org.standwright.design.Worktop.Overhang;
 import org.standwright.design.kit.Reference;
 import org.standwright.design.kit.Saw;
@@ -34,7 +36,7 @@ class DesignFilesTest {
 
         assertThat(stand.name()).isEqualTo("Test stand");
         assertThat(stand.unit()).isEqualTo(Units.MM);
-        assertThat(stand.workingHeight()).isEqualTo(900);
+        assertThat(stand.workingHeight()).isEqualTo(new WorkingHeight.Given(900));
         assertThat(stand.machine().mass()).isEqualTo(38);
         assertThat(stand.machine().reference()).isEqualTo(Reference.fixed(Reference.Kind.TABLE, 100));
         assertThat(stand.carcass().sheet().material())
@@ -96,8 +98,7 @@ class DesignFilesTest {
         var stand = design(text);
 
         assertThat(stand.unit()).isEqualTo(Units.INCH_64);
-        assertThat(stand.plan().width()).isEqualTo(723.9);
-        assertThat(stand.plan().depth()).isEqualTo(558.8);
+        assertThat(stand.plan()).isEqualTo(new Plan(OptionalDouble.of(723.9), OptionalDouble.of(558.8)));
         assertThat(stand.bays().get(0).contents()).containsExactly(new GivenDrawers(List.of(88.9, 107.95)));
         assertThat(stand.saw()).isEqualTo(new Saw(3.175, 6.35));
         assertThat(stand.drawers().slide().lengths().get(0).length()).isEqualTo(250);
@@ -174,7 +175,7 @@ class DesignFilesTest {
         "/workingHeight, 7, 20, workingHeight",
         "/bays/1/contents/0/count, 18, 56, bays[1].contents[0].count",
         "/bays/1/width, 18, 5, bays[1].width",
-        "/drawers/slide/lengths/0/travel, 24, 14, drawers.slide.lengths[0].travel",
+        "/drawers/hang/slide/lengths/0/travel, 24, 42, drawers.hang.slide.lengths[0].travel",
         "'', 1, 1, ''"
     })
     void pointsToTheFieldThatARefusalNamesOrToWhatHoldsIt(String pointer, int line, int column, String field) {
@@ -199,7 +200,7 @@ class DesignFilesTest {
         assertThatThrownBy(() -> SampleDesign.read(text))
                 .isInstanceOf(DesignFileException.class)
                 .hasMessage("stand.json line 9, column 84: field \"support.leveler.height\": least 40.0, usual 30.0 and"
-                        + " most 60.0 mm must rise. Give the height screwed in, as planned and screwed out.");
+                        + " most 60.0 mm must rise. Give the height at its lowest, as planned and at its highest.");
     }
 
     private static StandDesign design(String text) {

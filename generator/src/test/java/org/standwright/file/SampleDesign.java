@@ -29,7 +29,7 @@ public final class SampleDesign {
                 "box": "birch-12",
                 "bottom": "birch-6.5",
                 "front": "birch-18",
-                "slide": "slide-45-full",
+                "hang": { "kind": "slides", "slide": "slide-45-full" },
                 "mount": "overlay",
                 "gap": 3,
                 "bumper": 1.5

@@ -1,0 +1,66 @@
+package org.standwright.file;
+
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.jsontype.NamedType;
+import java.util.List;
+import org.standwright.design.Content;
+import org.standwright.design.Cutout;
+import org.standwright.design.Grip;
+import org.standwright.design.Hang;
+import org.standwright.design.Joint;
+import org.standwright.design.Support;
+import org.standwright.design.WorkingHeight;
+import org.standwright.design.kit.Hinge;
+
+/** The families of records, and what a file calls each member. */
+final class Families {
+    private static final List<Class<?>> BY_KIND = List.of(
+            WorkingHeight.class, Support.class, Joint.class, Cutout.class, Content.class, Hang.class, Grip.class);
+
+    private static final List<NamedType> MEMBERS = List.of(
+            new NamedType(WorkingHeight.Given.class, "given"),
+            new NamedType(WorkingHeight.Elbow.class, "elbow"),
+            new NamedType(WorkingHeight.Beside.class, "beside"),
+            new NamedType(Support.Casters.class, "casters"),
+            new NamedType(Support.Levelers.class, "levelers"),
+            new NamedType(Support.Plinth.class, "plinth"),
+            new NamedType(Support.None.class, "none"),
+            new NamedType(Joint.Housed.class, "dado"),
+            new NamedType(Joint.Screwed.class, "screws"),
+            new NamedType(Joint.Doweled.class, "dowels"),
+            new NamedType(Joint.Connected.class, "connectors"),
+            new NamedType(Cutout.Round.class, "round"),
+            new NamedType(Cutout.Rectangular.class, "rectangular"),
+            new NamedType(Content.GivenDrawers.class, "drawers"),
+            new NamedType(Content.EqualDrawers.class, "equal-drawers"),
+            new NamedType(Content.GraduatedDrawers.class, "graduated-drawers"),
+            new NamedType(Content.FillDrawers.class, "filled-drawers"),
+            new NamedType(Content.Open.class, "open"),
+            new NamedType(Content.Door.class, "door"),
+            new NamedType(Content.Clear.class, "clear"),
+            new NamedType(Content.Divided.class, "divided"),
+            new NamedType(Hang.Slides.class, "slides"),
+            new NamedType(Hang.Runners.class, "runners"),
+            new NamedType(Grip.Bought.class, "pull"),
+            new NamedType(Grip.Notch.class, "notch"),
+            new NamedType(Hinge.Concealed.class, "concealed"),
+            new NamedType(Hinge.Butt.class, "butt"));
+
+    private Families() {}
+
+    /** Lets a reader choose members: of a hinge by its style, of every other family by its kind. */
+    static JsonMapper.Builder addTo(JsonMapper.Builder reader) {
+        BY_KIND.forEach(family -> reader.addMixIn(family, ByKind.class));
+        reader.addMixIn(Hinge.class, ByStyle.class);
+        MEMBERS.forEach(reader::registerSubtypes);
+        return reader;
+    }
+
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
+    private interface ByKind {}
+
+    /** A hinge may be a file of its own, whose kind is "hinge". */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "style")
+    private interface ByStyle {}
+}
