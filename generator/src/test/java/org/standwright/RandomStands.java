@@ -1,22 +1,28 @@
 package org.standwright;
 
+import static org.standwright.RandomLengths.quoted;
+
 import java.util.Locale;
 import java.util.SplittableRandom;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
- * Design files at random, one a seed, as a maker might write them: metric or in inches, any support, one to three bays
- * of any contents, overlay or inset, one or two worktop layers, sheets measured a little off. Not every one can be
- * built; a test that needs one that can asks for the next attempt.
+ * Design files at random, one a seed, as a maker might write them: metric or in inches, with any choice that the format
+ * has. Not every one can be built; a test that needs one that can asks for the next attempt.
  */
 final class RandomStands {
+    private static final String PULL =
+            "{ \"name\": \"pull\", \"spacing\": \"96 mm\", \"bore\": \"4.5 mm\"," + " \"projection\": \"30 mm\" }";
+
     private final SplittableRandom random;
     private final boolean metric;
+    private final RandomLengths lengths;
+    private final boolean inset;
 
     private RandomStands(long seed, int attempt) {
         this.random = new SplittableRandom(1_000_003 * seed + attempt);
         this.metric = random.nextBoolean();
+        this.inset = random.nextBoolean();
+        this.lengths = new RandomLengths(random, metric);
     }
 
     /** The text of a design file. */
@@ -32,13 +38,17 @@ final class RandomStands {
                   "name": "%s",
                   "unit": "%s",
                   "machine": %s,
+                  "place": %s,
                   "workingHeight": %s,
                   "plan": { "width": %s, "depth": %s },
+                  "layout": "%s",
                   "support": %s,
-                  "carcass": { "sheet": %s, "back": %s, "housing": %s },
+                  "carcass": { "sheet": %s, "back": %s, "housing": %s, "joint": %s },
                   "worktop": { "sheet": %s, "layers": %d, "overhang": { "front": %s, "back": %s, "left": %s, "right": %s } },
+                  "cutouts": [%s],
                   "bays": [%s],
-                  "drawers": { "box": %s, "bottom": %s, "front": %s, "hang": { "kind": "slides", "slide": "%s" }, "mount": "%s", "gap": %s },
+                  "drawers": { "box": %s, "bottom": %s, "front": %s, "hang": %s, "mount": "%s", "gap": %s, "grip": %s%s },
+                  "edges": { %s },
                   "screws": { "panel": "%s", "slide": "%s" },
                   "saw": { "kerf": %s, "trim": %s }
                 }
@@ -46,74 +56,163 @@ final class RandomStands {
                         name,
                         metric ? "mm" : "in",
                         machine(),
-                        length(560, 1250),
-                        length(420, 1400),
-                        length(400, 760),
+                        place(),
+                        workingHeight(),
+                        lengths.between(420, 1400),
+                        lengths.between(400, 760),
+                        lengths.oneOf("as-written", "as-written", "mirrored"),
                         support(),
                         thick(),
                         thin(),
-                        length(4, 8),
+                        lengths.between(4, 6),
+                        joint(),
                         thick(),
                         1 + random.nextInt(2),
-                        length(0, 40),
-                        length(0, 20),
-                        length(0, 60),
-                        length(0, 60),
-                        bays(),
+                        lengths.between(0, 40),
+                        lengths.between(0, 20),
+                        lengths.between(0, 60),
+                        lengths.between(0, 60),
+                        cutouts(),
+                        new RandomBays(lengths, inset).bays(3, false),
                         boxes(),
                         thin(),
                         thick(),
-                        metric ? "slide-45-full" : "slide-1-3-4-full-inch",
-                        random.nextBoolean() ? "overlay" : "inset",
-                        length(2, 4),
+                        hang(),
+                        inset ? "inset" : "overlay",
+                        lengths.between(2, 4),
+                        grip(),
+                        lengths.onceIn(3, ", \"rounding\": " + lengths.oneOf("0", "\"1 mm\"", "\"1/16 in\"")),
+                        edges(),
                         metric ? "screw-4" : "screw-8",
                         metric ? "slide-screw-4" : "slide-screw-6",
-                        length(1.5, 3.5),
-                        length(0, 10));
+                        lengths.between(1.5, 3.5),
+                        lengths.between(0, 10));
     }
 
     private String machine() {
-        boolean table = random.nextInt(4) > 0;
+        double width = random.nextDouble(200, 600);
+        double depth = random.nextDouble(200, 500);
+        double height = random.nextDouble(0, 300);
         return """
                 { "name": "machine", "base": { "width": %s, "depth": %s },
                     "envelope": { "width": %s, "depth": %s, "height": %s }, "mass": %d,
-                    "reference": { "kind": "%s", "height": %s }, "feet": %s }""".formatted(
-                        length(200, 600),
-                        length(200, 500),
-                        length(600, 900),
-                        length(500, 800),
-                        length(300, 900),
+                    "reference": %s, "feet": %s%s, "operator": "%s", "feed": "%s" }""".formatted(
+                        lengths.between(width, width),
+                        lengths.between(depth, depth),
+                        lengths.between(600, 900),
+                        lengths.between(500, 800),
+                        lengths.between(300, 900),
                         10 + random.nextInt(80),
-                        table ? "table" : "spindle",
-                        length(0, 300),
-                        random.nextBoolean() ? "0" : length(1, 30));
+                        reference(height),
+                        random.nextBoolean() ? "0" : lengths.between(1, 30),
+                        lengths.onceIn(3, mounting(width, depth)),
+                        lengths.oneOf("front", "left", "right"),
+                        lengths.oneOf("none", "front-to-back", "left-to-right"));
+    }
+
+    private String reference(double height) {
+        var usual = "\"height\": " + lengths.between(height, height);
+        return switch (random.nextInt(4)) {
+            case 0 -> "{ \"kind\": \"spindle\", " + usual + " }";
+            case 1 ->
+                "{ \"kind\": \"movable-table\", " + usual + ", \"lowest\": 0, \"highest\": "
+                        + lengths.between(height + 10, height + 200) + " }";
+            default -> "{ \"kind\": \"table\", " + usual + " }";
+        };
+    }
+
+    private String mounting(double width, double depth) {
+        return String.format(
+                Locale.ROOT,
+                ", \"mounting\": { \"flange\": \"12 mm\", \"bolt\": \"8 mm\", \"origin\": { \"x\": \"30 mm\", \"y\": \"30 mm\" },"
+                        + " \"holes\": [{ \"x\": 0, \"y\": 0 }, { \"x\": \"%.0f mm\", \"y\": \"%.0f mm\" }] }",
+                width - 60,
+                depth - 60);
+    }
+
+    private String place() {
+        return "{ \"turn\": " + lengths.oneOf("0", "0", "90", "180", "270")
+                + lengths.onceIn(
+                        4,
+                        ", \"margins\": { \"" + lengths.oneOf("left", "right") + "\": " + lengths.between(20, 120)
+                                + ", \"" + lengths.oneOf("front", "back") + "\": " + lengths.between(20, 60) + " }")
+                + lengths.onceIn(
+                        4,
+                        ", \"shims\": { \"least\": 0, \"usual\": \"5 mm\", \"most\": " + lengths.between(8, 12) + " }")
+                + " }";
+    }
+
+    private String workingHeight() {
+        return switch (random.nextInt(6)) {
+            case 0 ->
+                "{ \"kind\": \"elbow\", \"elbow\": " + lengths.between(950, 1190) + ", \"work\": \""
+                        + lengths.oneOf("precise", "light", "heavy") + "\" }";
+            case 1 ->
+                "{ \"kind\": \"beside\", \"surface\": \"bench\", \"surfaceHeight\": " + lengths.between(700, 1200)
+                        + ", \"below\": " + lengths.between(0, 3) + ", \"fall\": " + lengths.between(0, 4) + " }";
+            default -> lengths.between(560, 1250);
+        };
     }
 
     private String support() {
+        var bed = ", \"bed\": \"" + lengths.oneOf("strips", "doubled-bottom") + "\"";
         return switch (random.nextInt(4)) {
-            case 0 -> "{ \"kind\": \"casters\", \"caster\": \"caster-100\" }";
-            case 1 -> "{ \"kind\": \"levelers\", \"leveler\": \"leveler-m10\" }";
+            case 0 ->
+                "{ \"kind\": \"casters\", \"caster\": \"caster-100\"" + bed
+                        + lengths.onceIn(2, ", \"others\": { \"preset\": \"caster-100\", \"brake\": false }") + " }";
+            case 1 -> "{ \"kind\": \"levelers\", \"leveler\": \"leveler-m10\"" + bed + " }";
             case 2 ->
-                "{ \"kind\": \"plinth\", \"height\": " + length(60, 150) + ", \"toeSpace\": " + length(40, 90) + " }";
+                "{ \"kind\": \"plinth\", \"height\": " + lengths.between(60, 150) + ", \"toeSpace\": "
+                        + lengths.between(40, 90) + " }";
             default -> "{ \"kind\": \"none\" }";
         };
     }
 
-    private String bays() {
-        int count = 1 + random.nextInt(3);
-        return IntStream.range(0, count)
-                .mapToObj(i -> i > 0 && random.nextInt(3) == 0
-                        ? "{ \"width\": " + length(180, 450) + ", \"contents\": [" + contents() + "] }"
-                        : "{ \"contents\": [" + contents() + "] }")
-                .collect(Collectors.joining(", "));
+    private String joint() {
+        return lengths.oneOf(
+                "{ \"kind\": \"dado\" }",
+                "{ \"kind\": \"dado\" }",
+                "{ \"kind\": \"screws\" }",
+                "{ \"kind\": \"dowels\", \"dowel\": { \"name\": \"dowel\", \"diameter\": \"8 mm\", \"length\": \"30 mm\" } }",
+                "{ \"kind\": \"connectors\", \"connector\": { \"name\": \"connector\", \"length\": \"50 mm\","
+                        + " \"thread\": \"5 mm\", \"shank\": \"7 mm\", \"head\": \"10 mm\", \"headDepth\": \"4 mm\" } }");
     }
 
-    private String contents() {
-        var given = random.nextInt(3) > 0 ? "" : "{ \"kind\": \"drawers\", \"fronts\": [" + length(90, 160) + "] }, ";
-        var rest = random.nextBoolean()
-                ? "{ \"kind\": \"equal-drawers\", \"count\": " + (1 + random.nextInt(6)) + " }"
-                : "{ \"kind\": \"filled-drawers\", \"front\": " + length(80, 200) + " }";
-        return given + rest;
+    private String cutouts() {
+        return lengths.onceIn(
+                3,
+                lengths.oneOf(
+                        "{ \"kind\": \"round\", \"use\": \"hose\", \"in\": \"back\", \"x\": " + lengths.between(90, 400)
+                                + ", \"y\": " + lengths.between(90, 300) + ", \"diameter\": " + lengths.between(30, 110)
+                                + " }",
+                        "{ \"kind\": \"rectangular\", \"use\": \"cord\", \"in\": \"worktop\", \"x\": "
+                                + lengths.between(90, 400) + ", \"y\": " + lengths.between(330, 400) + ", \"width\": "
+                                + lengths.between(30, 60) + ", \"height\": " + lengths.between(20, 40)
+                                + ", \"radius\": \"5 mm\" }"));
+    }
+
+    private String hang() {
+        return random.nextInt(3) == 0
+                ? "{ \"kind\": \"runners\", \"bar\": { \"name\": \"bar\", \"width\": \"20 mm\", \"thickness\": \"15 mm\","
+                        + " \"density\": 700, \"length\": \"2400 mm\" } }"
+                : "{ \"kind\": \"slides\", \"slide\": \"" + (metric ? "slide-45-full" : "slide-1-3-4-full-inch")
+                        + "\" }";
+    }
+
+    private String grip() {
+        return random.nextBoolean()
+                ? "{ \"kind\": \"pull\", \"pull\": " + PULL + " }"
+                : "{ \"kind\": \"notch\", \"width\": " + lengths.between(60, 100) + ", \"depth\": "
+                        + lengths.between(12, 25) + " }";
+    }
+
+    private String edges() {
+        var tape = "{ \"name\": \"tape\", \"style\": \"tape\", \"thickness\": \"0.6 mm\" }";
+        return lengths.oneOf(
+                "",
+                "\"carcass\": " + tape,
+                "\"fronts\": " + tape,
+                "\"carcass\": " + tape + ", \"fronts\": " + tape + ", \"worktop\": { \"front\": " + tape + " }");
     }
 
     /** A panel sheet, often measured off its preset's thickness. */
@@ -131,22 +230,8 @@ final class RandomStands {
 
     private String measured(String preset, double least, double most) {
         return random.nextInt(3) == 0
-                ? "\"" + preset + "\""
+                ? quoted(preset)
                 : "{ \"preset\": \"" + preset + "\", \"thickness\": "
                         + quoted(String.format(Locale.ROOT, "%.2f mm", random.nextDouble(least, most))) + " }";
-    }
-
-    /** A length that a maker would write: whole or half millimetres, or sixteenths of an inch. */
-    private String length(double from, double to) {
-        double mm = from == to ? from : random.nextDouble(from, to);
-        if (metric) {
-            return quoted(String.format(Locale.ROOT, "%.1f mm", Math.round(mm * 2) / 2.0));
-        }
-        long sixteenths = Math.round(mm / 25.4 * 16);
-        return quoted(sixteenths / 16 + " " + sixteenths % 16 + "/16 in");
-    }
-
-    private static String quoted(String text) {
-        return "\"" + text + "\"";
     }
 }

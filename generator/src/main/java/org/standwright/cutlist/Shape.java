@@ -2,8 +2,11 @@ package org.standwright.cutlist;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.standwright.geom.Rect;
+import org.standwright.part.Banding;
+import org.standwright.part.Bands;
 import org.standwright.part.Channel;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
@@ -14,7 +17,7 @@ import org.standwright.part.Part;
 import org.standwright.part.Pocket;
 
 /**
- * What makes two parts the same piece of work: name, material, sizes and features, whichever way round they lie. Of
+ * What makes two parts the same piece of work: name, material, sizes, covered edges and features, whichever way round they lie. Of
  * the four positions in which a blank covers itself the one with the smallest list of features stands for all.
  */
 record Shape(String name, Material material, long length, long width, long oversize, List<Cutter> features) {
@@ -59,10 +62,8 @@ record Shape(String name, Material material, long length, long width, long overs
 
     private static List<Cutter> turned(Part part, boolean alongX, boolean alongY, boolean over) {
         var turn = new Turn(part.length(), part.width(), part.thickness(), alongX, alongY, over);
-        return part.features().stream()
-                .map(feature -> feature.accept(turn))
-                .sorted()
-                .toList();
+        var features = part.features().stream().map(feature -> feature.accept(turn));
+        return Stream.concat(features, turn.bands(part.bands())).sorted().toList();
     }
 
     private static long steps(double mm) {
@@ -112,6 +113,20 @@ record Shape(String name, Material material, long length, long width, long overs
             // at a corner the box alone does not tell an end from an edge
             var kind = (hole.edge().isEnd() ? "end hole " : "edge hole ") + hole.purpose();
             return cutter(kind, hole.area(length, width), hole.z() - r, hole.z() + r);
+        }
+
+        /** A covered edge as if it were cut: as deep as its cover is thick. */
+        Stream<Cutter> bands(Bands bands) {
+            return Stream.of(
+                            bands.x0().map(band -> band(band, new Rect(0, 0, band.thickness(), width))),
+                            bands.x1().map(band -> band(band, new Rect(length - band.thickness(), 0, length, width))),
+                            bands.y0().map(band -> band(band, new Rect(0, 0, length, band.thickness()))),
+                            bands.y1().map(band -> band(band, new Rect(0, width - band.thickness(), length, width))))
+                    .flatMap(Optional::stream);
+        }
+
+        private Cutter band(Banding band, Rect edge) {
+            return cutter("band " + band.name(), edge, 0, thickness);
         }
 
         private Cutter cutter(String kind, Rect area, Face face, double depth) {
