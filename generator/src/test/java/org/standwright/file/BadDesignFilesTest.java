@@ -188,7 +188,7 @@ class BadDesignFilesTest {
                 bad(
                         "\"caster-100\"",
                         "\"wheel\"",
-                        "line 9, column 45: field \"support.caster\" is \"wheel\", but must be the name of a caster preset. Use \"caster-100\" or \"caster-4-inch\"."),
+                        "line 9, column 45: field \"support.caster\" is \"wheel\", but must be the name of a caster preset. Use \"caster-100\", \"caster-100-fixed\", \"caster-100-free\", \"caster-125\", \"caster-3-inch\", \"caster-4-inch\", \"caster-4-inch-free\", \"caster-5-inch\" or \"caster-75\"."),
                 bad(
                         "\"birch-6.5\"",
                         "\"../birch-6.5\"",

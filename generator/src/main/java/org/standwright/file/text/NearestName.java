@@ -7,7 +7,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Finds the name that was probably meant: the one with the fewest letters wrong, swapped, missing or too many. */
+/**
+ * Finds the name that was probably meant: the one with the fewest letters wrong, swapped, missing or too many, and of
+ * several the one that starts alike for longest.
+ */
 public final class NearestName {
     private static final int FEW = 12;
 
@@ -17,7 +20,8 @@ public final class NearestName {
         int most = given.length() < 4 ? 1 : Math.max(2, given.length() / 3);
         return known.stream()
                 .filter(name -> Math.abs(name.length() - given.length()) <= most && distance(given, name) <= most)
-                .min(Comparator.comparingInt(name -> distance(given, name)));
+                .min(Comparator.comparingInt((String name) -> distance(given, name))
+                        .thenComparingInt(name -> -sameStart(given, name)));
     }
 
     /** {@code Did you mean "width"?}, or nothing. */
@@ -38,6 +42,15 @@ public final class NearestName {
         return last < 1
                 ? String.join("", quoted)
                 : quoted.stream().limit(last).collect(Collectors.joining(", ")) + " or " + quoted.get(last);
+    }
+
+    /** How many letters both start with. */
+    private static int sameStart(String one, String other) {
+        int same = 0;
+        while (same < Math.min(one.length(), other.length()) && one.charAt(same) == other.charAt(same)) {
+            same++;
+        }
+        return same;
     }
 
     /** Edit distance in which two swapped neighbours count once; capital and small letters are the same. */
