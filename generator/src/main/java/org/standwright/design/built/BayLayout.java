@@ -18,29 +18,26 @@ public record BayLayout(String name, Rect opening, List<SectionLayout> sections)
 
     /** All its drawers, from top to bottom, with those of the bays within it. */
     public List<DrawerLayout> drawers() {
-        return sections.stream().flatMap(BayLayout::drawers).toList();
+        return leaves().stream()
+                .filter(SectionLayout.Drawers.class::isInstance)
+                .flatMap(section -> ((SectionLayout.Drawers) section).drawers().stream())
+                .toList();
     }
 
     /** All its doors, from top to bottom, with those of the bays within it. */
     public List<DoorLayout> doors() {
-        return sections.stream().flatMap(BayLayout::doors).toList();
+        return leaves().stream()
+                .filter(SectionLayout.Closed.class::isInstance)
+                .flatMap(section -> ((SectionLayout.Closed) section).doors().stream())
+                .toList();
     }
 
-    private static Stream<DrawerLayout> drawers(SectionLayout section) {
-        if (section instanceof SectionLayout.Drawers drawers) {
-            return drawers.drawers().stream();
-        }
-        return section instanceof SectionLayout.Divided divided
-                ? divided.bays().stream().flatMap(bay -> bay.drawers().stream())
-                : Stream.empty();
-    }
-
-    private static Stream<DoorLayout> doors(SectionLayout section) {
-        if (section instanceof SectionLayout.Closed closed) {
-            return closed.doors().stream();
-        }
-        return section instanceof SectionLayout.Divided divided
-                ? divided.bays().stream().flatMap(bay -> bay.doors().stream())
-                : Stream.empty();
+    /** All its openings that are not divided again, from top to bottom, with those of the bays within it. */
+    public List<SectionLayout> leaves() {
+        return sections.stream()
+                .flatMap(section -> section instanceof SectionLayout.Divided divided
+                        ? divided.bays().stream().flatMap(bay -> bay.leaves().stream())
+                        : Stream.of(section))
+                .toList();
     }
 }

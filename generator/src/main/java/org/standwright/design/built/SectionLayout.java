@@ -1,6 +1,8 @@
 package org.standwright.design.built;
 
 import java.util.List;
+import java.util.Optional;
+import org.standwright.design.Shelves;
 import org.standwright.geom.Rect;
 
 /** One part of a bay's height as built, between two level panels. Openings are seen from the front, y is the height. */
@@ -18,8 +20,9 @@ public sealed interface SectionLayout {
 
     /**
      * @param shelves heights of the shelves' undersides above the opening's lower edge, rising, mm
+     * @param kind of the shelves
      */
-    record Open(Rect opening, List<Double> shelves) implements SectionLayout {
+    record Open(Rect opening, List<Double> shelves, Optional<Shelves.Kind> kind) implements SectionLayout {
         public Open {
             shelves = List.copyOf(shelves);
         }
@@ -28,8 +31,10 @@ public sealed interface SectionLayout {
     /**
      * @param doors one, or a pair from left to right
      * @param shelves heights of the shelves' undersides above the opening's lower edge, rising, mm
+     * @param kind of the shelves
      */
-    record Closed(Rect opening, List<DoorLayout> doors, List<Double> shelves) implements SectionLayout {
+    record Closed(Rect opening, List<DoorLayout> doors, List<Double> shelves, Optional<Shelves.Kind> kind)
+            implements SectionLayout {
         public Closed {
             doors = List.copyOf(doors);
             shelves = List.copyOf(shelves);

@@ -9,9 +9,9 @@ import org.standwright.geom.Grid;
 /** Whether housings, grooves and screw positions leave enough wood. */
 public final class JointFit {
     /** Wood that a housing leaves behind it, mm (shop practice: web at least 6 mm). */
-    private static final double LEAST_WEB = 6;
+    static final double LEAST_WEB = 6;
     /** The shallowest housing that still holds a panel, mm; common practice, no source. */
-    private static final double LEAST_HOUSING = 2;
+    static final double LEAST_HOUSING = 2;
     /** The thinnest box wall that still takes a groove and a screw, mm; common practice, no source. */
     private static final double LEAST_BOX_WALL = 8;
 

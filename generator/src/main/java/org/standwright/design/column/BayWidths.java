@@ -1,6 +1,7 @@
 package org.standwright.design.column;
 
 import java.util.List;
+import org.standwright.design.Bay;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.frame.Exact;
@@ -9,87 +10,108 @@ import org.standwright.geom.Grid;
 
 /** Widths of the bays' openings: given ones as given, the others share what the panels leave. */
 public final class BayWidths {
-    /** Narrowest inside of a drawer box that still takes a hand, mm; common practice, no source. */
-    public static final double LEAST_INSIDE = 60;
-
     private final StandDesign design;
+    private final LeastWidths least;
 
     public BayWidths(StandDesign design) {
         this.design = design;
+        this.least = new LeastWidths(design);
     }
 
+    /** Those of the carcass, from left to right. */
     public List<Double> openings() {
-        double given =
-                design.bays().stream().mapToDouble(bay -> bay.width().orElse(0)).sum();
-        long sharing =
-                design.bays().stream().filter(bay -> bay.width().isEmpty()).count();
-        double left = PlanSize.of(design).width() - panels() - given;
-        if (sharing == 0) {
-            closes(given, left);
+        var bays = design.bays();
+        double opening = PlanSize.of(design).width() - 2 * panel();
+        double left = left(bays, opening);
+        if (sharing(bays) == 0) {
+            closes(opening, left);
         }
         if (left < 0) {
-            throw tooWide(given, left);
+            throw tooWide(opening, left);
         }
-        double share = sharing == 0 ? 0 : left / sharing;
-        for (int i = 0; i < design.bays().size(); i++) {
-            wideEnough(i, design.bays().get(i).width().orElse(share));
+        var openings = shared(bays, left);
+        for (int i = 0; i < bays.size(); i++) {
+            wideEnough(i, openings.get(i), opening);
         }
-        return design.bays().stream().map(bay -> bay.width().orElse(share)).toList();
+        return openings;
     }
 
-    /** Two sides and the partitions. */
-    private double panels() {
-        return (design.bays().size() + 1) * design.carcass().sheet().material().thickness();
+    /**
+     * Those of the bays side by side in an opening of this width, which is wide enough for them unless they were given
+     * widths that do not fit.
+     */
+    List<Double> within(List<BayPlace> places, List<Bay> bays, double opening) {
+        var nested = new NestedWidths(design, places, bays, opening);
+        double left = left(bays, opening);
+        nested.check(left, sharing(bays));
+        return shared(bays, left);
     }
 
-    private void closes(double given, double left) {
+    private double panel() {
+        return design.carcass().sheet().material().thickness();
+    }
+
+    /** What the given bays and the partitions leave of an opening. */
+    private double left(List<Bay> bays, double opening) {
+        double given = bays.stream().mapToDouble(bay -> bay.width().orElse(0)).sum();
+        return opening - (bays.size() - 1) * panel() - given;
+    }
+
+    private static long sharing(List<Bay> bays) {
+        return bays.stream().filter(bay -> bay.width().isEmpty()).count();
+    }
+
+    private static List<Double> shared(List<Bay> bays, double left) {
+        double share = left / Math.max(1, sharing(bays));
+        return bays.stream().map(bay -> bay.width().orElse(share)).toList();
+    }
+
+    private void closes(double opening, double left) {
         if (!Grid.same(left, 0)) {
             var units = design.unit();
             throw new ImpossibleDesignException(
                     "/plan/width",
-                    "The bays' openings and the panels between them add up to " + units.length(given + panels())
-                            + ", but the plan is "
-                            + units.length(PlanSize.of(design).width()) + " wide.",
+                    "The bays' openings and the panels between them add up to " + units.length(plan(opening - left))
+                            + ", but the plan is " + units.length(plan(opening)) + " wide.",
                     List.of(
-                            "Make the plan " + Exact.length(units, given + panels()) + " wide.",
+                            "Make the plan " + Exact.length(units, plan(opening - left)) + " wide.",
                             "Or leave the width of one bay out: it takes what is left."));
         }
     }
 
-    private ImpossibleDesignException tooWide(double given, double left) {
+    private ImpossibleDesignException tooWide(double opening, double left) {
         var units = design.unit();
         return new ImpossibleDesignException(
                 "/plan/width",
-                "The given bays and the panels between them are " + units.length(given + panels())
-                        + " wide together, more than the plan of "
-                        + units.length(PlanSize.of(design).width()) + ".",
-                List.of("Make the plan more than "
-                        + Exact.up(units, PlanSize.of(design).width() - left) + " wide, or the bays narrower."));
+                "The given bays and the panels between them are " + units.length(plan(opening - left))
+                        + " wide together, more than the plan of " + units.length(plan(opening)) + ".",
+                List.of("Make the plan " + Exact.up(units, plan(least.sideBySide(design.bays())))
+                        + " wide, or the bays narrower."));
     }
 
-    private void wideEnough(int bay, double opening) {
-        var drawers = design.drawers();
-        double least = LEAST_INSIDE
-                + 2 * drawers.box().material().thickness()
-                + 2 * drawers.slide().sideSpace();
-        if (Grid.less(opening, least)) {
-            var units = design.unit();
-            throw new ImpossibleDesignException(
-                    design.bays().get(bay).width().isPresent() ? "/bays/" + bay + "/width" : "/plan/width",
-                    "Bay " + (bay + 1) + " has an opening of " + units.length(opening)
-                            + ", too narrow for a drawer on these slides: it takes " + units.length(least)
-                            + " or more.",
-                    List.of("Make the plan "
-                            + Exact.up(units, PlanSize.of(design).width() + (least - opening) * sharing(bay))
-                            + " wide, or use fewer bays."));
+    private void wideEnough(int bay, double width, double opening) {
+        var here = design.bays().get(bay);
+        double needed = least.of(here);
+        if (!Grid.less(width, needed)) {
+            return;
         }
+        var units = design.unit();
+        boolean given = here.width().isPresent();
+        double all = least.sideBySide(design.bays());
+        boolean exact = sharing(design.bays()) == 0;
+        var plan = exact ? Exact.length(units, plan(all)) : Exact.up(units, plan(all));
+        var way = given ? "Make it " + (exact ? Exact.length(units, needed) : Exact.up(units, needed)) + " wide" : "";
+        if (!given || exact || Grid.less(opening, all)) {
+            way += (given ? " and the plan " : "Make the plan ") + plan + " wide";
+        }
+        throw new ImpossibleDesignException(
+                given ? "/bays/" + bay + "/width" : "/plan/width",
+                "Bay " + (bay + 1) + " has an opening of " + units.length(width)
+                        + ", too narrow for what stands in it: that takes " + units.length(needed) + " or more.",
+                List.of(way + (given ? "." : ", or use fewer bays.")));
     }
 
-    private long sharing(int bay) {
-        return design.bays().get(bay).width().isPresent()
-                ? 1
-                : design.bays().stream()
-                        .filter(other -> other.width().isEmpty())
-                        .count();
+    private double plan(double opening) {
+        return opening + 2 * panel();
     }
 }

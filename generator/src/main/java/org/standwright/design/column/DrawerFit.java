@@ -1,11 +1,7 @@
 package org.standwright.design.column;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
-import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
-import org.standwright.design.built.SectionLayout;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Size3;
 import org.standwright.design.kit.Slide;
@@ -18,24 +14,10 @@ public final class DrawerFit {
     private final BoxHeights heights;
     private final Slide.Size slide;
 
-    public DrawerFit(Frame frame) {
+    DrawerFit(Frame frame) {
         this.frame = frame;
         this.heights = new BoxHeights(frame.design());
         this.slide = longestSlide();
-    }
-
-    public BayLayout bay(int bay) {
-        var opening = frame.opening(bay);
-        var zone = zone(bay);
-        double gap = frame.design().drawers().gap();
-        double top = zone.y1() - gap;
-        var drawers = new ArrayList<DrawerLayout>();
-        for (double height : new FrontColumn(frame.design(), bay).heights(zone.height())) {
-            var front = new Rect(zone.x0() + sideGap(), top - height, zone.x1() - sideGap(), top);
-            drawers.add(drawer((bay + 1) + "." + (drawers.size() + 1), front, opening));
-            top -= height + gap;
-        }
-        return new BayLayout(String.valueOf(bay + 1), opening, List.of(new SectionLayout.Drawers(opening, drawers)));
     }
 
     /** Front ends of the slides behind the carcass's front edge, mm. */
@@ -54,29 +36,8 @@ public final class DrawerFit {
         return frame.isInset() ? frame.design().drawers().front().material().thickness() : 0;
     }
 
-    /** The area that a bay's fronts share: the opening when inset, else up to the middle of the panels around it. */
-    private Rect zone(int bay) {
-        var opening = frame.opening(bay);
-        if (frame.isInset()) {
-            return opening;
-        }
-        double panel = frame.panel();
-        boolean first = bay == 0;
-        boolean last = bay == frame.openings().size() - 1;
-        return new Rect(
-                opening.x0() - (first ? panel : panel / 2),
-                frame.floorToCarcass(),
-                opening.x1() + (last ? panel : panel / 2),
-                frame.top());
-    }
-
-    /** Overlay fronts share the gap with their neighbour; inset fronts leave all of it to the panel. */
-    private double sideGap() {
-        double gap = frame.design().drawers().gap();
-        return frame.isInset() ? gap : gap / 2;
-    }
-
-    private DrawerLayout drawer(String name, Rect front, Rect opening) {
+    /** The drawer behind a front, in an opening. */
+    DrawerLayout drawer(String name, Rect front, Rect opening) {
         var drawers = frame.design().drawers();
         double cellBottom = Math.max(front.y0(), opening.y0());
         double cell = Math.min(front.y1(), opening.y1()) - cellBottom;

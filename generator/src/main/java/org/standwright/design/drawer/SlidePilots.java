@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.built.SectionLayout;
 import org.standwright.design.column.DrawerFit;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.ScrewChoice;
-import org.standwright.part.Face;
-import org.standwright.part.Hole;
+import org.standwright.design.frame.SideBore;
+import org.standwright.design.kit.Side;
+import org.standwright.geom.Rect;
 
 /** Pilot holes for the drawer slides in sides and partitions, along each slide line. */
 public final class SlidePilots {
@@ -22,38 +24,27 @@ public final class SlidePilots {
         this.screws = new ScrewChoice(frame.design());
     }
 
-    /** In the left side's frame: x up from its lower end, y from the front edge. */
-    public List<Hole> rightFaceOfLeftSide() {
-        double depth = screws.slideDepth(screws.slideInto(frame.panel()));
-        return holes(0, Face.BENCH, frame.panel(), false, depth).toList();
-    }
-
-    /** In the right side's frame: x up from its lower end, y from the rear edge. */
-    public List<Hole> leftFaceOfRightSide() {
-        double depth = screws.slideDepth(screws.slideInto(frame.panel()));
-        return holes(bays.size() - 1, Face.BENCH, frame.panel(), true, depth).toList();
-    }
-
-    /** In the partition's frame: its show face looks left, its lower end stands in the bottom's dado. */
-    public List<Hole> partition(int index) {
-        double depth = screws.slideDepth(screws.slideIntoShared(frame.panel()));
-        return Stream.concat(
-                        holes(index, Face.SHOW, frame.housing(), false, depth),
-                        holes(index + 1, Face.BENCH, frame.housing(), false, depth))
+    /** One hole a screw, the drawers from top to bottom; in a partition each stays within its half. */
+    public List<SideBore> bores() {
+        return bays.stream()
+                .flatMap(bay -> bay.leaves().stream())
+                .filter(SectionLayout.Drawers.class::isInstance)
+                .flatMap(section -> ((SectionLayout.Drawers) section)
+                        .drawers().stream().flatMap(drawer -> both(section.opening(), drawer)))
                 .toList();
     }
 
-    /** One hole a screw, the drawers from top to bottom. */
-    private Stream<Hole> holes(int bay, Face face, double bottomInPart, boolean fromRear, double depth) {
-        return bays.get(bay).drawers().stream()
-                .flatMap(drawer -> row(drawer, face, bottomInPart + drawer.slideLineOnSide(), fromRear, depth));
+    private Stream<SideBore> both(Rect opening, DrawerLayout drawer) {
+        return Stream.concat(row(Side.LEFT, opening.x0(), drawer), row(Side.RIGHT, opening.x1(), drawer));
     }
 
-    private Stream<Hole> row(DrawerLayout drawer, Face face, double x, boolean fromRear, double depth) {
+    private Stream<SideBore> row(Side wall, double x, DrawerLayout drawer) {
         double front = DrawerFit.slideFront(frame);
+        double z = frame.openingBottom() + drawer.slideLineOnSide();
         double pilot = frame.design().screws().slide().pilot();
+        double depth = screws.slideDepth(
+                frame.isSide(x) ? screws.slideInto(frame.panel()) : screws.slideIntoShared(frame.panel()));
         return drawer.slide().cabinetHoles().stream()
-                .map(hole -> front + hole)
-                .map(y -> Hole.blind(face, x, fromRear ? frame.depth() - y : y, pilot, depth, "slide pilot"));
+                .map(hole -> new SideBore(wall, x, front + hole, z, pilot, depth, "slide pilot"));
     }
 }

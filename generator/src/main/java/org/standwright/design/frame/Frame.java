@@ -6,6 +6,7 @@ import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Size2;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
 
@@ -79,6 +80,11 @@ public record Frame(StandDesign design, Size2 plan, double floorToCarcass, doubl
         return IntStream.range(1, openings.size())
                 .mapToObj(bay -> openingLeft(bay) - panel())
                 .toList();
+    }
+
+    /** Whether the wall of an opening in this plane is one of the two sides, not a partition. */
+    public boolean isSide(double x) {
+        return Grid.same(x, panel()) || Grid.same(x, width() - panel());
     }
 
     public Box3 box() {

@@ -3,12 +3,10 @@ package org.standwright.design.stand;
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.HeightStack;
 import org.standwright.design.built.HeightStack.Term;
-import org.standwright.design.column.FrontColumn;
-import org.standwright.design.column.LeastFronts;
+import org.standwright.design.column.Column;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.kit.Reference;
 import org.standwright.design.support.SupportPlan;
@@ -89,20 +87,17 @@ public final class StackSolver {
         }
     }
 
-    /** The lowest carcass that every bay's drawers can stand in, mm. */
+    /** The lowest carcass that what is in every bay can stand in, mm. */
     private double leastCarcass() {
-        double zone = 0;
+        double opening = 0;
         for (int bay = 0; bay < design.bays().size(); bay++) {
-            zone = Math.max(zone, new FrontColumn(design, bay).leastZone());
+            opening = Math.max(opening, Column.ofBay(design, bay).least());
         }
-        return leastFor(zone);
+        return opening + 2 * panel();
     }
 
-    /** The carcass around a zone of fronts: inset fronts stand between its bottom and its sub-top. */
-    private double leastFor(double zone) {
-        return design.drawers().mount() == Mount.INSET
-                ? zone + 2 * design.carcass().sheet().material().thickness()
-                : zone;
+    private double panel() {
+        return design.carcass().sheet().material().thickness();
     }
 
     private ImpossibleDesignException tooLow(double carcass, double least) {
@@ -119,10 +114,8 @@ public final class StackSolver {
         if (design.worktop().layers() == 2 && !Grid.less(layer, missing)) {
             ways.add("Or keep it and make the worktop of one layer.");
         }
-        if (!Grid.less(
-                carcass,
-                leastFor(new LeastFronts(design).of(0, 1) + 2 * design.drawers().gap()))) {
-            ways.add("Or use fewer or lower drawers.");
+        if (!Grid.less(carcass, Column.LEAST + 2 * panel())) {
+            ways.add("Or put fewer or lower things into its bays.");
         }
         String left = carcass > 0
                 ? "leaves " + units.length(carcass) + " to the carcass"
@@ -130,7 +123,7 @@ public final class StackSolver {
         return new ImpossibleDesignException(
                 "/workingHeight",
                 "A working height of " + units.length(design.workingHeight().height()) + " " + left
-                        + ", but its drawers need " + units.length(least) + ".",
+                        + ", but what is in its bays needs " + units.length(least) + ".",
                 ways);
     }
 }

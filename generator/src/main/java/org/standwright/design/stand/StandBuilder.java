@@ -3,7 +3,6 @@ package org.standwright.design.stand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
@@ -12,12 +11,16 @@ import org.standwright.assembly.Placement;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.built.SectionLayout;
 import org.standwright.design.built.Stand;
 import org.standwright.design.carcass.CarcassMaker;
 import org.standwright.design.carcass.JointFit;
+import org.standwright.design.carcass.ShelfPins;
+import org.standwright.design.column.BayFit;
 import org.standwright.design.column.BayWidths;
 import org.standwright.design.column.DrawerFit;
 import org.standwright.design.drawer.DrawerMaker;
+import org.standwright.design.drawer.SlidePilots;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.design.kit.Reference;
@@ -51,8 +54,7 @@ public final class StandBuilder {
         var solver = new StackSolver(design, support);
         var stack = solver.solve();
         var frame = new Frame(design, PlanSize.of(design), solver.floorToCarcass(), solver.carcass(), openings);
-        var fit = new DrawerFit(frame);
-        var bays = IntStream.range(0, openings.size()).mapToObj(fit::bay).toList();
+        var bays = new BayFit(frame).bays();
         var groups = groups(frame, bays, support);
         SheetFit.check(design, groups);
         var hardware = new StandHardware(frame).list(groups, bays, support);
@@ -63,14 +65,29 @@ public final class StandBuilder {
     private static List<Group> groups(Frame frame, List<BayLayout> bays, SupportPlan support) {
         var groups = new ArrayList<Group>();
         groups.add(support.group(frame));
-        groups.add(new CarcassMaker(frame, bays).carcass(support.bottomHoles(frame), slides(frame, bays)));
+        var bores = new ArrayList<>(new SlidePilots(frame, bays).bores());
+        bores.addAll(new ShelfPins(frame, bays).bores());
+        groups.add(new CarcassMaker(frame, bays).carcass(support.bottomHoles(frame), bores, slides(frame, bays)));
         groups.add(worktop(frame));
         var maker = new DrawerMaker(frame);
-        for (var bay : bays) {
-            bay.drawers().forEach(drawer -> groups.add(maker.drawer(bay, drawer)));
+        for (var section : drawers(bays)) {
+            section.drawers().forEach(drawer -> groups.add(maker.drawer(around(section), drawer)));
         }
         groups.add(Group.fixed("machine", List.of(), machine(frame)));
         return groups;
+    }
+
+    private static List<SectionLayout.Drawers> drawers(List<BayLayout> bays) {
+        return bays.stream()
+                .flatMap(bay -> bay.leaves().stream())
+                .filter(SectionLayout.Drawers.class::isInstance)
+                .map(SectionLayout.Drawers.class::cast)
+                .toList();
+    }
+
+    /** The drawers' own opening, which may be a part of their bay's. */
+    private static BayLayout around(SectionLayout.Drawers section) {
+        return new BayLayout("", section.opening(), List.of(section));
     }
 
     private static Group worktop(Frame frame) {
@@ -97,11 +114,11 @@ public final class StandBuilder {
         var blocks = new ArrayList<Block>();
         double y = DrawerFit.slideFront(frame);
         var slide = frame.design().drawers().slide();
-        for (var bay : bays) {
-            for (var drawer : bay.drawers()) {
+        for (var section : drawers(bays)) {
+            for (var drawer : section.drawers()) {
                 double z = frame.openingBottom() + drawer.slideLineOnSide() - slide.bodyHeight() / 2;
-                blocks.add(slide("left", drawer, bay.opening().x0(), y, z, frame));
-                blocks.add(slide("right", drawer, bay.opening().x1() - slide.sideSpace(), y, z, frame));
+                blocks.add(slide("left", drawer, section.opening().x0(), y, z, frame));
+                blocks.add(slide("right", drawer, section.opening().x1() - slide.sideSpace(), y, z, frame));
             }
         }
         return blocks;

@@ -15,7 +15,7 @@ import org.standwright.design.Draft;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
-import org.standwright.design.column.FrontColumn;
+import org.standwright.design.column.FrontReach;
 import org.standwright.design.kit.Envelope;
 import org.standwright.design.kit.Reference;
 import org.standwright.design.kit.Size2;
@@ -73,7 +73,7 @@ class HandbookTest {
     @ParameterizedTest
     @CsvSource({"3, 231.333", "4, 172.75", "5, 137.6"})
     void dividesAZoneIntoEqualFronts(int fronts, double height) {
-        assertThat(FrontColumn.equal(700, fronts, 0, 3)).isCloseTo(height, within(1e-3));
+        assertThat(FrontReach.room(700, fronts, 0, 3) / fronts).isCloseTo(height, within(1e-3));
     }
 
     /**
@@ -87,7 +87,7 @@ class HandbookTest {
         int fronts = 4;
         double zone = fronts * 32 * pitches + gap;
 
-        assertThat(FrontColumn.equal(zone, fronts, gap, gap)).isCloseTo(front, within(1e-9));
+        assertThat(FrontReach.room(zone, fronts, 2 * gap, gap) / fronts).isCloseTo(front, within(1e-9));
     }
 
     private static StandDesign withPlan(StandDesign d, double width, double depth) {

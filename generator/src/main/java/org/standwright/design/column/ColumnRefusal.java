@@ -1,0 +1,127 @@
+package org.standwright.design.column;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.standwright.design.Bay;
+import org.standwright.design.Content;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
+import org.standwright.design.frame.Exact;
+import org.standwright.geom.Grid;
+
+/** Why the contents of a bay do not fill its height, and what would. */
+final class ColumnRefusal {
+    private final StandDesign design;
+    private final BayPlace place;
+
+    ColumnRefusal(StandDesign design, BayPlace place) {
+        this.design = design;
+        this.place = place;
+    }
+
+    ImpossibleDesignException twoWantTheRest() {
+        return impossible(
+                "more than one of its contents wants the height that is left.",
+                List.of("Keep one \"filled-drawers\" and give all else a height, or use \"equal-drawers\" instead."));
+    }
+
+    ImpossibleDesignException doesNotFill(double front, double left) {
+        return impossible(
+                "fronts of " + design.unit().length(front) + " do not fit into the "
+                        + design.unit().length(left) + " that are left of its height.",
+                List.of("Use a lower front, or less above and below."));
+    }
+
+    ImpossibleDesignException tooLow(int drawer, double height, double least) {
+        var units = design.unit();
+        return new ImpossibleDesignException(
+                place.pointer() + "/contents",
+                "Drawer " + place.name() + "." + drawer + " has a front of " + units.length(height)
+                        + ", too low for a box with its slide: it takes " + units.length(least) + " or more.",
+                List.of("Use fewer drawers in bay " + place.name() + ", or make this front " + Exact.up(units, least)
+                        + " high."));
+    }
+
+    /**
+     * @param opening to be filled
+     * @param rest what the contents leave of it, less than 0 when they are too high
+     */
+    ImpossibleDesignException doesNotClose(Bay bay, Walls walls, double opening, double rest, boolean stretches) {
+        var units = design.unit();
+        var ways = new ArrayList<String>();
+        if (!stretches) {
+            lowest(bay, walls, opening, rest).ifPresent(ways::add);
+        } else if (rest > 0) {
+            ways.add("Leave \"most\" out: those fronts then take what is left.");
+        }
+        if (!place.isNested()) {
+            workingHeight(opening, rest).ifPresent(ways::add);
+        }
+        if (!stretches) {
+            ways.add(
+                    Section.of(bay.contents()).get(0).contents().equals(bay.contents())
+                            ? "Or replace one of them by \"equal-drawers\" or \"filled-drawers\", which take what is left."
+                            : "Or leave the height of one of them out: it takes what is left.");
+        }
+        return impossible(
+                "the heights with the gaps and panels between them add up to an opening of "
+                        + units.length(opening - rest) + ", but the one to fill is " + units.length(opening) + ".",
+                ways);
+    }
+
+    /** The lowest of its heights changed so that all of it closes, if that can be built. */
+    private Optional<String> lowest(Bay bay, Walls walls, double opening, double rest) {
+        int last = bay.contents().size() - 1;
+        var changed = new ArrayList<>(bay.contents());
+        var content = changed.get(last);
+        double height;
+        if (content instanceof Content.GivenDrawers given) {
+            var fronts = new ArrayList<>(given.fronts());
+            height = Exact.onTapeDown(design.unit(), fronts.remove(fronts.size() - 1) + rest);
+            fronts.add(height);
+            changed.set(last, new Content.GivenDrawers(fronts));
+        } else if (content instanceof Content.Door door && door.height().isPresent()) {
+            height = Exact.onTapeDown(design.unit(), door.height().getAsDouble() + rest);
+            changed.set(last, new Content.Door(OptionalDouble.of(height), door.hinge(), door.hung(), door.shelves()));
+        } else if (content instanceof Content.Open open && open.height().isPresent()) {
+            height = Exact.onTapeDown(design.unit(), open.height().getAsDouble() + rest);
+            changed.set(last, new Content.Open(OptionalDouble.of(height), open.shelves()));
+        } else {
+            return Optional.empty();
+        }
+        var what = content instanceof Content.GivenDrawers
+                ? "lowest front"
+                : content instanceof Content.Door ? "lowest door" : "lowest opening";
+        return builds(new Bay(bay.width(), changed), walls, opening)
+                ? Optional.of("Make the " + what + " " + design.unit().length(height) + " high.")
+                : Optional.empty();
+    }
+
+    private boolean builds(Bay bay, Walls walls, double opening) {
+        try {
+            return !new Column(design, place, bay, walls).shares(opening).isEmpty();
+        } catch (ImpossibleDesignException e) {
+            return false;
+        }
+    }
+
+    /** Another working height, if all bays can be built with it. */
+    private Optional<String> workingHeight(double opening, double rest) {
+        double now = design.workingHeight().height();
+        double then = Exact.onTapeUp(design.unit(), now - rest);
+        double changed = opening + then - now;
+        boolean fits = IntStream.range(0, design.bays().size())
+                .mapToObj(bay -> Column.ofBay(design, bay))
+                .allMatch(column -> !Grid.less(changed, column.least())
+                        && !Grid.less(column.most() + design.unit().tapeStep(), changed));
+        return fits ? Optional.of("Or make the working height " + design.unit().length(then) + ".") : Optional.empty();
+    }
+
+    private ImpossibleDesignException impossible(String reason, List<String> waysOut) {
+        return new ImpossibleDesignException(
+                place.pointer() + "/contents", "In bay " + place.name() + " " + reason, waysOut);
+    }
+}
