@@ -28,6 +28,9 @@ public final class StandHardware {
     /** Washer under a front screw's head, mm. */
     private static final double WASHER = 1.5;
 
+    /** Pins under one adjustable shelf. */
+    private static final int PINS = 4;
+
     private final Frame frame;
     private final StandDesign design;
     private final ScrewChoice screws;
@@ -51,6 +54,7 @@ public final class StandHardware {
         plinth(list, parts);
         back(list);
         fronts(list, parts, drawers);
+        pins(list, parts);
         list.add(new Hardware("wood glue", 1, "all housings, boxes and layers"));
         return list;
     }
@@ -129,6 +133,9 @@ public final class StandHardware {
                 + design.drawers().front().material().thickness()
                 - ScrewChoice.SHORT_OF_FACE;
         int count = holes(parts, "box front", "front screw, oversize");
+        if (count == 0) {
+            return;
+        }
         var screw = screw(design.screws().panel().name(), screws.panel(most, "drawer fronts"));
         list.add(new Hardware(screw, count, "drawer fronts, from inside the box"));
         list.add(new Hardware("washer for " + design.screws().panel().name(), count, "drawer fronts"));
@@ -138,6 +145,15 @@ public final class StandHardware {
                     "bumper " + design.unit().length(design.drawers().bumper()) + " thick",
                     2 * drawers.size(),
                     "behind drawer fronts"));
+        }
+    }
+
+    private static void pins(List<Hardware> list, List<Part> parts) {
+        int shelves = (int) parts.stream()
+                .filter(part -> part.name().equals("adjustable shelf"))
+                .count();
+        if (shelves > 0) {
+            list.add(new Hardware("shelf pin 5 mm", PINS * shelves, "adjustable shelves"));
         }
     }
 
