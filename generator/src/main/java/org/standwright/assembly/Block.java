@@ -9,6 +9,8 @@ public record Block(String label, Kind kind, Box3 box) {
         CASTER,
         LEVELER,
         PAD,
-        SLIDE
+        SLIDE,
+        BOLT,
+        PLATE
     }
 }

@@ -1,12 +1,13 @@
 package org.standwright.check;
 
 import java.util.List;
+import org.standwright.design.Work;
 import org.standwright.design.built.Stand;
 import org.standwright.unit.Units;
 
 /**
  * The heights that suit people of middling size. Elbow heights: medians of ANSUR II (2012, public data), bare feet; shoes
- * add 25 mm (common practice, no source). Offsets from the elbow: CCOHS and AUVA, as quoted.
+ * add 25 mm (common practice, no source).
  */
 final class ElbowHeight implements Rule {
     /** Median elbow height of the men measured, mm. */
@@ -15,31 +16,6 @@ final class ElbowHeight implements Rule {
     static final double WOMEN = 1022;
     /** mm. */
     static final double SHOES = 25;
-
-    /** Kinds of work by how far below the elbow their surface should lie. */
-    enum Work {
-        LIGHT(50, 100),
-        /** Pressing down. */
-        HEAVY(200, 400);
-
-        private final double least;
-        private final double most;
-
-        Work(double least, double most) {
-            this.least = least;
-            this.most = most;
-        }
-
-        /** Lowest surface for an elbow at this height, mm. */
-        double lowest(double elbow) {
-            return elbow - most;
-        }
-
-        /** Highest surface for an elbow at this height, mm. */
-        double highest(double elbow) {
-            return elbow - least;
-        }
-    }
 
     @Override
     public List<Finding> check(Stand stand, Load load) {

@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.Designs;
 import org.standwright.design.Mount;
+import org.standwright.design.Work;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 
@@ -50,10 +51,10 @@ class ChecksTest {
     void knowsWhichHeightsSuitAnElbow() {
         double elbow = ElbowHeight.MEN + ElbowHeight.SHOES;
 
-        assertThat(ElbowHeight.Work.LIGHT.lowest(elbow)).isEqualTo(1029);
-        assertThat(ElbowHeight.Work.LIGHT.highest(elbow)).isEqualTo(1079);
-        assertThat(ElbowHeight.Work.HEAVY.lowest(elbow)).isEqualTo(729);
-        assertThat(ElbowHeight.Work.HEAVY.highest(elbow)).isEqualTo(929);
+        assertThat(Work.LIGHT.lowest(elbow)).isEqualTo(1029);
+        assertThat(Work.LIGHT.highest(elbow)).isEqualTo(1079);
+        assertThat(Work.HEAVY.lowest(elbow)).isEqualTo(729);
+        assertThat(Work.HEAVY.highest(elbow)).isEqualTo(929);
         assertThat(Checks.of(STAND, 40))
                 .filteredOn(finding -> finding.rule().equals("elbow-height"))
                 .singleElement()

@@ -13,10 +13,15 @@ public record BoltSize(double diameter) {
 
     private static final double INCH_STEP = 25.4 / 4;
 
+    /** The next length sold, mm. */
+    public double soldLength(double least) {
+        double step = isMetric() ? METRIC_STEP : INCH_STEP;
+        return step * StrictMath.ceil(least / step - 1e-9);
+    }
+
     /** The next length sold, mm in, name of bolt and length out. */
     public String ofLength(double least) {
-        double step = isMetric() ? METRIC_STEP : INCH_STEP;
-        double length = step * StrictMath.ceil(least / step);
+        double length = soldLength(least);
         return this + " x " + (isMetric() ? Units.MM.bareLength(length) : Units.INCH.length(length));
     }
 

@@ -24,6 +24,11 @@ public final class Exact {
         return units.length(onTapeUp(units, mm));
     }
 
+    /** The nearest mark of the tape, mm. */
+    public static double onTape(Units units, double mm) {
+        return StrictMath.floor(mm / units.tapeStep() + 0.5) * units.tapeStep();
+    }
+
     /** The next mark of the tape at or above a length, mm. */
     public static double onTapeUp(Units units, double mm) {
         return StrictMath.ceil(mm / units.tapeStep() - 1e-9) * units.tapeStep();
