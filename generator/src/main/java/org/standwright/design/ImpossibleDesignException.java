@@ -14,8 +14,17 @@ public final class ImpossibleDesignException extends RuntimeException {
      * @param waysOut changes that would make it possible, the smallest first
      */
     public ImpossibleDesignException(String field, String reason, List<String> waysOut) {
-        super(reason + (waysOut.isEmpty() ? "" : " " + String.join(" ", waysOut)));
+        this(field, reason + (waysOut.isEmpty() ? "" : " " + String.join(" ", waysOut)));
+    }
+
+    private ImpossibleDesignException(String field, String message) {
+        super(message);
         this.field = field;
+    }
+
+    /** The same refusal at another field. */
+    public ImpossibleDesignException at(String other) {
+        return new ImpossibleDesignException(other, getMessage());
     }
 
     public String field() {

@@ -34,6 +34,13 @@ public record StandDesign(
         bays = List.copyOf(bays);
     }
 
+    /** The same design at another working height. */
+    public StandDesign at(WorkingHeight other) {
+        return new StandDesign(
+                name, unit, machine, place, other, plan, layout, support, carcass, worktop, cutouts, bays, drawers,
+                edges, screws, saw);
+    }
+
     /** The same design, read back in other units. */
     public StandDesign readIn(Units other) {
         return new StandDesign(

@@ -21,6 +21,7 @@ public final class PlanFit {
     }
 
     void check() {
+        new PlaceFit(design).check();
         double depth = Math.max(support.leastPlan().depth(), depthForSlides());
         large("depth", "deep", PlanSize.of(design).depth(), depth);
         large("width", "wide", PlanSize.of(design).width(), support.leastPlan().width());

@@ -33,7 +33,9 @@ public final class StackSolver {
         var terms = new ArrayList<>(below);
         terms.add(Term.fixed("carcass", carcass));
         terms.addAll(above);
-        return new HeightStack(terms, design.workingHeight().height());
+        var stack = new HeightStack(terms, design.workingHeight().height());
+        new BesideFit(design, stack).check(carcass - leastCarcass());
+        return stack;
     }
 
     /** Height of the carcass's underside above the floor, mm. */
@@ -55,12 +57,13 @@ public final class StackSolver {
                     worktop.sheet().material().thickness()));
         }
         var machine = design.machine();
-        if (machine.reference().kind() != Reference.Kind.WORKTOP) {
+        var reference = machine.reference();
+        design.place().shims().ifPresent(shims -> terms.add(BesideFit.shims(shims)));
+        if (reference.kind() != Reference.Kind.WORKTOP) {
             terms.add(Term.fixed(
                     machine.feet() > 0 ? "machine feet (on)" : "machine feet (none, or off)", machine.feet()));
         }
-        terms.add(Term.fixed(
-                machine.reference().kind().words(), machine.reference().height()));
+        terms.add(new Term(reference.kind().words(), reference.height(), reference.less(), reference.more()));
         return terms;
     }
 
