@@ -9,6 +9,7 @@ public final class Checks {
     private static final List<Rule> RULES = List.of(
             new SupportLoad(),
             new MachineOnWorktop(),
+            new HoseHole(),
             new RollingStand(),
             new SheetThickness(),
             new Tipping(),

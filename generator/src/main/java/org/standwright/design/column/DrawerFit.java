@@ -5,6 +5,7 @@ import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Size3;
 import org.standwright.design.kit.Slide;
+import org.standwright.design.top.MachineBolts;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 
@@ -13,11 +14,13 @@ public final class DrawerFit {
     private final Frame frame;
     private final BoxHeights heights;
     private final Slide.Size slide;
+    private final MachineBolts bolts;
 
     DrawerFit(Frame frame) {
         this.frame = frame;
         this.heights = new BoxHeights(frame.design());
         this.slide = longestSlide();
+        this.bolts = new MachineBolts(frame);
     }
 
     /** Front ends of the slides behind the carcass's front edge, mm. */
@@ -41,7 +44,12 @@ public final class DrawerFit {
         var drawers = frame.design().drawers();
         double cellBottom = Math.max(front.y0(), opening.y0());
         double cell = Math.min(front.y1(), opening.y1()) - cellBottom;
-        var box = new Size3(opening.width() - 2 * drawers.slide().sideSpace(), slide.length(), heights.inCell(cell));
+        double taken = bolts.takeFrom(opening.x0(), opening.x1(), cellBottom + cell - BoxHeights.ABOVE);
+        var box = new Size3(
+                opening.width() - 2 * drawers.slide().sideSpace(), slide.length(), heights.inCell(cell - taken));
+        if (taken > 0 && Grid.less(box.height(), heights.leastBox())) {
+            throw bolts.tooLow(name, heights.leastBox() - box.height());
+        }
         double wall = drawers.box().material().thickness();
         var inside = new Size3(
                 box.width() - 2 * wall,

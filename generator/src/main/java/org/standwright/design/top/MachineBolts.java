@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Hardware;
+import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.built.MachineLayout;
 import org.standwright.design.frame.BoltSize;
+import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Mounting;
 import org.standwright.design.kit.Point2;
@@ -35,6 +37,9 @@ public final class MachineBolts {
     /** Around a washer, so that a spanner turns the nut (shop practice). */
     private static final double AROUND_WASHER = 5;
 
+    /** Between the bolts' ends and a drawer box; common practice, no source. */
+    private static final double ABOVE_BOX = 3;
+
     private final Frame frame;
     private final Optional<Mounting> mounting;
     private final List<Point2> places;
@@ -56,6 +61,30 @@ public final class MachineBolts {
         return places.stream().anyMatch(bolt -> bolt.x() + washer() / 2 > x0 && bolt.x() - washer() / 2 < x1)
                 ? reach()
                 : 0;
+    }
+
+    /**
+     * How much lower than it would be otherwise a drawer box must be to stay clear of the bolts' ends.
+     *
+     * @param x0 left line of its opening, in the assembly
+     * @param x1 right line of its opening, in the assembly
+     * @param top of the box, were there no bolts, above the floor
+     * @return 0 where no bolt hangs so low
+     */
+    public double takeFrom(double x0, double x1, double top) {
+        double ends = frame.openingTop() - belowSubTop(x0, x1);
+        return ends < frame.openingTop() ? Math.max(0, top - (ends - ABOVE_BOX)) : 0;
+    }
+
+    /** The refusal of a drawer box that would be too low under the bolts' ends, by so much. */
+    public ImpossibleDesignException tooLow(String drawer, double missing) {
+        var units = frame.design().unit();
+        return new ImpossibleDesignException(
+                "/bays",
+                "Machine bolts reach " + units.length(reach()) + " below the sub-top, over drawer " + drawer
+                        + ", whose box would be " + units.length(missing) + " lower than its slides.",
+                List.of("Make this drawer " + Exact.up(units, missing) + " higher, or put open space of "
+                        + Exact.up(units, reach()) + " above it."));
     }
 
     /** Centres, in the order of the machine's holes. */
