@@ -66,7 +66,6 @@ public final class StandBuilder {
         SheetFit.oneBoardEach(design);
         new JointFit(design).check();
         var support = SupportPlan.of(design);
-        support.check(design);
         new PlanFit(design, support).check();
         var openings = new BayWidths(design).openings();
         var solver = new StackSolver(design, support);

@@ -23,8 +23,6 @@ public final class StandHardware {
     private static final double BACK_SPACING = 150;
     /** A worktop screw ends this far below the top, mm (shop practice, common practice, no source). */
     private static final double BELOW_TOP = 5;
-    /** A block screw ends this far above the lower face of the blocks, mm. */
-    private static final double ABOVE_BLOCK_FACE = 10;
     /** Washer under a front screw's head, mm. */
     private static final double WASHER = 1.5;
 
@@ -50,7 +48,6 @@ public final class StandHardware {
         var list = new ArrayList<Hardware>(support.hardware(frame));
         slides(list, parts, drawers);
         worktop(list, parts);
-        blocks(list, parts);
         plinth(list, parts);
         back(list);
         fronts(list, parts, drawers);
@@ -95,15 +92,6 @@ public final class StandHardware {
                 screw(design.screws().panel().name(), length),
                 holes(parts, "sub-top", "worktop screw"),
                 "worktop, from inside"));
-    }
-
-    private void blocks(List<Hardware> list, List<Part> parts) {
-        int count = holes(parts, "bottom", "block screw");
-        if (count > 0) {
-            double length = screws.panel(3 * frame.panel() - ABOVE_BLOCK_FACE, "blocks screwed to the bottom");
-            list.add(new Hardware(
-                    screw(design.screws().panel().name(), length), count, "blocks, down through the bottom"));
-        }
     }
 
     private void plinth(List<Hardware> list, List<Part> parts) {

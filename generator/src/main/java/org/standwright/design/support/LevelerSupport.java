@@ -7,6 +7,7 @@ import org.standwright.assembly.Group;
 import org.standwright.assembly.Hardware;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Support;
 import org.standwright.design.built.HeightStack.Term;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Leveler;
@@ -14,11 +15,11 @@ import org.standwright.design.kit.Size2;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
-import org.standwright.part.Face;
 import org.standwright.part.Hole;
 
-/** Four levelers in drive-in nuts, the nuts' flanges let into the tops of block strips and held down by the bottom. */
-public record LevelerSupport(Leveler leveler, BlockStrips strips) implements SupportPlan {
+/** Four levelers in drive-in nuts, the nuts' flanges let into the top of two layers and held down by the bottom. */
+record LevelerSupport(Leveler leveler, SupportBed bed) implements SupportPlan {
+    /** Width of wood that a leveler takes along each side, mm. */
     private static final double WIDTH = 80;
     /** Leveler's centre from the front and rear edges, mm. */
     private static final double FROM_END = 50;
@@ -26,70 +27,98 @@ public record LevelerSupport(Leveler leveler, BlockStrips strips) implements Sup
     private static final double PLAY = 1;
 
     private static final double RECESS_DEPTH = 2.5;
+    /** Between the recesses at the front and those at the rear, for the screws of the bed, mm. */
+    private static final double FOR_SCREWS = 80;
+
+    static LevelerSupport of(Support.Levelers support, StandDesign design) {
+        var bed = SupportBed.of(support.bed(), "leveler", WIDTH, design);
+        var plan = new LevelerSupport(support.leveler(), bed);
+        bed.layers().check(RECESS_DEPTH);
+        plan.checkNut(design);
+        BedFit.check(design, bed, plan.leastAcross());
+        return plan;
+    }
 
     @Override
     public List<Term> terms() {
         var range = leveler.height();
         return List.of(
                 new Term("levelers", range.usual(), range.usual() - range.least(), range.most() - range.usual()),
-                strips.term());
+                bed.layers().term());
     }
 
     @Override
     public Group group(Frame frame) {
-        var lower = new ArrayList<Hole>();
-        var upper = new ArrayList<Hole>();
-        var blocks = new ArrayList<Block>();
-        for (double x : new double[] {FROM_END, frame.depth() - FROM_END}) {
-            lower.add(Hole.through(x, WIDTH / 2, leveler.nutBore(), "leveler"));
-            upper.add(Hole.through(x, WIDTH / 2, leveler.nutBore(), "leveler"));
-            upper.add(Hole.blind(
-                    Face.SHOW, x, WIDTH / 2, leveler.nutFlange() + PLAY, RECESS_DEPTH, "recess for nut flange"));
-            blocks.add(leveler("left", WIDTH / 2, x));
-            blocks.add(leveler("right", frame.width() - WIDTH / 2, x));
-        }
-        return Group.fixed("support", strips.parts(frame, WIDTH, lower, upper), blocks);
+        var nuts = nuts(frame);
+        var blocks = nuts.stream().map(nut -> block(nut, frame)).toList();
+        return Group.fixed("support", bed.parts(frame, nuts), blocks);
     }
 
     @Override
     public List<Hardware> hardware(Frame frame) {
         return List.of(
                 new Hardware(leveler.name(), 4, "levelers"),
-                new Hardware("drive-in nut for " + leveler.name(), 4, "levelers"));
+                new Hardware("drive-in nut for " + leveler.name(), 4, "levelers"),
+                bed.layers().screws(bottomHoles(frame).size()));
     }
 
     @Override
     public List<Hole> bottomHoles(Frame frame) {
-        return strips.bottomHoles(frame, WIDTH, FROM_END + leveler.nutFlange());
-    }
-
-    private Block leveler(String side, double x, double y) {
-        double r = leveler.base() / 2;
-        return new Block(
-                side + " leveler at " + Math.round(y) + " mm",
-                Block.Kind.LEVELER,
-                new Box3(
-                        new Vec3(x - r, y - r, 0),
-                        new Vec3(x + r, y + r, leveler.height().usual())));
+        return bed.bottomHoles(frame, nuts(frame));
     }
 
     @Override
     public Size2 leastPlan() {
-        double width = Math.max(WIDTH, leveler.base());
-        return new Size2(2 * width, 2 * FROM_END + Math.max(leveler.base(), leveler.nutFlange()));
+        double between = Math.max(leveler.base(), widest() + FOR_SCREWS);
+        return new Size2(Math.max(bed.leastWidth(), leastAcross()), 2 * FROM_END + between);
     }
 
-    @Override
-    public void check(StandDesign design) {
-        strips.check(RECESS_DEPTH);
-        double widest = Math.max(leveler.nutFlange() + PLAY, leveler.nutBore());
-        if (Grid.less(Math.min(WIDTH, 2 * FROM_END), widest)) {
+    private double leastAcross() {
+        return WIDTH + Math.max(leveler.base(), widest());
+    }
+
+    /** Of the wood that a nut takes away, mm. */
+    private double widest() {
+        return Math.max(leveler.nutFlange() + PLAY, leveler.nutBore());
+    }
+
+    private void checkNut(StandDesign design) {
+        double room = Math.min(WIDTH, 2 * FROM_END);
+        if (Grid.less(room, widest())) {
             throw new ImpossibleDesignException(
                     "/support/leveler",
-                    "The nut of " + leveler.name() + " is " + design.unit().length(widest)
+                    "The nut of " + leveler.name() + " is " + design.unit().length(widest())
                             + " wide, too wide for its block of "
-                            + design.unit().length(WIDTH) + ".",
+                            + design.unit().length(room) + ".",
                     List.of("Use a leveler with a smaller nut."));
         }
+    }
+
+    private List<Fixing> nuts(Frame frame) {
+        var nuts = new ArrayList<Fixing>();
+        for (double y : new double[] {FROM_END, frame.depth() - FROM_END}) {
+            for (double x : new double[] {WIDTH / 2, frame.width() - WIDTH / 2}) {
+                nuts.add(new Fixing(
+                        x,
+                        y,
+                        leveler.nutBore(),
+                        leveler.nutFlange() + PLAY,
+                        RECESS_DEPTH,
+                        "leveler",
+                        "recess for nut flange"));
+            }
+        }
+        return nuts;
+    }
+
+    private Block block(Fixing nut, Frame frame) {
+        double r = leveler.base() / 2;
+        var side = nut.x() < frame.width() / 2 ? "left" : "right";
+        return new Block(
+                side + " leveler at " + Math.round(nut.y()) + " mm",
+                Block.Kind.LEVELER,
+                new Box3(
+                        new Vec3(nut.x() - r, nut.y() - r, 0),
+                        new Vec3(nut.x() + r, nut.y() + r, leveler.height().usual())));
     }
 }

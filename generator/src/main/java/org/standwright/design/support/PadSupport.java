@@ -5,16 +5,14 @@ import java.util.List;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.Hardware;
-import org.standwright.design.StandDesign;
 import org.standwright.design.built.HeightStack.Term;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Size2;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
-import org.standwright.part.Hole;
 
 /** The carcass on pads under its sides and partitions: no bare plywood on concrete. */
-public record PadSupport(double height) implements SupportPlan {
+record PadSupport(double height) implements SupportPlan {
     /** Side of a square pad, mm. */
     private static final double SIZE = 40;
 
@@ -39,22 +37,12 @@ public record PadSupport(double height) implements SupportPlan {
     }
 
     @Override
-    public List<Hole> bottomHoles(Frame frame) {
-        return List.of();
-    }
-
-    @Override
     public Size2 leastPlan() {
         return new Size2(2 * SIZE, 2 * SIZE);
     }
 
-    @Override
-    public void check(StandDesign design) {
-        // pads go under anything
-    }
-
     /** One pad at the front and one at the rear of every upright, the front ones {@code back} behind the front edge. */
-    public List<Block> blocks(Frame frame, double back) {
+    List<Block> blocks(Frame frame, double back) {
         var blocks = new ArrayList<Block>();
         if (height <= 0) {
             return blocks;

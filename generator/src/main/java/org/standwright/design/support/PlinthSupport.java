@@ -6,12 +6,16 @@ import org.standwright.assembly.Group;
 import org.standwright.assembly.Hardware;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
+import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.design.built.HeightStack.Term;
+import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.Frame;
+import org.standwright.design.frame.PlanSize;
 import org.standwright.design.kit.Size2;
 import org.standwright.geom.Axis;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Channel;
 import org.standwright.part.Face;
@@ -23,9 +27,15 @@ import org.standwright.part.Part;
  * A frame on pads, set back at the front for the toes, flush with the inside of the back: sides under the carcass's
  * sides, a rail under every partition, front and back housed between them.
  */
-public record PlinthSupport(Support.Plinth plinth, StandDesign design) implements SupportPlan {
+record PlinthSupport(Support.Plinth plinth, StandDesign design) implements SupportPlan {
     /** Shortest plinth side that still frames a stand, mm. */
     private static final double LEAST_DEPTH = 100;
+
+    static PlinthSupport of(Support.Plinth plinth, StandDesign design) {
+        var plan = new PlinthSupport(plinth, design);
+        plan.checkToeSpace();
+        return plan;
+    }
 
     @Override
     public List<Term> terms() {
@@ -67,16 +77,33 @@ public record PlinthSupport(Support.Plinth plinth, StandDesign design) implement
 
     @Override
     public Size2 leastPlan() {
-        return new Size2(
-                0,
-                plinth.toeSpace()
-                        + LEAST_DEPTH
-                        + design.carcass().back().material().thickness());
+        return new Size2(pads().leastPlan().width(), plinth.toeSpace() + leastBehindToes());
     }
 
-    @Override
-    public void check(StandDesign stand) {
-        // a frame of the carcass's own sheet goes under any carcass that is deep enough
+    /** Refuses a toe space that leaves no frame behind it, unless the plan itself is too shallow for any. */
+    private void checkToeSpace() {
+        double deepest = PlanSize.of(design).depth() - leastBehindToes();
+        if (!Grid.less(deepest, 0) && Grid.less(deepest, plinth.toeSpace())) {
+            var units = design.unit();
+            throw new ImpossibleDesignException(
+                    "/support/toeSpace",
+                    "A toe space of " + units.length(plinth.toeSpace()) + " leaves too little of a plan "
+                            + units.length(PlanSize.of(design).depth())
+                            + " deep: behind it the plinth and the back take "
+                            + units.length(leastBehindToes()) + ".",
+                    List.of(
+                            "Make it " + Exact.length(units, Exact.onTapeDown(units, deepest)) + " or less.",
+                            "Or make the plan " + Exact.up(units, leastPlan().depth()) + " deep."));
+        }
+    }
+
+    private double leastBehindToes() {
+        return LEAST_DEPTH + design.carcass().back().material().thickness();
+    }
+
+    /** Depth of its own rabbets and dados, however the carcass above it is joined. */
+    private double housing() {
+        return design.carcass().housing();
     }
 
     private PadSupport pads() {
@@ -97,8 +124,8 @@ public record PlinthSupport(Support.Plinth plinth, StandDesign design) implement
         double panel = frame.panel();
         var part = Part.blank("plinth side", wood(), length, plinth.height())
                 .with(
-                        Channel.across(Face.BENCH, 0, panel, plinth.height(), frame.housing()),
-                        Channel.across(Face.BENCH, length - panel, length, plinth.height(), frame.housing()));
+                        Channel.across(Face.BENCH, 0, panel, plinth.height(), housing()),
+                        Channel.across(Face.BENCH, length - panel, length, plinth.height(), housing()));
         return new PlacedPart(
                 label,
                 part,
@@ -112,14 +139,14 @@ public record PlinthSupport(Support.Plinth plinth, StandDesign design) implement
 
     /** Front or back; dados on its inside take the rails. */
     private PlacedPart crosspiece(String label, Frame frame, boolean front) {
-        double left = frame.panel() - frame.housing();
+        double left = frame.panel() - housing();
         double length = frame.width() - 2 * left;
         double fit = design.carcass().fit();
         var part = Part.blank(label, wood(), length, plinth.height())
                 .with(frame.partitions().stream()
                         .map(x -> front ? x - left : length - (x - left) - frame.panel())
                         .map(x -> Channel.across(
-                                Face.BENCH, x - fit / 2, x + frame.panel() + fit / 2, plinth.height(), frame.housing()))
+                                Face.BENCH, x - fit / 2, x + frame.panel() + fit / 2, plinth.height(), housing()))
                         .toList());
         return new PlacedPart(
                 label,
@@ -136,7 +163,7 @@ public record PlinthSupport(Support.Plinth plinth, StandDesign design) implement
     }
 
     private PlacedPart rail(int index, Frame frame) {
-        double length = depth(frame) - 2 * frame.panel() + 2 * frame.housing();
+        double length = depth(frame) - 2 * frame.panel() + 2 * housing();
         double x = frame.partitions().get(index);
         return new PlacedPart(
                 "plinth rail " + (index + 1),
@@ -144,6 +171,6 @@ public record PlinthSupport(Support.Plinth plinth, StandDesign design) implement
                 new Placement(
                         Axis.Y_PLUS,
                         Axis.Z_PLUS,
-                        new Vec3(x, plinth.toeSpace() + frame.panel() - frame.housing(), plinth.pads())));
+                        new Vec3(x, plinth.toeSpace() + frame.panel() - housing(), plinth.pads())));
     }
 }

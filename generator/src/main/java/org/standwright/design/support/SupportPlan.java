@@ -11,7 +11,7 @@ import org.standwright.design.kit.Size2;
 import org.standwright.part.Hole;
 
 /** What one kind of support adds to a stand. */
-public interface SupportPlan {
+public sealed interface SupportPlan permits CasterSupport, LevelerSupport, PlinthSupport, PadSupport {
     /** Its layers in the height stack, from the floor up. */
     List<Term> terms();
 
@@ -21,24 +21,28 @@ public interface SupportPlan {
     /** What has to be bought for it. */
     List<Hardware> hardware(Frame frame);
 
-    /** Holes in the bottom panel through which it is screwed on, in the assembly's x and y. */
-    List<Hole> bottomHoles(Frame frame);
+    /** Holes in the bottom panel through which it is screwed on, in the assembly's x and y; none where it only lies. */
+    default List<Hole> bottomHoles(Frame frame) {
+        return List.of();
+    }
 
     /** The smallest plan it goes under, mm. */
     Size2 leastPlan();
 
-    /** Throws an {@link org.standwright.design.ImpossibleDesignException} when its own figures do not go together. */
-    void check(StandDesign design);
-
+    /**
+     * The plan for what a design stands on.
+     *
+     * @throws org.standwright.design.ImpossibleDesignException when its own figures do not go together
+     */
     static SupportPlan of(StandDesign design) {
         if (design.support() instanceof Support.Casters casters) {
-            return new CasterSupport(casters.caster(), new BlockStrips("caster block", design));
+            return CasterSupport.of(casters, design);
         }
         if (design.support() instanceof Support.Levelers levelers) {
-            return new LevelerSupport(levelers.leveler(), new BlockStrips("leveler block", design));
+            return LevelerSupport.of(levelers, design);
         }
         if (design.support() instanceof Support.Plinth plinth) {
-            return new PlinthSupport(plinth, design);
+            return PlinthSupport.of(plinth, design);
         }
         return new PadSupport(((Support.None) design.support()).pads());
     }
