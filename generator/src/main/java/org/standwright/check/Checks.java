@@ -13,9 +13,18 @@ public final class Checks {
             new RollingStand(),
             new SheetThickness(),
             new Tipping(),
+            new MachineAnchor(),
+            new MachineLifting(),
             new SheetLifting(),
             new LevelFloor(),
+            new NeighbourLevel(),
             new ElbowHeight(),
+            new DrawerInTheWay(),
+            new SidesInReach(),
+            new HoseBend(),
+            new HoseHole(),
+            new CordHole(),
+            new RouterAir(),
             new WideDrawer(),
             new EdgeScrews());
 

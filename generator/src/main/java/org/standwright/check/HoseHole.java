@@ -3,45 +3,56 @@ package org.standwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Cutout;
+import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
+import org.standwright.design.kit.DustPort;
 import org.standwright.geom.Grid;
 
-/** A hole for the machine's dust hose is 6 mm wider than the hose (shop practice, common practice, no source). */
+/**
+ * The way of a dust hose: a round cut-out whose use names a hose has at least its outside diameter + 6 mm; a dust port
+ * needs some way for a hose at all, a cut-out or a bay kept clear. Common practice, no source.
+ */
 final class HoseHole implements Rule {
+    /** Play of a hose in its hole, mm. */
     private static final double PLAY = 6;
 
     @Override
     public List<Finding> check(Stand stand, Load load) {
+        return stand.design().machine().dustPort().stream()
+                .flatMap(port -> check(stand.design(), port).stream())
+                .toList();
+    }
+
+    private static List<Finding> check(StandDesign design, DustPort port) {
         var findings = new ArrayList<Finding>();
-        stand.design().machine().dustPort().ifPresent(port -> {
-            var cutouts = stand.design().cutouts();
-            for (int i = 0; i < cutouts.size(); i++) {
-                if (cutouts.get(i).use().contains("hose")) {
-                    tight(findings, stand, i + 1, size(cutouts.get(i)), port.hose());
-                }
+        if (design.cutouts().isEmpty() && ClearContents.of(design).isEmpty()) {
+            findings.add(new Finding(
+                    Severity.NOTE,
+                    "hose-hole",
+                    design.machine().name(),
+                    "It has a dust port, but the stand has neither a cut-out nor a bay kept clear for a hose of "
+                            + design.unit().length(port.hose()) + ": it has to go round the outside.",
+                    "common practice, no source"));
+        }
+        double least = port.hose() + PLAY;
+        for (var cutout : design.cutouts()) {
+            if (cutout instanceof Cutout.Round round
+                    && NamedFor.names(round, "hose")
+                    && Grid.less(round.diameter(), least)) {
+                findings.add(tight(design, round, port.hose()));
             }
-        });
+        }
         return findings;
     }
 
-    private static double size(Cutout cutout) {
-        if (cutout instanceof Cutout.Round round) {
-            return round.diameter();
-        }
-        var size = (Cutout.Rectangular) cutout;
-        return Math.min(size.width(), size.height());
-    }
-
-    private static void tight(List<Finding> findings, Stand stand, int number, double hole, double hose) {
-        if (Grid.less(hole, hose + PLAY)) {
-            var units = stand.design().unit();
-            findings.add(new Finding(
-                    Severity.CAUTION,
-                    "hose-hole",
-                    "cut-out " + number,
-                    "It is " + units.length(hole) + " wide for a hose of " + units.length(hose) + ". Make it "
-                            + units.length(hose + PLAY) + ".",
-                    "common practice, no source"));
-        }
+    private static Finding tight(StandDesign design, Cutout.Round round, double hose) {
+        var units = design.unit();
+        return new Finding(
+                Severity.CAUTION,
+                "hose-hole",
+                "cut-out for " + round.use(),
+                "The hole of " + units.length(round.diameter()) + " is too tight for a hose of " + units.length(hose)
+                        + ": it takes " + units.length(hose + PLAY) + " or more.",
+                "common practice, no source");
     }
 }

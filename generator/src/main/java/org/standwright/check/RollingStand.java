@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Support;
 import org.standwright.design.built.Stand;
+import org.standwright.design.kit.Caster;
 
 /**
- * A stand on casters: the front two lock wheel and swivel, drawers stay shut while it rolls. Portable bases must be
+ * A stand on casters: the two at the operator's side lock wheel and swivel, drawers stay shut while it rolls. Portable bases must be
  * locked in use (29 CFR 1910.212(b) and its interpretations).
  */
 final class RollingStand implements Rule {
@@ -20,12 +21,7 @@ final class RollingStand implements Rule {
         var findings = new ArrayList<Finding>();
         if (!casters.caster().brake()) {
             findings.add(new Finding(
-                    Severity.CAUTION,
-                    RULE,
-                    casters.caster().name(),
-                    "None of the casters locks. Use two that lock wheel and swivel on the operator's side, or the "
-                            + "stand walks while you feed.",
-                    "29 CFR 1910.212(b)"));
+                    Severity.CAUTION, RULE, casters.caster().name(), unlocked(casters), "29 CFR 1910.212(b)"));
         }
         if (!stand.design().drawers().slide().detent()) {
             findings.add(new Finding(
@@ -44,5 +40,13 @@ final class RollingStand implements Rule {
                         + "four casters stand on three.",
                 "29 CFR 1910.212(b); common practice"));
         return findings;
+    }
+
+    private static String unlocked(Support.Casters casters) {
+        return casters.others().filter(Caster::brake).isPresent()
+                ? "The two casters at the operator's side do not lock, the others do: change them over, or the stand "
+                        + "walks while you feed."
+                : "None of the casters locks. Use two that lock wheel and swivel on the operator's side, or the stand "
+                        + "walks while you feed.";
     }
 }

@@ -5,8 +5,7 @@ import org.standwright.design.built.Stand;
 
 /** Boards heavier than the load constant of the lifting equation are for two people even in the best posture. */
 final class SheetLifting implements Rule {
-    /** Load constant of the NIOSH lifting equation, Pub. 94-110, kg. */
-    private static final double LOAD_CONSTANT = 23;
+    private static final double LOAD_CONSTANT = LiftingEquation.METRIC.most();
 
     @Override
     public List<Finding> check(Stand stand, Load load) {

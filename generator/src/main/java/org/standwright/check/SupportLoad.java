@@ -7,7 +7,7 @@ import org.standwright.design.built.Stand;
 
 /**
  * Casters and levelers: of four, three carry everything on an uneven floor, so each must bear a third of the total
- * (rule of several caster makers' guides).
+ * (rule of several caster makers' guides). Of two kinds of casters the weaker one counts.
  */
 final class SupportLoad implements Rule {
     private static final String SOURCE = "caster makers' guides: total over three; contents assumed at 0.5 kg/dm\u00b3";
@@ -16,7 +16,10 @@ final class SupportLoad implements Rule {
     public List<Finding> check(Stand stand, Load load) {
         var support = stand.design().support();
         if (support instanceof Support.Casters casters) {
-            return finding("caster", casters.caster().name(), casters.caster().rating(), stand.design(), load);
+            var weaker = casters.others()
+                    .filter(others -> others.rating() < casters.caster().rating())
+                    .orElse(casters.caster());
+            return finding("caster", weaker.name(), weaker.rating(), stand.design(), load);
         }
         if (support instanceof Support.Levelers levelers) {
             return finding(

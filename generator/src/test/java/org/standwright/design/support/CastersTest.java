@@ -61,8 +61,7 @@ class CastersTest {
     void turnsTheOperatorWithTheMachine() {
         var design = Draft.of(
                 design(mixed(Support.Bed.STRIPS), Side.FRONT),
-                draft -> draft.place =
-                        new Place(180, draft.place.margins(), draft.place.shims()));
+                draft -> draft.place = new Place(180, draft.place.margins(), draft.place.shims()));
         var front = StandBuilder.build(design).assembly().blocks().stream()
                 .filter(block -> block.kind() == Block.Kind.CASTER)
                 .filter(block -> block.box().centre().y() < 280)
