@@ -28,7 +28,7 @@ import org.standwright.design.stand.StandBuilder;
 import org.standwright.part.Channel;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
-import org.standwright.solid.AssemblySolids;
+import org.standwright.solid.ClosedSolids;
 
 class DoubledBottomTest {
     private static final Support DOUBLED = new Support.Casters(CASTERS.caster(), Optional.empty(), Bed.DOUBLED_BOTTOM);
@@ -92,10 +92,8 @@ class DoubledBottomTest {
     }
 
     @Test
-    void isAClosedSolid() {
-        var stand = built(Castered.mixed(Bed.DOUBLED_BOTTOM));
-
-        assertThat(AssemblySolids.of(stand.assembly())).isNotNull();
+    void isMadeOfClosedSolids() {
+        ClosedSolids.check(built(Castered.mixed(Bed.DOUBLED_BOTTOM)).assembly());
     }
 
     @Test
