@@ -1,6 +1,7 @@
 package org.standwright.check;
 
 import java.util.List;
+import java.util.Locale;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.design.built.Stand;
@@ -38,7 +39,9 @@ final class MachineLifting implements Rule {
                 design.machine().name(),
                 "It weighs " + units.mass(mass) + ". From a bench or cart " + units.length(FROM)
                         + " high to the worktop at " + units.length(worktop) + ", hands " + units.length(REACH)
-                        + " in front of the ankles, one person should lift " + units.mass(limit) + " at most. " + who
+                        + " in front of the ankles, one person should lift " + units.mass(limit)
+                        + " at most: a lifting index of "
+                        + String.format(Locale.ROOT, "%.1f", mass / limit) + ". " + who
                         + casters,
                 "NIOSH lifting equation, Pub. 94-110");
     }

@@ -49,13 +49,13 @@ record CasterSeat(Caster caster) {
 
     /** How far from its centre wheel, plate and recesses go towards the front or rear. */
     double reachAlong() {
-        return Math.max(Math.max(caster.swivelRadius(), caster.plate().depth() / 2), recessesAlong());
+        return Math.max(Math.max(wheel(), caster.plate().depth() / 2), recessesAlong());
     }
 
     /** How far from its centre wheel, plate and recesses go to the sides. */
     double reachAcross() {
         double recesses = (caster.holes().width() + recess()) / 2;
-        return Math.max(Math.max(caster.swivelRadius(), caster.plate().width() / 2), recesses);
+        return Math.max(Math.max(wheel(), caster.plate().width() / 2), recesses);
     }
 
     /** Its four bolts with its plate's centre at a place of the assembly. */
@@ -105,6 +105,11 @@ record CasterSeat(Caster caster) {
                         "casters, under the heads"),
                 new Hardware("washer " + bolt, bolts, "casters, under the nuts"),
                 new Hardware("lock nut " + bolt, bolts, "casters"));
+    }
+
+    /** How far its wheel reaches; that of a fixed one is lower than the caster, and its axle below the plate's centre. */
+    private double wheel() {
+        return caster.swivelRadius() > 0 ? caster.swivelRadius() : caster.height() / 2;
     }
 
     private double washer() {
