@@ -19,9 +19,6 @@ import org.standwright.part.Hole;
  * that the bottom panel covers, so that nothing of them stands in a drawer's way and the nuts are reached from below.
  */
 record CasterSupport(CasterSet casters, SupportBed bed) implements SupportPlan {
-    /** Between the recesses at the front and those at the rear, for the screws of the bed, mm. */
-    private static final double FOR_SCREWS = 80;
-
     private static final List<Side> ENDS = List.of(Side.FRONT, Side.BACK);
     private static final List<Side> SIDES = List.of(Side.LEFT, Side.RIGHT);
 
@@ -83,7 +80,8 @@ record CasterSupport(CasterSet casters, SupportBed bed) implements SupportPlan {
 
     private static double leastAlong(CasterSeat front, CasterSeat back) {
         double between = Math.max(
-                front.reachAlong() + back.reachAlong(), front.recessesAlong() + FOR_SCREWS + back.recessesAlong());
+                front.reachAlong() + back.reachAlong(),
+                front.recessesAlong() + SupportBed.FOR_SCREWS + back.recessesAlong());
         return front.fromEnd() + between + back.fromEnd();
     }
 

@@ -27,8 +27,6 @@ record LevelerSupport(Leveler leveler, SupportBed bed) implements SupportPlan {
     private static final double PLAY = 1;
 
     private static final double RECESS_DEPTH = 2.5;
-    /** Between the recesses at the front and those at the rear, for the screws of the bed, mm. */
-    private static final double FOR_SCREWS = 80;
 
     static LevelerSupport of(Support.Levelers support, StandDesign design) {
         var bed = SupportBed.of(support.bed(), "leveler", WIDTH, design);
@@ -69,7 +67,7 @@ record LevelerSupport(Leveler leveler, SupportBed bed) implements SupportPlan {
 
     @Override
     public Size2 leastPlan() {
-        double between = Math.max(leveler.base(), widest() + FOR_SCREWS);
+        double between = Math.max(leveler.base(), widest() + SupportBed.FOR_SCREWS);
         return new Size2(Math.max(bed.leastWidth(), leastAcross()), 2 * FROM_END + between);
     }
 

@@ -9,6 +9,9 @@ import org.standwright.part.Hole;
 
 /** The two layers of wood below the carcass's bottom that casters and levelers are fixed to. */
 sealed interface SupportBed permits BlockStrips, DoubledBottom {
+    /** To leave between the recesses at the front and those at the rear, for the screws from the bottom, mm. */
+    double FOR_SCREWS = 80;
+
     Layers layers();
 
     /** The layers under a carcass, bored for what is fixed to them; the fixings in the assembly's x and y. */
