@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.standwright.assembly.PlacedPart;
+import org.standwright.geom.Grid;
 import org.standwright.part.Channel;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
@@ -112,9 +113,14 @@ final class MachiningNotes {
 
     private String edgeHead(EdgeHole hole) {
         return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", "
-                + units.length(hole.depth()) + " deep, into the " + sides.edge(hole.edge()) + ", "
+                + (isThrough(hole) ? "through" : units.length(hole.depth()) + " deep") + ", into the "
+                + sides.edge(hole.edge()) + ", "
                 + units.length(hole.z())
                 + " above the bench face";
+    }
+
+    private boolean isThrough(EdgeHole hole) {
+        return Grid.same(hole.depth(), hole.edge().isEnd() ? part.length() : part.width());
     }
 
     private static String face(Face face) {

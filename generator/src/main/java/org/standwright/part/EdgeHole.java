@@ -4,11 +4,11 @@ import org.standwright.geom.Rect;
 import org.standwright.geom.Require;
 
 /**
- * A round blind hole bored square into an edge.
+ * A round hole bored square into an edge; as deep as the board reaches that way, it comes out at the far edge.
  *
  * @param along position of its centre along the edge: y on an end, x on the other two, mm
  * @param z of its centre above the bench face, mm
- * @param depth from the edge, mm, less than the board reaches in that direction
+ * @param depth from the edge, mm, at most what the board reaches in that direction
  * @param purpose what goes in, for the machining notes: 'pilot for panel screw'
  */
 public record EdgeHole(Edge edge, double along, double z, double diameter, double depth, String purpose)

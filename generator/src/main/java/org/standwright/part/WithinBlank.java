@@ -43,7 +43,7 @@ final class WithinBlank implements FeatureVisitor<Void> {
 
     @Override
     public Void edgeHole(EdgeHole hole) {
-        staysBlind(hole);
+        ends(hole);
         var area = hole.area(length, width);
         within(hole.purpose(), area.x0(), area.y0(), area.x1(), area.y1());
         double r = hole.diameter() / 2;
@@ -60,12 +60,12 @@ final class WithinBlank implements FeatureVisitor<Void> {
         return null;
     }
 
-    private void staysBlind(EdgeHole hole) {
+    private void ends(EdgeHole hole) {
         double reach = hole.edge().isEnd() ? length : width;
-        if (!Grid.less(hole.depth(), reach)) {
+        if (Grid.less(reach, hole.depth())) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "%s of '%s' is %.3f mm deep in a board that reaches %.3f mm that way; it must stay shallower.",
+                    "%s of '%s' is %.3f mm deep in a board that reaches %.3f mm that way; it can be no deeper.",
                     hole.purpose(),
                     part,
                     hole.depth(),

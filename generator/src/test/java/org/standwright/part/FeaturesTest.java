@@ -57,14 +57,15 @@ class FeaturesTest {
     }
 
     @Test
-    void anEdgeHoleStaysBlindAndOnItsEdge() {
-        assertThatThrownBy(() -> BOARD.with(hole(Edge.Y0, 100, 400)))
-                .hasMessage("pilot of 'side' is 400.000 mm deep in a board that reaches 400.000 mm that way; it must"
-                        + " stay shallower.");
+    void anEdgeHoleGoesNoFurtherThanItsBoardAndStaysOnItsEdge() {
+        assertThatThrownBy(() -> BOARD.with(hole(Edge.Y0, 100, 401)))
+                .hasMessage("pilot of 'side' is 401.000 mm deep in a board that reaches 400.000 mm that way; it can"
+                        + " be no deeper.");
         assertThatThrownBy(() -> BOARD.with(hole(Edge.X0, 399, 40)))
                 .hasMessage("pilot of 'side' reaches from (0.000, 397.000) to (40.000, 401.000) mm, outside its blank"
                         + " of 600.000 x 400.000 mm.");
         assertThat(BOARD.with(hole(Edge.X0, 100, 400)).features()).hasSize(1);
+        assertThat(BOARD.with(hole(Edge.Y0, 100, 400)).features()).hasSize(1);
     }
 
     private static EdgeHole hole(Edge edge, double along, double depth) {

@@ -171,7 +171,8 @@ public final class SampleParts {
                         new EdgeHole(Edge.X0, 330, 8, 8, 75, "into the pocket"),
                         new EdgeHole(Edge.X0, 200, 9, 8, 60, "one of two that cross"),
                         new EdgeHole(Edge.X0, 150, 9, 5, 590, "long one"),
-                        new EdgeHole(Edge.Y1, 450, 11, 6, 300, "across the long one"));
+                        new EdgeHole(Edge.Y1, 450, 11, 6, 300, "across the long one"),
+                        new EdgeHole(Edge.Y0, 550, 9, 6, 400, "out at the other edge"));
     }
 
     private static Part plain(String name) {

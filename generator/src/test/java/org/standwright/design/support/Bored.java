@@ -7,14 +7,8 @@ import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 
 /** Where a hole of a level part lies in the assembly's x and y. */
-record Bored(PlacedPart part) implements FeatureVisitor<Hole> {
-    @Override
-    public Hole channel(Channel channel) {
-        throw new IllegalArgumentException("a channel is no hole: " + channel);
-    }
-
-    @Override
-    public Hole hole(Hole hole) {
+record Bored(PlacedPart part) {
+    Hole at(Hole hole) {
         var at = part.placement().apply(new Vec3(hole.x(), hole.y(), 0));
         return new Hole(hole.face(), at.x(), at.y(), hole.diameter(), hole.depth(), hole.purpose());
     }

@@ -157,19 +157,9 @@ class DoubledBottomTest {
     }
 
     private static List<Hole> holes(PlacedPart placed, String purpose) {
-        var hole = new FeatureVisitor<Optional<Hole>>() {
-            @Override
-            public Optional<Hole> channel(Channel channel) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Hole> hole(Hole hole) {
-                return Optional.of(hole);
-            }
-        };
         return placed.part().features().stream()
-                .flatMap(feature -> feature.accept(hole).stream())
+                .filter(Hole.class::isInstance)
+                .map(Hole.class::cast)
                 .filter(candidate -> candidate.purpose().equals(purpose))
                 .toList();
     }

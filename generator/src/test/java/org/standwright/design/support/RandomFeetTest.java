@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standwright.part.Hole;
 import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Mount;
@@ -86,7 +87,7 @@ class RandomFeetTest {
         assertThat(screws).isNotEmpty();
         for (var part : support.group(frame).parts()) {
             for (var feature : part.part().features()) {
-                var bore = feature.accept(new Bored(part));
+                var bore = new Bored(part).at((Hole) feature);
                 for (var screw : screws) {
                     double apart = StrictMath.hypot(screw.x() - bore.x(), screw.y() - bore.y());
                     assertThat(apart).isGreaterThan((screw.diameter() + bore.diameter()) / 2);
