@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.built.Stand;
 import org.standwright.design.kit.Side;
 
@@ -36,7 +37,7 @@ final class DrawerInTheWay implements Rule {
 
     private static String comeOut(BayLayout bay, Stand stand) {
         double travel = bay.drawers().stream()
-                .mapToDouble(drawer -> drawer.slide().travel())
+                .mapToDouble(DrawerLayout::travel)
                 .max()
                 .orElseThrow();
         return "bay " + bay.name() + " by " + stand.design().unit().length(travel);

@@ -1,6 +1,7 @@
 package org.standwright.check;
 
 import org.standwright.design.built.Stand;
+import org.standwright.design.column.Running;
 
 /**
  * What a stand's support carries, kg.
@@ -14,7 +15,7 @@ public record Load(double wood, double machine, double contents) {
 
     /** The load of a stand whose parts weigh {@code wood} kg, with every drawer full but within its slides' rating. */
     static Load of(Stand stand, double wood) {
-        double rating = stand.design().drawers().slide().rating();
+        double rating = Running.of(stand.design()).rating().orElse(Double.POSITIVE_INFINITY);
         double contents = stand.bays().stream()
                 .flatMap(bay -> bay.drawers().stream())
                 .mapToDouble(drawer -> {

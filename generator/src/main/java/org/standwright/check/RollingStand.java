@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Support;
 import org.standwright.design.built.Stand;
+import org.standwright.design.column.Running;
 import org.standwright.design.kit.Caster;
 
 /**
@@ -23,12 +24,13 @@ final class RollingStand implements Rule {
             findings.add(new Finding(
                     Severity.CAUTION, RULE, casters.caster().name(), unlocked(casters), "29 CFR 1910.212(b)"));
         }
-        if (!stand.design().drawers().slide().detent()) {
+        var running = Running.of(stand.design());
+        if (!running.holdsClosed()) {
             findings.add(new Finding(
                     Severity.CAUTION,
                     RULE,
-                    stand.design().drawers().slide().name(),
-                    "The slides do not hold a closed drawer: drawers roll open when the stand is moved. Use slides "
+                    running.name(),
+                    "Nothing holds a closed drawer: drawers come open when the stand is moved. Use slides "
                             + "with a closed detent, or latches.",
                     "common practice, no source"));
         }

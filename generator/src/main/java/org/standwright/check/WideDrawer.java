@@ -4,7 +4,7 @@ import java.util.List;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.built.Stand;
 
-/** Drawers wider than one and a half times their slides rack and bind. Common practice, no source. */
+/** Drawers wider than one and a half times their box's length rack and bind. Common practice, no source. */
 final class WideDrawer implements Rule {
     private static final double WIDEST = 1.5;
 
@@ -18,14 +18,15 @@ final class WideDrawer implements Rule {
                         "wide-drawer",
                         "bay " + bay.name(),
                         "Its drawers are "
-                                + units.length(bay.drawers().get(0).box().width()) + " wide on slides of "
-                                + units.length(bay.drawers().get(0).slide().length())
+                                + units.length(bay.drawers().get(0).box().width()) + " wide on "
+                                + (bay.drawers().get(0).slide().isPresent() ? "slides" : "runners") + " of "
+                                + units.length(bay.drawers().get(0).box().depth())
                                 + ", more than 1.5 times as wide as long: they rack and bind. Use narrower bays.",
                         "common practice, no source"))
                 .toList();
     }
 
     private static boolean isWide(DrawerLayout drawer) {
-        return drawer.box().width() > WIDEST * drawer.slide().length();
+        return drawer.box().width() > WIDEST * drawer.box().depth();
     }
 }

@@ -1,7 +1,6 @@
 package org.standwright.design;
 
 import java.util.OptionalDouble;
-import org.standwright.design.kit.Slide;
 import org.standwright.part.SheetGood;
 
 /**
@@ -22,10 +21,4 @@ public record DrawerPlan(
         double gap,
         double bumper,
         Grip grip,
-        OptionalDouble rounding) {
-
-    /** The slide, until runners are worked out. */
-    public Slide slide() {
-        return ((Hang.Slides) hang).slide();
-    }
-}
+        OptionalDouble rounding) {}

@@ -73,7 +73,9 @@ public final class OverviewTextWriter {
                     "drawer " + drawer.name(),
                     "front " + units.bareLength(front.width()) + " x " + units.length(front.height()),
                     "inside " + size(drawer.inside()),
-                    "slide " + units.length(drawer.slide().length()));
+                    drawer.slide()
+                            .map(slide -> "slide " + units.length(slide.length()))
+                            .orElse("runners"));
         }
         lines.addAll(table.lines());
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import org.standwright.design.Bay;
 import org.standwright.design.Content;
+import org.standwright.design.Hang;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.design.built.BayLayout;
@@ -29,7 +30,11 @@ final class ReportStand {
         node.put("worktopLayers", design.worktop().layers());
         node.set("overhang", JsonShapes.plain(design.worktop().overhang()));
         node.set("bays", JsonShapes.list(design.bays(), ReportStand::bay));
-        node.set("slide", JsonShapes.plain(drawers.slide()));
+        if (drawers.hang() instanceof Hang.Slides slides) {
+            node.set("slide", JsonShapes.plain(slides.slide()));
+        } else if (drawers.hang() instanceof Hang.Runners runners) {
+            node.set("runners", JsonShapes.plain(runners.bar()));
+        }
         node.set("mount", JsonShapes.JSON.valueToTree(drawers.mount()));
         node.put("gap", drawers.gap());
         node.put("bumper", drawers.bumper());
@@ -68,8 +73,10 @@ final class ReportStand {
         node.put("cell", drawer.cell());
         node.set("box", JsonShapes.plain(drawer.box()));
         node.set("inside", JsonShapes.plain(drawer.inside()));
-        node.set("slide", JsonShapes.plain(drawer.slide()));
-        return node.put("slideLineOnSide", drawer.slideLineOnSide()).put("slideLineOnBox", drawer.slideLineOnBox());
+        drawer.slide().ifPresent(slide -> node.set("slide", JsonShapes.plain(slide)));
+        drawer.slideLineOnSide().ifPresent(line -> node.put("slideLineOnSide", line));
+        drawer.slideLineOnBox().ifPresent(line -> node.put("slideLineOnBox", line));
+        return node;
     }
 
     /** What each sheet is used for: two may share a name when one was measured off its preset. */

@@ -2,9 +2,11 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.standwright.design.Mount;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.column.Running;
 import org.standwright.design.kit.Size3;
 import org.standwright.packet.Table.Column;
 import org.standwright.unit.Units;
@@ -13,6 +15,8 @@ import org.standwright.unit.Units;
 final class DrawerSection implements Section {
     /** Opening widths at front and back that differ by more are put right first, mm; common practice, no source. */
     private static final double OUT_OF_PARALLEL = 0.5;
+    /** Where drawers run on runners. */
+    private static final String NONE = "–";
 
     @Override
     public void print(Contents contents, Flow flow) {
@@ -26,11 +30,11 @@ final class DrawerSection implements Section {
         flow.table(table(bays, contents.units()));
         flow.paragraph("Box: outside width × height × length. Slide line on the side: centre of the slide above the "
                 + "top face of the bottom panel. On the box: above its lower edge.");
-        var slide = contents.design().drawers().slide();
-        flow.paragraph("Slides: " + slide.name() + ", set back "
-                + contents.units().length(slide.setBack()) + " from the "
+        var running = Running.of(contents.design());
+        flow.paragraph((running.slideLine().isPresent() ? "Slides: " : "Runners: ") + running.name() + ", set back "
+                + contents.units().length(running.setBack()) + " from the "
                 + (inset(contents) ? "back of the front" : "front edge") + ", "
-                + contents.exact(slide.sideSpace()) + " a side.");
+                + contents.exact(running.sideSpace()) + " a side.");
         flow.heading("Measure, then cut");
         flow.paragraph("The drawer boxes are a second stage: cut them after the carcass is glued and measured. "
                 + "If front and back differ by more than " + contents.exact(OUT_OF_PARALLEL)
@@ -48,7 +52,7 @@ final class DrawerSection implements Section {
     }
 
     private static String measured(BayLayout bay, Contents contents) {
-        double both = 2 * contents.design().drawers().slide().sideSpace();
+        double both = 2 * Running.of(contents.design()).sideSpace();
         return "Bay " + bay.name() + ": opening measured, front ___________ back ___________; box width = smaller − "
                 + contents.exact(both) + " = ___________ (drawn: opening "
                 + contents.units().bareLength(bay.opening().width()) + ", box "
@@ -78,9 +82,13 @@ final class DrawerSection implements Section {
                 units.bareLength(drawer.cell()),
                 box(drawer.box(), units),
                 units.bareLength(drawer.inside().height()),
-                units.bareLength(drawer.slide().length()),
-                units.bareLength(drawer.slideLineOnSide()),
-                units.bareLength(drawer.slideLineOnBox()));
+                drawer.slide().map(slide -> units.bareLength(slide.length())).orElse(NONE),
+                line(drawer.slideLineOnSide(), units),
+                line(drawer.slideLineOnBox(), units));
+    }
+
+    private static String line(OptionalDouble line, Units units) {
+        return line.isPresent() ? units.bareLength(line.getAsDouble()) : NONE;
     }
 
     private static String box(Size3 box, Units units) {

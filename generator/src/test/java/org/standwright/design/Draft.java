@@ -70,14 +70,22 @@ public final class Draft {
     }
 
     public void slide(Slide slide) {
-        drawers(drawers.front(), new Hang.Slides(slide));
+        hang(new Hang.Slides(slide));
+    }
+
+    public void hang(Hang hang) {
+        drawers(drawers.front(), hang, drawers.grip());
+    }
+
+    public void grip(Grip grip) {
+        drawers(drawers.front(), drawers.hang(), grip);
     }
 
     public void front(SheetGood front) {
-        drawers(front, drawers.hang());
+        drawers(front, drawers.hang(), drawers.grip());
     }
 
-    private void drawers(SheetGood front, Hang hang) {
+    private void drawers(SheetGood front, Hang hang, Grip grip) {
         drawers = new DrawerPlan(
                 drawers.box(),
                 drawers.bottom(),
@@ -86,7 +94,7 @@ public final class Draft {
                 drawers.mount(),
                 drawers.gap(),
                 drawers.bumper(),
-                drawers.grip(),
+                grip,
                 drawers.rounding());
     }
 

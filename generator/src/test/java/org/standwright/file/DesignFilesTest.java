@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.standwright.design.Content.EqualDrawers;
 import org.standwright.design.Content.FillDrawers;
 import org.standwright.design.Content.GivenDrawers;
+import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
 import org.standwright.design.Plan;
@@ -101,7 +102,12 @@ class DesignFilesTest {
         assertThat(stand.plan()).isEqualTo(new Plan(OptionalDouble.of(723.9), OptionalDouble.of(558.8)));
         assertThat(stand.bays().get(0).contents()).containsExactly(new GivenDrawers(List.of(88.9, 107.95)));
         assertThat(stand.saw()).isEqualTo(new Saw(3.175, 6.35));
-        assertThat(stand.drawers().slide().lengths().get(0).length()).isEqualTo(250);
+        assertThat(((Hang.Slides) stand.drawers().hang())
+                        .slide()
+                        .lengths()
+                        .get(0)
+                        .length())
+                .isEqualTo(250);
     }
 
     @Test

@@ -1,5 +1,7 @@
 package org.standwright.design.built;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.standwright.design.kit.Size3;
 import org.standwright.design.kit.Slide;
 import org.standwright.geom.Rect;
@@ -12,6 +14,7 @@ import org.standwright.geom.Rect;
  * @param cell height of its share of the opening
  * @param box outside of the drawer box
  * @param inside usable inside of the drawer box
+ * @param slide empty when it runs on runners
  * @param slideLineOnSide centre of the slide above the top face of the bottom panel
  * @param slideLineOnBox centre of the slide above the lower edge of the box
  */
@@ -21,6 +24,14 @@ public record DrawerLayout(
         double cell,
         Size3 box,
         Size3 inside,
-        Slide.Size slide,
-        double slideLineOnSide,
-        double slideLineOnBox) {}
+        Optional<Slide.Size> slide,
+        OptionalDouble slideLineOnSide,
+        OptionalDouble slideLineOnBox) {
+    /** What a drawer that no slide holds may travel, of its box's length; common practice, no source. */
+    private static final double WITHOUT_SLIDE = 0.75;
+
+    /** How far it opens, mm. */
+    public double travel() {
+        return slide.map(Slide.Size::travel).orElse(WITHOUT_SLIDE * box.depth());
+    }
+}

@@ -1,6 +1,7 @@
 package org.standwright.design.carcass;
 
 import java.util.List;
+import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.frame.Exact;
@@ -62,13 +63,16 @@ public final class JointFit {
     }
 
     private void slideHoles() {
-        for (var size : design.drawers().slide().lengths()) {
+        if (!(design.drawers().hang() instanceof Hang.Slides slides)) {
+            return;
+        }
+        for (var size : slides.slide().lengths()) {
             for (var holes : List.of(size.cabinetHoles(), size.boxHoles())) {
                 for (double hole : holes) {
                     if (Grid.less(size.length(), hole)) {
                         var units = design.unit();
                         throw new ImpossibleDesignException(
-                                "/drawers/slide",
+                                "/drawers/hang/slide",
                                 "A slide of " + units.length(size.length()) + " has a hole " + units.length(hole)
                                         + " from its front end, beyond its other end.",
                                 List.of("Measure its holes from the front end again."));

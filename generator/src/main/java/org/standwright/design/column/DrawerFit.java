@@ -1,10 +1,8 @@
 package org.standwright.design.column;
 
-import java.util.Comparator;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Size3;
-import org.standwright.design.kit.Slide;
 import org.standwright.design.top.MachineBolts;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
@@ -13,19 +11,21 @@ import org.standwright.geom.Rect;
 public final class DrawerFit {
     private final Frame frame;
     private final BoxHeights heights;
-    private final Slide.Size slide;
+    private final Running running;
+    private final double room;
     private final MachineBolts bolts;
 
     DrawerFit(Frame frame) {
         this.frame = frame;
         this.heights = new BoxHeights(frame.design());
-        this.slide = longestSlide();
+        this.running = Running.of(frame.design());
+        this.room = room(frame);
         this.bolts = new MachineBolts(frame);
     }
 
-    /** Front ends of the slides behind the carcass's front edge, mm. */
+    /** Front ends of slides or runners behind the carcass's front edge, mm. */
     public static double slideFront(Frame frame) {
-        return frontInCarcass(frame) + frame.design().drawers().slide().setBack();
+        return frontInCarcass(frame) + Running.of(frame.design()).setBack();
     }
 
     /** Front face of the drawer boxes, y in the assembly: behind an inset front, before the edge by the bumpers. */
@@ -42,13 +42,14 @@ public final class DrawerFit {
     /** The drawer behind a front, in an opening. */
     DrawerLayout drawer(String name, Rect front, Rect opening) {
         var drawers = frame.design().drawers();
+        boolean top = !Grid.less(front.y1(), opening.y1() - drawers.gap());
         double cellBottom = Math.max(front.y0(), opening.y0());
         double cell = Math.min(front.y1(), opening.y1()) - cellBottom;
-        double taken = bolts.takeFrom(opening.x0(), opening.x1(), cellBottom + cell - BoxHeights.ABOVE);
+        double taken = bolts.takeFrom(opening.x0(), opening.x1(), cellBottom + cell - running.free(top));
         var box = new Size3(
-                opening.width() - 2 * drawers.slide().sideSpace(), slide.length(), heights.inCell(cell - taken));
-        if (taken > 0 && Grid.less(box.height(), heights.leastBox())) {
-            throw bolts.tooLow(name, heights.leastBox() - box.height());
+                opening.width() - 2 * running.sideSpace(), running.boxDepth(room), heights.inCell(cell - taken, top));
+        if (taken > 0 && Grid.less(box.height(), running.leastBox())) {
+            throw bolts.tooLow(name, running.leastBox() - box.height());
         }
         double wall = drawers.box().material().thickness();
         var inside = new Size3(
@@ -57,18 +58,15 @@ public final class DrawerFit {
                 box.height()
                         - BoxHeights.GROOVE_ABOVE_EDGE
                         - drawers.bottom().material().thickness());
-        double lineOnSide = cellBottom + BoxHeights.BELOW + heights.slideLine() - frame.openingBottom();
-        return new DrawerLayout(name, front, cell, box, inside, slide, lineOnSide, heights.slideLine());
+        var line = running.slideLine();
+        var lineOnSide = line.stream()
+                .map(onBox -> cellBottom + running.below() + onBox - frame.openingBottom())
+                .findFirst();
+        return new DrawerLayout(name, front, cell, box, inside, running.slide(room), lineOnSide, line);
     }
 
-    /** There is one: {@link PlanFit} has seen to it. */
-    private Slide.Size longestSlide() {
-        var drawers = frame.design().drawers();
-        double usable =
-                frame.insideDepth() - slideFront(frame) - drawers.slide().rearSpace();
-        return drawers.slide().lengths().stream()
-                .filter(size -> !Grid.less(usable, size.length()))
-                .max(Comparator.comparingDouble(Slide.Size::length))
-                .orElseThrow();
+    /** Depth from the back of an inset front, or from the carcass's front edge, to the inside of the back, mm. */
+    public static double room(Frame frame) {
+        return frame.insideDepth() - frontInCarcass(frame);
     }
 }

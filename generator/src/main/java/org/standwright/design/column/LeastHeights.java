@@ -16,17 +16,17 @@ final class LeastHeights {
 
     private final StandDesign design;
     private final FrontReach reach;
-    private final double cell;
+    private final BoxHeights boxes;
 
     LeastHeights(StandDesign design) {
         this.design = design;
         this.reach = new FrontReach(design);
-        this.cell = new BoxHeights(design).leastCell();
+        this.boxes = new BoxHeights(design);
     }
 
     /** The front of the drawer at a place (0 is the top) in an opening with this many. */
     double front(int place, int count, Walls walls) {
-        return cell
+        return boxes.leastCell(place == 0)
                 + (place == 0 ? reach.lost(walls.upper()) : 0)
                 + (place == count - 1 ? reach.lost(walls.lower()) : 0);
     }

@@ -63,6 +63,6 @@ final class LeastWidths {
         var drawers = design.drawers();
         return INSIDE
                 + 2 * drawers.box().material().thickness()
-                + 2 * drawers.slide().sideSpace();
+                + 2 * Running.of(design).sideSpace();
     }
 }

@@ -9,11 +9,14 @@ import org.standwright.assembly.Placement;
 import org.standwright.design.DrawerPlan;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.built.SectionLayout;
 import org.standwright.design.column.BoxHeights;
 import org.standwright.design.column.DrawerFit;
+import org.standwright.design.column.Running;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.ScrewChoice;
 import org.standwright.geom.Axis;
+import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Channel;
 import org.standwright.part.Face;
@@ -30,8 +33,6 @@ public final class DrawerMaker {
     private static final double BOTTOM_PLAY = 0.5;
     /** How much larger the hole in the box is than the screw, so that the front can be set: ± 2 mm. */
     private static final double SETTING = 4;
-    /** What an inset front is cut over on every edge, mm; common practice, no source. */
-    private static final double INSET_CUT_OVER = 1;
     /** Screws of the front stand this far from the box's sides, mm, or at a quarter of a narrow front. */
     private static final double FRONT_SCREW_INSET = 60;
 
@@ -40,6 +41,8 @@ public final class DrawerMaker {
     private final Material wood;
     private final BoxHeights heights;
     private final ScrewChoice screws;
+    private final Running running;
+    private final FrontPanel fronts;
 
     public DrawerMaker(Frame frame) {
         this.frame = frame;
@@ -47,10 +50,23 @@ public final class DrawerMaker {
         this.wood = plan.box().material();
         this.heights = new BoxHeights(frame.design());
         this.screws = new ScrewChoice(frame.design());
+        this.running = Running.of(frame.design());
+        this.fronts = new FrontPanel(frame.design());
     }
 
-    public Group drawer(BayLayout bay, DrawerLayout drawer) {
-        var corner = corner(bay, drawer);
+    /** The drawers of one bay, from top to bottom, with those of the bays within it. */
+    public List<Group> drawers(BayLayout bay) {
+        var groups = new ArrayList<Group>();
+        for (var section : bay.leaves()) {
+            if (section instanceof SectionLayout.Drawers drawers) {
+                drawers.drawers().forEach(drawer -> groups.add(drawer(section.opening(), drawer)));
+            }
+        }
+        return groups;
+    }
+
+    private Group drawer(Rect opening, DrawerLayout drawer) {
+        var corner = corner(opening, drawer);
         double x1 = corner.x() + drawer.box().width();
         double rear = corner.y() + drawer.box().depth();
         double wall = wood.thickness();
@@ -78,15 +94,13 @@ public final class DrawerMaker {
                 new Placement(Axis.X_MINUS, Axis.Z_PLUS, new Vec3(x1 - wall + tongue, rear - wall, corner.z()))));
         parts.add(bottom(drawer, label, corner));
         parts.add(front(drawer, label));
-        return new Group(label.strip(), new Vec3(0, -drawer.slide().travel(), 0), parts, List.of());
+        return new Group(label.strip(), new Vec3(0, -drawer.travel(), 0), parts, List.of());
     }
 
     /** Lower left front corner of the box. */
-    private Vec3 corner(BayLayout bay, DrawerLayout drawer) {
-        var opening = bay.opening();
+    private Vec3 corner(Rect opening, DrawerLayout drawer) {
         double cellBottom = Math.max(drawer.front().y0(), opening.y0());
-        return new Vec3(
-                opening.x0() + plan.slide().sideSpace(), DrawerFit.boxFront(frame), cellBottom + BoxHeights.BELOW);
+        return new Vec3(opening.x0() + running.sideSpace(), DrawerFit.boxFront(frame), cellBottom + running.below());
     }
 
     private double rabbetDepth() {
@@ -105,7 +119,8 @@ public final class DrawerMaker {
     /** Positions of the slide's screws behind the box's front face, where no rabbet thins the wood. */
     private DoubleStream slideHoles(DrawerLayout drawer) {
         double member = DrawerFit.slideFront(frame) - DrawerFit.boxFront(frame);
-        return drawer.slide().boxHoles().stream()
+        return drawer.slide().stream()
+                .flatMap(slide -> slide.boxHoles().stream())
                 .mapToDouble(hole -> hole + member)
                 .filter(x -> x > wood.thickness() && x < drawer.box().depth() - wood.thickness());
     }
@@ -114,7 +129,6 @@ public final class DrawerMaker {
         double length = drawer.box().depth();
         double height = drawer.box().height();
         double wall = wood.thickness();
-        double depth = screws.slideDepth(screws.slideInto(wall));
         return Part.blank("drawer side", wood, length, height)
                 .with(
                         Channel.across(Face.BENCH, 0, wall, height, rabbetDepth()),
@@ -122,14 +136,14 @@ public final class DrawerMaker {
                         groove(length))
                 .with(DoubleStream.of(holes)
                         .sorted()
-                        .mapToObj(x -> Hole.blind(
-                                Face.SHOW,
-                                x,
-                                heights.slideLine(),
-                                frame.design().screws().slide().pilot(),
-                                depth,
-                                "slide pilot"))
+                        .mapToObj(x -> slidePilot(x, drawer.slideLineOnBox().orElseThrow()))
                         .toList());
+    }
+
+    private Hole slidePilot(double x, double y) {
+        double depth = screws.slideDepth(screws.slideInto(wood.thickness()));
+        double pilot = frame.design().screws().slide().pilot();
+        return Hole.blind(Face.SHOW, x, y, pilot, depth, "slide pilot");
     }
 
     private Channel groove(double length) {
@@ -146,7 +160,7 @@ public final class DrawerMaker {
         var end = boxEnd("box front", drawer);
         double bore = frame.design().screws().panel().diameter() + SETTING;
         double inset = Math.min(FRONT_SCREW_INSET, end.length() / 4);
-        double y = Math.max(end.width() / 2, heights.slideLine());
+        double y = Math.max(end.width() / 2, running.frontScrew());
         return end.with(
                 Hole.through(inset, y, bore, "front screw, oversize"),
                 Hole.through(end.length() - inset, y, bore, "front screw, oversize"));
@@ -173,13 +187,11 @@ public final class DrawerMaker {
                         new Placement(Axis.Y_PLUS, Axis.X_MINUS, new Vec3(x0 + width, y0, z)));
     }
 
-    /** An inset front is cut over and trimmed last, to the opening as it turned out. */
     private PlacedPart front(DrawerLayout drawer, String label) {
         var area = drawer.front();
-        var blank = Part.blank("drawer front", plan.front().material(), area.width(), area.height());
         return new PlacedPart(
                 label + "front",
-                frame.isInset() ? blank.cutOver(INSET_CUT_OVER) : blank,
+                fronts.drawer(area.width(), area.height()),
                 new Placement(Axis.X_PLUS, Axis.Z_PLUS, new Vec3(area.x0(), DrawerFit.boxFront(frame), area.y0())));
     }
 }

@@ -40,11 +40,13 @@ public final class SlidePilots {
 
     private Stream<SideBore> row(Side wall, double x, DrawerLayout drawer) {
         double front = DrawerFit.slideFront(frame);
-        double z = frame.openingBottom() + drawer.slideLineOnSide();
         double pilot = frame.design().screws().slide().pilot();
-        double depth = screws.slideDepth(
-                frame.isSide(x) ? screws.slideInto(frame.panel()) : screws.slideIntoShared(frame.panel()));
-        return drawer.slide().cabinetHoles().stream()
-                .map(hole -> new SideBore(wall, x, front + hole, z, pilot, depth, "slide pilot"));
+        return drawer.slide().stream().flatMap(slide -> {
+            double z = frame.openingBottom() + drawer.slideLineOnSide().orElseThrow();
+            double depth = screws.slideDepth(
+                    frame.isSide(x) ? screws.slideInto(frame.panel()) : screws.slideIntoShared(frame.panel()));
+            return slide.cabinetHoles().stream()
+                    .map(hole -> new SideBore(wall, x, front + hole, z, pilot, depth, "slide pilot"));
+        });
     }
 }

@@ -2,8 +2,10 @@ package org.standwright.design.frame;
 
 import java.util.Comparator;
 import java.util.List;
+import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
+import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Screw;
 import org.standwright.geom.Grid;
 
@@ -13,6 +15,8 @@ public final class ScrewChoice {
     public static final double SHORT_OF_FACE = 2;
     /** Wood left between the tips of two screws that meet in a partition from both sides, mm. */
     private static final double BETWEEN_TIPS = 0.5;
+    /** The least that a runner's screw holds in, mm; common practice, no source. */
+    private static final double LEAST_BITE = 8;
 
     private final StandDesign design;
 
@@ -32,7 +36,36 @@ public final class ScrewChoice {
 
     /** How deep a slide screw of this length goes into the wood, mm. */
     public double slideDepth(double screw) {
-        return screw - design.drawers().slide().plate();
+        return screw - plate();
+    }
+
+    /** For a hinge on one panel, which has no metal to speak of under the head. */
+    public double hingeInto(double panel) {
+        return hinge(panel - SHORT_OF_FACE, panel);
+    }
+
+    /** For hinges on a partition: the screw stays within its half, whatever comes from the other face. */
+    public double hingeIntoShared(double panel) {
+        return hinge((panel - BETWEEN_TIPS) / 2, panel);
+    }
+
+    /** Through the width of a runner into an upright, short of its far face, but deep enough to hold. */
+    public double runner(Bar bar) {
+        var units = design.unit();
+        var family = design.screws().panel();
+        double panel = design.carcass().sheet().material().thickness();
+        double most = bar.width() + panel - SHORT_OF_FACE;
+        double length = longest(family, most, "/screws/panel", "runners on a panel of " + units.length(panel));
+        if (Grid.less(length, bar.width() + LEAST_BITE)) {
+            throw new ImpossibleDesignException(
+                    "/drawers/hang/bar",
+                    "Of " + family.name() + " " + units.length(length) + " is the longest that stays within a runner "
+                            + units.length(bar.width()) + " wide and the panel behind it; it must reach "
+                            + units.length(LEAST_BITE) + " into the panel.",
+                    List.of("Use a bar " + units.length(Exact.onTapeDown(units, length - LEAST_BITE))
+                            + " wide or less, or longer screws."));
+        }
+        return length;
     }
 
     /** A panel screw at most this long overall. */
@@ -43,9 +76,24 @@ public final class ScrewChoice {
     private double slide(double deepest, double panel) {
         return longest(
                 design.screws().slide(),
-                deepest + design.drawers().slide().plate(),
+                deepest + plate(),
                 "/screws/slide",
                 "slides on a panel of " + design.unit().length(panel));
+    }
+
+    /** Metal of the slide under a screw's head, mm. */
+    private double plate() {
+        return design.drawers().hang() instanceof Hang.Slides slides
+                ? slides.slide().plate()
+                : 0;
+    }
+
+    private double hinge(double deepest, double panel) {
+        return longest(
+                design.screws().slide(),
+                deepest,
+                "/screws/slide",
+                "hinges on a panel of " + design.unit().length(panel));
     }
 
     private double longest(Screw family, double most, String field, String where) {

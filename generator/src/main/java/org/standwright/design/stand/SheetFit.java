@@ -3,8 +3,10 @@ package org.standwright.design.stand;
 import java.util.LinkedHashMap;
 import java.util.List;
 import org.standwright.assembly.Group;
+import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
+import org.standwright.design.frame.Exact;
 import org.standwright.geom.Grid;
 import org.standwright.part.Grain;
 import org.standwright.part.Part;
@@ -19,12 +21,31 @@ public final class SheetFit {
         for (var group : groups) {
             for (var placed : group.parts()) {
                 var part = placed.part();
+                if (part.material().isBar()) {
+                    onBar(design, placed.label(), part);
+                    continue;
+                }
                 var sheet = design.sheets().stream()
                         .filter(candidate -> candidate.material().equals(part.material()))
                         .findFirst()
                         .orElseThrow();
                 fits(design, placed.label(), part, sheet);
             }
+        }
+    }
+
+    /** The only bars in a design are what its drawers run on. */
+    private static void onBar(StandDesign design, String label, Part part) {
+        if (design.drawers().hang() instanceof Hang.Runners runners
+                && Grid.less(runners.bar().length(), part.roughLength())) {
+            var units = design.unit();
+            throw new ImpossibleDesignException(
+                    "/drawers/hang/bar",
+                    "Part '" + label + "' is cut " + units.length(part.roughLength()) + " long, but a "
+                            + runners.bar().name() + " is "
+                            + units.length(runners.bar().length()) + " long.",
+                    List.of("Use a bar " + Exact.up(units, part.roughLength())
+                            + " long or more, or make the plan less deep."));
         }
     }
 

@@ -3,31 +3,32 @@ package org.standwright.design.stand;
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.assembly.Assembly;
-import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Layout;
 import org.standwright.design.StandDesign;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.built.BayLayout;
-import org.standwright.design.built.DrawerLayout;
-import org.standwright.design.built.SectionLayout;
 import org.standwright.design.built.Stand;
 import org.standwright.design.carcass.CarcassMaker;
 import org.standwright.design.carcass.JointFit;
 import org.standwright.design.carcass.ShelfPins;
 import org.standwright.design.column.BayFit;
 import org.standwright.design.column.BayWidths;
-import org.standwright.design.column.DrawerFit;
+import org.standwright.design.door.DoorHinges;
+import org.standwright.design.door.DoorMaker;
+import org.standwright.design.door.DoorRoom;
+import org.standwright.design.door.DoorRules;
 import org.standwright.design.drawer.DrawerMaker;
+import org.standwright.design.drawer.RunnerFit;
+import org.standwright.design.drawer.RunnerMaker;
+import org.standwright.design.drawer.SlideBlocks;
 import org.standwright.design.drawer.SlidePilots;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.design.support.SupportPlan;
 import org.standwright.design.top.Top;
-import org.standwright.geom.Box3;
-import org.standwright.geom.Vec3;
 
 /** Works out a machine stand: decisions in, everything at its place out. */
 public final class StandBuilder {
@@ -65,13 +66,16 @@ public final class StandBuilder {
     private static Stand build(StandDesign written, StandDesign design) {
         SheetFit.oneBoardEach(design);
         new JointFit(design).check();
+        new DoorRules(design).check();
         var support = SupportPlan.of(design);
         new PlanFit(design, support).check();
         var openings = new BayWidths(design).openings();
+        new RunnerFit(design).check(openings);
         var solver = new StackSolver(design, support);
         var stack = solver.solve();
         var frame = new Frame(design, PlanSize.of(design), solver.floorToCarcass(), solver.carcass(), openings);
         var bays = new BayFit(frame).bays();
+        new DoorRoom(frame).check(bays);
         var top = new Top(frame);
         var groups = top.cut(groups(frame, bays, support, top), bays);
         SheetFit.check(design, groups);
@@ -84,53 +88,31 @@ public final class StandBuilder {
     private static List<Group> groups(Frame frame, List<BayLayout> bays, SupportPlan support, Top top) {
         var groups = new ArrayList<Group>();
         groups.add(support.group(frame));
-        var bores = new ArrayList<>(new SlidePilots(frame, bays).bores());
-        bores.addAll(new ShelfPins(frame, bays).bores());
-        groups.add(new CarcassMaker(frame, bays).carcass(support.bottomHoles(frame), bores, slides(frame, bays)));
+        groups.add(carcass(frame, bays, support));
         groups.add(top.worktop());
-        var maker = new DrawerMaker(frame);
-        for (var section : drawers(bays)) {
-            section.drawers().forEach(drawer -> groups.add(maker.drawer(around(section), drawer)));
+        var drawers = new DrawerMaker(frame);
+        var doors = new DoorMaker(frame);
+        for (var bay : bays) {
+            groups.addAll(drawers.drawers(bay));
+            groups.addAll(doors.doors(bay));
         }
         groups.add(top.standing());
         return groups;
     }
 
-    private static List<SectionLayout.Drawers> drawers(List<BayLayout> bays) {
-        return bays.stream()
-                .flatMap(bay -> bay.leaves().stream())
-                .filter(SectionLayout.Drawers.class::isInstance)
-                .map(SectionLayout.Drawers.class::cast)
-                .toList();
-    }
-
-    /** The drawers' own opening, which may be a part of their bay's. */
-    private static BayLayout around(SectionLayout.Drawers section) {
-        return new BayLayout("", section.opening(), List.of(section));
-    }
-
-    /** Slides fill the space beside the boxes exactly; they belong to the carcass. */
-    private static List<Block> slides(Frame frame, List<BayLayout> bays) {
-        var blocks = new ArrayList<Block>();
-        double y = DrawerFit.slideFront(frame);
-        var slide = frame.design().drawers().slide();
-        for (var section : drawers(bays)) {
-            for (var drawer : section.drawers()) {
-                double z = frame.openingBottom() + drawer.slideLineOnSide() - slide.bodyHeight() / 2;
-                blocks.add(slide("left", drawer, section.opening().x0(), y, z, frame));
-                blocks.add(slide("right", drawer, section.opening().x1() - slide.sideSpace(), y, z, frame));
-            }
-        }
-        return blocks;
-    }
-
-    private static Block slide(String side, DrawerLayout drawer, double x, double y, double z, Frame frame) {
-        var slide = frame.design().drawers().slide();
-        return new Block(
-                "slide " + drawer.name() + " " + side,
-                Block.Kind.SLIDE,
-                new Box3(
-                        new Vec3(x, y, z),
-                        new Vec3(x + slide.sideSpace(), y + drawer.slide().length(), z + slide.bodyHeight())));
+    /** The panels with what is fixed to them: runners, slides and hinges. */
+    private static Group carcass(Frame frame, List<BayLayout> bays, SupportPlan support) {
+        var runners = new RunnerMaker(frame, bays);
+        var hinges = new DoorHinges(frame, bays);
+        var bores = new ArrayList<>(new SlidePilots(frame, bays).bores());
+        bores.addAll(runners.pilots());
+        bores.addAll(hinges.pilots());
+        bores.addAll(new ShelfPins(frame, bays).bores());
+        var blocks = new ArrayList<>(new SlideBlocks(frame).of(bays));
+        blocks.addAll(hinges.blocks());
+        var panels = new CarcassMaker(frame, bays).carcass(support.bottomHoles(frame), bores, blocks);
+        var parts = new ArrayList<>(panels.parts());
+        parts.addAll(runners.parts());
+        return Group.fixed(panels.name(), parts, blocks);
     }
 }

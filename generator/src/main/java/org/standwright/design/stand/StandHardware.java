@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.Hardware;
+import org.standwright.design.Grip;
+import org.standwright.design.Hang;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.column.Running;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.ScrewChoice;
 import org.standwright.design.support.SupportPlan;
@@ -47,6 +50,7 @@ public final class StandHardware {
         var drawers = bays.stream().flatMap(bay -> bay.drawers().stream()).toList();
         var list = new ArrayList<Hardware>(support.hardware(frame));
         slides(list, parts, drawers);
+        runners(list, parts);
         worktop(list, parts);
         plinth(list, parts);
         back(list);
@@ -58,12 +62,19 @@ public final class StandHardware {
 
     private void slides(List<Hardware> list, List<Part> parts, List<DrawerLayout> drawers) {
         for (var drawer : drawers) {
-            list.add(new Hardware(
-                    "pair of " + design.drawers().slide().name() + ", "
-                            + design.unit().length(drawer.slide().length()),
-                    1,
-                    "drawer " + drawer.name()));
+            drawer.slide()
+                    .ifPresent(slide -> list.add(new Hardware(
+                            "pair of " + Running.of(design).name() + ", "
+                                    + design.unit().length(slide.length()),
+                            1,
+                            "drawer " + drawer.name())));
         }
+        if (design.drawers().hang() instanceof Hang.Slides) {
+            slideScrews(list, parts);
+        }
+    }
+
+    private void slideScrews(List<Hardware> list, List<Part> parts) {
         screws(
                 list,
                 parts,
@@ -80,6 +91,22 @@ public final class StandHardware {
         int count = holes(parts, part, "slide pilot");
         if (count > 0) {
             list.add(new Hardware(screw(design.screws().slide().name(), length), count, "slides " + where));
+        }
+    }
+
+    /** Drawers without slides: screws of what they run on. */
+    private void runners(List<Hardware> list, List<Part> parts) {
+        if (design.drawers().hang() instanceof Hang.Runners runners) {
+            int bars = holes(parts, "runner", "runner screw") + holes(parts, "kicker", "kicker screw");
+            if (bars > 0) {
+                var screw = screw(design.screws().panel().name(), screws.runner(runners.bar()));
+                list.add(new Hardware(screw, bars, "runners and kickers, through their width into the uprights"));
+                double two = 2 * runners.bar().thickness() - ScrewChoice.SHORT_OF_FACE;
+                list.add(new Hardware(
+                        screw(design.screws().panel().name(), screws.panel(two, "a stop on its runner")),
+                        holes(parts, "stop", "stop screw"),
+                        "stops, down into the runners"));
+            }
         }
     }
 
@@ -127,7 +154,7 @@ public final class StandHardware {
         var screw = screw(design.screws().panel().name(), screws.panel(most, "drawer fronts"));
         list.add(new Hardware(screw, count, "drawer fronts, from inside the box"));
         list.add(new Hardware("washer for " + design.screws().panel().name(), count, "drawer fronts"));
-        list.add(new Hardware("pull with its screws", drawers.size(), "drawer fronts, bored after they are set"));
+        pulls(list, drawers.size(), "drawer fronts");
         if (!frame.isInset() && design.drawers().bumper() > 0) {
             list.add(new Hardware(
                     "bumper " + design.unit().length(design.drawers().bumper()) + " thick",
@@ -142,6 +169,16 @@ public final class StandHardware {
                 .count();
         if (shelves > 0) {
             list.add(new Hardware("shelf pin 5 mm", PINS * shelves, "adjustable shelves"));
+        }
+    }
+
+    /** One on each front, none where a notch is the grip. */
+    private void pulls(List<Hardware> list, int count, String where) {
+        if (design.drawers().grip() instanceof Grip.Bought bought && count > 0) {
+            var pull = bought.pull();
+            var spacing = pull.spacing() > 0 ? ", screws " + design.unit().length(pull.spacing()) + " apart" : "";
+            list.add(new Hardware(
+                    pull.name() + " with its screws" + spacing, count, where + ", bored after they are set"));
         }
     }
 

@@ -82,7 +82,7 @@ public final class MachineBolts {
         return new ImpossibleDesignException(
                 "/bays",
                 "Machine bolts reach " + units.length(reach()) + " below the sub-top, over drawer " + drawer
-                        + ", whose box would be " + units.length(missing) + " lower than its slides.",
+                        + ", whose box would be " + units.length(missing) + " too low.",
                 List.of("Make this drawer " + Exact.up(units, missing) + " higher, or put open space of "
                         + Exact.up(units, reach()) + " above it."));
     }

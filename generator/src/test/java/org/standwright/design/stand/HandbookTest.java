@@ -66,7 +66,8 @@ class HandbookTest {
         double back = 6;
         var stand = StandBuilder.build(withPlan(design, 700, insideDepth + back));
 
-        assertThat(stand.bays().get(0).drawers().get(0).slide().length()).isEqualTo(slide);
+        assertThat(stand.bays().get(0).drawers().get(0).slide().orElseThrow().length())
+                .isEqualTo(slide);
     }
 
     /** Zone 700, gap 3, no gap at the ends: 3, 4 and 5 equal fronts. Own derivation, checked by adding them up. */
