@@ -10,6 +10,7 @@ public record Block(String label, Kind kind, Box3 box) {
         LEVELER,
         PAD,
         SLIDE,
+        HINGE,
         BOLT,
         PLATE
     }

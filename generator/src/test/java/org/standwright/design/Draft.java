@@ -74,25 +74,29 @@ public final class Draft {
     }
 
     public void hang(Hang hang) {
-        drawers(drawers.front(), hang, drawers.grip());
+        drawers(drawers.front(), hang, drawers.grip(), drawers.gap());
+    }
+
+    public void gap(double gap) {
+        drawers(drawers.front(), drawers.hang(), drawers.grip(), gap);
     }
 
     public void grip(Grip grip) {
-        drawers(drawers.front(), drawers.hang(), grip);
+        drawers(drawers.front(), drawers.hang(), grip, drawers.gap());
     }
 
     public void front(SheetGood front) {
-        drawers(front, drawers.hang(), drawers.grip());
+        drawers(front, drawers.hang(), drawers.grip(), drawers.gap());
     }
 
-    private void drawers(SheetGood front, Hang hang, Grip grip) {
+    private void drawers(SheetGood front, Hang hang, Grip grip, double gap) {
         drawers = new DrawerPlan(
                 drawers.box(),
                 drawers.bottom(),
                 front,
                 hang,
                 drawers.mount(),
-                drawers.gap(),
+                gap,
                 drawers.bumper(),
                 grip,
                 drawers.rounding());

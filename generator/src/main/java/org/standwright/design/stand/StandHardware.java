@@ -10,6 +10,7 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.column.Running;
+import org.standwright.design.door.DoorHardware;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.ScrewChoice;
 import org.standwright.design.support.SupportPlan;
@@ -55,6 +56,7 @@ public final class StandHardware {
         plinth(list, parts);
         back(list);
         fronts(list, parts, drawers);
+        doors(list, bays);
         pins(list, parts);
         list.add(new Hardware("wood glue", 1, "all housings, boxes and layers"));
         return list;
@@ -69,7 +71,7 @@ public final class StandHardware {
                             1,
                             "drawer " + drawer.name())));
         }
-        if (design.drawers().hang() instanceof Hang.Slides) {
+        if (design.drawers().hang() instanceof Hang.Slides && !drawers.isEmpty()) {
             slideScrews(list, parts);
         }
     }
@@ -143,6 +145,9 @@ public final class StandHardware {
     }
 
     private void fronts(List<Hardware> list, List<Part> parts, List<DrawerLayout> drawers) {
+        if (drawers.isEmpty()) {
+            return;
+        }
         double most = WASHER
                 + design.drawers().box().material().thickness()
                 + design.drawers().front().material().thickness()
@@ -155,11 +160,21 @@ public final class StandHardware {
         list.add(new Hardware(screw, count, "drawer fronts, from inside the box"));
         list.add(new Hardware("washer for " + design.screws().panel().name(), count, "drawer fronts"));
         pulls(list, drawers.size(), "drawer fronts");
-        if (!frame.isInset() && design.drawers().bumper() > 0) {
+        bumpers(list, drawers.size(), "behind drawer fronts");
+    }
+
+    private void doors(List<Hardware> list, List<BayLayout> bays) {
+        int doors = bays.stream().mapToInt(bay -> bay.doors().size()).sum();
+        list.addAll(new DoorHardware(frame, bays).lines());
+        pulls(list, doors, "doors");
+        bumpers(list, doors, "behind doors");
+    }
+
+    /** Two behind each overlay front. */
+    private void bumpers(List<Hardware> list, int fronts, String where) {
+        if (!frame.isInset() && design.drawers().bumper() > 0 && fronts > 0) {
             list.add(new Hardware(
-                    "bumper " + design.unit().length(design.drawers().bumper()) + " thick",
-                    2 * drawers.size(),
-                    "behind drawer fronts"));
+                    "bumper " + design.unit().length(design.drawers().bumper()) + " thick", 2 * fronts, where));
         }
     }
 
