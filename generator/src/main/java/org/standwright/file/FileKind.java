@@ -59,6 +59,11 @@ public enum FileKind {
         return word;
     }
 
+    /** 'a sheet', 'an edging'. */
+    String oneOf() {
+        return ("aeiou".indexOf(word.charAt(0)) < 0 ? "a " : "an ") + word;
+    }
+
     /** Name of its folder among the presets. */
     public String folder() {
         return folder;

@@ -113,7 +113,7 @@ final class PlainMessages {
                     at,
                     value,
                     "must be one of the numbers " + String.join(", ", words(allowed)),
-                    "Write one without quotes.");
+                    value.isTextual() ? "Write it without quotes." : "");
         } else {
             var words = words(allowed);
             problems.value(at, value, "must be " + NearestName.either(words), NearestName.guess(value.asText(), words));

@@ -124,7 +124,7 @@ public final class PresetLibrary {
         return Stream.of(FileKind.values())
                 .filter(other -> find(other, name).isPresent())
                 .findFirst()
-                .map(other -> "\"" + name + "\" is a " + other.word() + ".")
+                .map(other -> "\"" + name + "\" is " + other.oneOf() + ".")
                 .orElseGet(() -> NearestName.hint(
                         name, list(kind).stream().map(Preset::name).toList()));
     }

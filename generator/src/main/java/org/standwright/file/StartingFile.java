@@ -67,10 +67,12 @@ public final class StartingFile {
                   "note": "A first draft: measure your machine and boards, then change whatever you like.",
                   "unit": "%s",
                   "machine": { "preset": "%s" },
+                  "place": { "turn": 0, "margins": { "front": "%s" } },
                   "workingHeight": "%s",
                   "plan": { "width": "%s", "depth": "%s" },
+                  "layout": "as-written",
                   "support": %s,
-                  "carcass": { "sheet": "%s", "back": "%s" },
+                  "carcass": { "sheet": "%s", "back": "%s", "joint": { "kind": "dado" } },
                   "worktop": { "sheet": "%s", "layers": 2 },
                   "bays": [
                 %s
@@ -80,8 +82,10 @@ public final class StartingFile {
                     "bottom": "%s",
                     "front": "%s",
                     "hang": { "kind": "slides", "slide": "%s" },
-                    "mount": "overlay"
+                    "mount": "overlay",
+                    "grip": { "kind": "pull", "pull": "%s" }
                   },
+                  "edges": { "fronts": "%s" },
                   "screws": { "panel": "%s", "slide": "%s" },
                   "saw": { "kerf": "%s", "trim": "%s" }
                 }
@@ -89,6 +93,7 @@ public final class StartingFile {
                         preset,
                         unit.word(),
                         preset,
+                        unit.length(margin()),
                         unit.length(workingHeight),
                         unit.length(width()),
                         unit.length(depth()),
@@ -101,6 +106,8 @@ public final class StartingFile {
                         kit.thin(),
                         kit.board(),
                         kit.slide(),
+                        kit.pull(),
+                        kit.edging(),
                         kit.panelScrew(),
                         kit.slideScrew(),
                         kit.kerf(),
@@ -117,6 +124,12 @@ public final class StartingFile {
 
     private double plan(double base, double least) {
         return up(Math.min(MOST_PLAN, Math.max(base + 2 * ROOM_BESIDE_BASE, least)));
+    }
+
+    /** From the base to the worktop's front edge: it stands in the middle, as near as a tape shows. */
+    private double margin() {
+        double step = step();
+        return Math.floor((depth() - machine.base().depth()) / 2 / step + 1e-9) * step;
     }
 
     private double reference() {
@@ -138,7 +151,10 @@ public final class StartingFile {
 
     /** The next round number on a tape: 10 mm or 1/2 in. */
     private double up(double length) {
-        double step = unit == Units.MM ? 10 : 12.7;
-        return Math.ceil(length / step - 1e-9) * step;
+        return Math.ceil(length / step() - 1e-9) * step();
+    }
+
+    private double step() {
+        return unit == Units.MM ? 10 : 12.7;
     }
 }

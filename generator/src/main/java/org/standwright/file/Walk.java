@@ -118,7 +118,7 @@ final class Walk {
         var preset = presets.find(kind, name.asText());
         if (preset.isEmpty()) {
             problems.value(
-                    at, name, "must be the name of a " + kind.word() + " preset", presets.hint(kind, name.asText()));
+                    at, name, "must be the name of " + kind.oneOf() + " preset", presets.hint(kind, name.asText()));
             return name;
         }
         try {

@@ -33,8 +33,13 @@ class NearestNameTest {
     }
 
     @Test
-    void takesTheFirstOfTwoEquallyNear() {
+    void takesTheFirstOfTwoThatAreAsNearAndStartAlike() {
         assertThat(NearestName.to("birch-1", KNOWN)).contains("birch-18");
+    }
+
+    @Test
+    void takesTheOneThatStartsAlikeForLongestOfTwoEquallyNear() {
+        assertThat(NearestName.to("birch-65", List.of("birch-15", "birch-6.5"))).contains("birch-6.5");
     }
 
     @Test
