@@ -1,5 +1,6 @@
 package org.standwright.design.column;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Bay;
 import org.standwright.design.ImpossibleDesignException;
@@ -26,7 +27,7 @@ public final class BayWidths {
         if (sharing(bays) == 0) {
             closes(opening, left);
         }
-        if (left < 0) {
+        if (Grid.less(left, 0)) {
             throw tooWide(opening, left);
         }
         var openings = shared(bays, left);
@@ -69,13 +70,16 @@ public final class BayWidths {
     private void closes(double opening, double left) {
         if (!Grid.same(left, 0)) {
             var units = design.unit();
+            var ways = new ArrayList<String>();
+            if (left < 0) {
+                ways.add("Make the plan " + Exact.length(units, plan(opening - left)) + " wide.");
+            }
+            ways.add((left < 0 ? "Or leave" : "Leave") + " the width of one bay out: it takes what is left.");
             throw new ImpossibleDesignException(
                     "/plan/width",
                     "The bays' openings and the panels between them add up to " + units.length(plan(opening - left))
                             + ", but the plan is " + units.length(plan(opening)) + " wide.",
-                    List.of(
-                            "Make the plan " + Exact.length(units, plan(opening - left)) + " wide.",
-                            "Or leave the width of one bay out: it takes what is left."));
+                    ways);
         }
     }
 

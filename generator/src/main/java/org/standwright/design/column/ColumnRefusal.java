@@ -62,7 +62,7 @@ final class ColumnRefusal {
         }
         if (!stretches) {
             ways.add(
-                    Section.of(bay.contents()).get(0).contents().equals(bay.contents())
+                    Section.of(bay.contents()).stream().allMatch(Section::isDrawers)
                             ? "Or replace one of them by \"equal-drawers\" or \"filled-drawers\", which take what is left."
                             : "Or leave the height of one of them out: it takes what is left.");
         }
