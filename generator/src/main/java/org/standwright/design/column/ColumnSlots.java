@@ -67,42 +67,62 @@ final class ColumnSlots {
         return content instanceof Content.FillDrawers || content instanceof Content.Door ? 1 : 0;
     }
 
-    private void drawers(Content content, int section, int place, int from, int count, double equal) {
+    private void drawers(Content content, int section, int index, int from, int count, double equal) {
         var around = walls.down(section, sections.size());
         if (content instanceof Content.GivenDrawers given) {
-            given.fronts().forEach(front -> slots.add(Slot.given(section, place, front)));
+            given.fronts().forEach(front -> slots.add(Slot.given(section, index, front)));
         } else if (content instanceof Content.FillDrawers fill) {
             double low = Math.max(fill.front(), least.front(from, count, around));
-            slots.add(new Slot(section, place, false, 1, low, Double.POSITIVE_INFINITY));
+            slots.add(new Slot(section, index, false, 1, low, Double.POSITIVE_INFINITY));
         } else if (content instanceof Content.EqualDrawers drawers) {
+            limits(index, from, drawers.count(), count, around, drawers.least(), drawers.most());
             for (int i = 0; i < drawers.count(); i++) {
-                slots.add(drawer(section, place, 1, equal, drawers.least(), drawers.most()));
+                slots.add(drawer(section, index, 1, equal, drawers.least(), drawers.most()));
             }
         } else if (content instanceof Content.GraduatedDrawers drawers) {
+            limits(index, from, drawers.count(), count, around, drawers.least(), drawers.most());
             double unit = 0;
             for (int i = 0; i < drawers.count(); i++) {
                 unit = Math.max(unit, least.front(from + i, count, around) / StrictMath.pow(drawers.ratio(), i));
             }
             for (int i = 0; i < drawers.count(); i++) {
                 double shares = StrictMath.pow(drawers.ratio(), i);
-                slots.add(drawer(section, place, shares, unit * shares, drawers.least(), drawers.most()));
+                slots.add(drawer(section, index, shares, unit * shares, drawers.least(), drawers.most()));
             }
         }
     }
 
-    private Slot drawer(
-            int section, int content, double shares, double box, OptionalDouble least, OptionalDouble most) {
+    /**
+     * @param even what keeps it equal to the others, or in its ratio to them, where all have room for their boxes
+     */
+    private static Slot drawer(
+            int section, int content, double shares, double even, OptionalDouble least, OptionalDouble most) {
         double highest = most.orElse(Double.POSITIVE_INFINITY);
-        double lowest = Math.max(box, least.orElse(0));
-        if (Grid.less(highest, lowest)) {
+        double lowest = Math.max(Math.min(even, highest), least.orElse(0));
+        return new Slot(section, content, false, shares, lowest, highest);
+    }
+
+    /** Whether the fronts of one content may be as high as their boxes and their least ask for. */
+    private void limits(
+            int content,
+            int from,
+            int drawers,
+            int count,
+            Walls around,
+            OptionalDouble lowest,
+            OptionalDouble highest) {
+        double needed = lowest.orElse(0);
+        for (int i = 0; i < drawers; i++) {
+            needed = Math.max(needed, least.front(from + i, count, around));
+        }
+        if (highest.isPresent() && Grid.less(highest.getAsDouble(), needed)) {
             var units = design.unit();
             throw new ImpossibleDesignException(
                     place.content(content) + "/most",
-                    "In bay " + place.name() + " fronts may be " + units.length(highest)
-                            + " high at most, but one of them takes " + units.length(lowest) + " or more.",
-                    List.of("Allow them " + Exact.up(units, lowest) + "."));
+                    "In bay " + place.name() + " fronts may be " + units.length(highest.getAsDouble())
+                            + " high at most, but one of them takes " + units.length(needed) + " or more.",
+                    List.of("Allow them " + Exact.up(units, needed) + "."));
         }
-        return new Slot(section, content, false, shares, lowest, highest);
     }
 
     /** What the equal drawers of the whole bay need at least, so that they stay equal. */
