@@ -20,7 +20,7 @@ final class Bored {
                 .toList();
     }
 
-    /** Opposite corners of a part's pocket for this purpose: 'x y x y', lowest first, rounded to 0.01 mm. */
+    /** Opposite corners of a part's pocket for this purpose: 'x y x y', those of the part's own axes, rounded to 0.01 mm. */
     static List<String> pockets(Stand stand, String label, String purpose) {
         var part = part(stand, label);
         return features(part, Pocket.class).stream()
