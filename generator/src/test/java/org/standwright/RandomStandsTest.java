@@ -132,8 +132,8 @@ class RandomStandsTest {
         for (var material : plan.materials()) {
             double onList = cutList.lines().stream()
                     .filter(line -> line.material().equals(material.sheet().material()))
-                    .mapToDouble(line -> (double) SheetUnit.up(line.part().cutLength())
-                            * SheetUnit.up(line.part().cutWidth())
+                    .mapToDouble(line -> (double) SheetUnit.up(line.part().roughLength())
+                            * SheetUnit.up(line.part().roughWidth())
                             * line.count())
                     .sum();
             assertThat((double) material.pieceArea()).isEqualTo(onList);
