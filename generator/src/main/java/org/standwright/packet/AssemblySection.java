@@ -6,6 +6,8 @@ import java.util.stream.Stream;
 import org.standwright.design.Mount;
 import org.standwright.design.Support;
 import org.standwright.design.kit.Reference;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Mark;
 
 /** The order of work; common practice, no source. */
 final class AssemblySection implements Section {

@@ -1,6 +1,8 @@
 package org.standwright.packet;
 
 import java.util.List;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Mark;
 
 /** Printed with every stand, whatever its findings. Figures only where a published source stands behind them. */
 final class CautionSection implements Section {

@@ -8,7 +8,10 @@ import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.column.Running;
 import org.standwright.design.kit.Size3;
-import org.standwright.packet.Table.Column;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Mark;
+import org.standwright.packet.page.Table;
+import org.standwright.packet.page.Table.Column;
 import org.standwright.unit.Units;
 
 /** Sizes of the drawers, and the lines to fill in before their boxes are cut. */

@@ -4,7 +4,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.standwright.check.Finding;
-import org.standwright.packet.Table.Column;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Table;
+import org.standwright.packet.page.Table.Column;
 
 /** What the checks have to say, the heaviest first. */
 final class FindingSection implements Section {

@@ -1,7 +1,9 @@
 package org.standwright.packet;
 
 import java.util.List;
-import org.standwright.packet.Table.Column;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Table;
+import org.standwright.packet.page.Table.Column;
 
 /** What to buy beside the boards. */
 final class HardwareSection implements Section {

@@ -6,7 +6,10 @@ import org.standwright.design.Support;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.figure.PrintedStack;
 import org.standwright.drawing.figure.StackFigure;
-import org.standwright.packet.Table.Column;
+import org.standwright.packet.page.Band;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Table;
+import org.standwright.packet.page.Table.Column;
 import org.standwright.unit.Units;
 
 /** The first page: what it is, and the heights that add up to the working height. */

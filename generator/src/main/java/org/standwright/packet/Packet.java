@@ -7,6 +7,7 @@ import org.standwright.design.built.Stand;
 import org.standwright.drawing.Drawing;
 import org.standwright.drawing.Paper;
 import org.standwright.drawing.TextMeasure;
+import org.standwright.packet.page.Flow;
 import org.standwright.sheet.SheetPlan;
 
 /** Everything that goes into the shop on paper: A4 where the maker measures in millimetres, Letter in inches. */

@@ -1,6 +1,7 @@
 package org.standwright.packet;
 
 import org.standwright.drawing.figure.StandViews;
+import org.standwright.packet.page.Flow;
 
 /** Front, side and top on a page of their own. */
 final class ViewSection implements Section {

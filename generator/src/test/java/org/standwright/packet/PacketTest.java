@@ -20,6 +20,7 @@ import org.standwright.drawing.Drawing;
 import org.standwright.drawing.Lettering;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.export.PdfWriter;
+import org.standwright.packet.page.PageFrame;
 
 class PacketTest {
     private static final TextMeasure MEASURE = TextMeasure.shipped();

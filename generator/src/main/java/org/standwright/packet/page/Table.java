@@ -1,11 +1,11 @@
-package org.standwright.packet;
+package org.standwright.packet.page;
 
 import java.util.List;
 import org.standwright.drawing.TextMeasure;
 
 /** Cells in rows under headings; a cell's words are wrapped to the width of its column. */
-record Table(List<Column> columns, List<List<String>> rows) {
-    Table {
+public record Table(List<Column> columns, List<List<String>> rows) {
+    public Table {
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
         for (var row : rows) {
@@ -17,8 +17,8 @@ record Table(List<Column> columns, List<List<String>> rows) {
     }
 
     /** A column, and where its words stand. */
-    record Column(String heading, Kind kind) {
-        enum Kind {
+    public record Column(String heading, Kind kind) {
+        public enum Kind {
             /** Figures, on the right, never wrapped while there is room. */
             FIGURES,
             /** Short words, on the left, never wrapped while there is room. */
@@ -27,15 +27,15 @@ record Table(List<Column> columns, List<List<String>> rows) {
             PROSE
         }
 
-        static Column figures(String heading) {
+        public static Column figures(String heading) {
             return new Column(heading, Kind.FIGURES);
         }
 
-        static Column words(String heading) {
+        public static Column words(String heading) {
             return new Column(heading, Kind.WORDS);
         }
 
-        static Column prose(String heading) {
+        public static Column prose(String heading) {
             return new Column(heading, Kind.PROSE);
         }
     }

@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +15,7 @@ import org.standwright.drawing.figure.Figure;
 import org.standwright.unit.Units;
 
 /** Fills page after page with bands, from the top down. */
-final class Flow {
+public final class Flow {
     private static final double GAP = 3;
     /** A paragraph of more lines may be divided by a page break. */
     private static final int LONG_PARAGRAPH = 8;
@@ -34,7 +34,7 @@ final class Flow {
 
     private record Page(PageFrame frame, List<Shape> shapes) {}
 
-    Flow(Paper paper, TextMeasure measure) {
+    public Flow(Paper paper, TextMeasure measure) {
         this.upright = PageFrame.upright(paper);
         this.sideways = PageFrame.sideways(paper);
         this.measure = measure;
@@ -42,30 +42,30 @@ final class Flow {
         newPage();
     }
 
-    TextMeasure measure() {
+    public TextMeasure measure() {
         return measure;
     }
 
     /** Between the margins, mm. */
-    double width() {
+    public double width() {
         return frame.width();
     }
 
     /** Between header and footer, mm. */
-    double height() {
+    public double height() {
         return frame.height();
     }
 
-    PageFrame upright() {
+    public PageFrame upright() {
         return upright;
     }
 
-    PageFrame sideways() {
+    public PageFrame sideways() {
         return sideways;
     }
 
     /** A new page with this frame unless there is an empty one. */
-    void freshPage(PageFrame turned) {
+    public void freshPage(PageFrame turned) {
         frame = turned;
         if (isEmpty()) {
             pages.remove(pages.size() - 1);
@@ -74,7 +74,7 @@ final class Flow {
     }
 
     /** A new upright page unless there is an empty one. */
-    void freshPage() {
+    public void freshPage() {
         freshPage(upright);
     }
 
@@ -92,31 +92,31 @@ final class Flow {
         return pages.get(pages.size() - 1).shapes().isEmpty();
     }
 
-    void title(String words) {
+    public void title(String words) {
         lines(words, Letters.TITLE, Weight.BOLD).forEach(this::add);
         add(Band.gap(GAP));
     }
 
     /** A heading that is never the last line of a page. */
-    void heading(String words) {
+    public void heading(String words) {
         held.add(Band.gap(2 * GAP));
         held.addAll(lines(words, Letters.HEADING, Weight.BOLD));
         held.add(Band.gap(GAP / 2));
     }
 
     /** A paragraph that stays on the page of what follows. */
-    void lead(String words) {
+    public void lead(String words) {
         held.addAll(lines(words, Letters.BODY, Weight.REGULAR));
         held.add(Band.gap(GAP / 2));
     }
 
-    void paragraph(String words) {
+    public void paragraph(String words) {
         unbroken(lines(words, Letters.BODY, Weight.REGULAR)).forEach(this::add);
         add(Band.gap(GAP / 2));
     }
 
     /** A paragraph with a mark before it: '1.', or a box to tick. */
-    void item(Mark mark, String words) {
+    public void item(Mark mark, String words) {
         var bands = lines(words, Letters.BODY, Weight.REGULAR, mark.indent());
         var first = bands.get(0);
         var marked = new ArrayList<>(first.shapes());
@@ -127,18 +127,18 @@ final class Flow {
         add(Band.gap(GAP / 2));
     }
 
-    void figure(Figure figure) {
+    public void figure(Figure figure) {
         add(Band.of(figure, width()));
         add(Band.gap(GAP));
     }
 
     /** A table whose headings come back on every page that it reaches. */
-    void table(Table table) {
+    public void table(Table table) {
         table(table, KEPT_WHOLE);
     }
 
     /** A table that goes to the next page as a whole, where a page can hold it. */
-    void wholeTable(Table table) {
+    public void wholeTable(Table table) {
         table(table, 1);
     }
 
@@ -160,7 +160,7 @@ final class Flow {
         add(Band.gap(GAP));
     }
 
-    void add(Band band) {
+    public void add(Band band) {
         double needed = band.height() + held.stream().mapToDouble(Band::height).sum();
         if (needed > room()) {
             if (band.shapes().isEmpty()) {
@@ -218,7 +218,7 @@ final class Flow {
                 .toList();
     }
 
-    List<Drawing> pages(String name, Units units) {
+    public List<Drawing> pages(String name, Units units) {
         var drawings = new ArrayList<Drawing>();
         for (int i = 0; i < pages.size(); i++) {
             var page = pages.get(i);

@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.page;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,11 +16,11 @@ import org.standwright.drawing.Weight;
 import org.standwright.unit.Units;
 
 /** Margins, header and footer of one page, mm. */
-record PageFrame(double paperWidth, double paperHeight) {
+public record PageFrame(double paperWidth, double paperHeight) {
     /** Left and right margin. */
-    static final double SIDE = 15;
+    public static final double SIDE = 15;
     /** White at the upper and lower edge, header and footer included. */
-    static final double EDGE = 8;
+    public static final double EDGE = 8;
 
     private static final double HEADER = 11;
     private static final double CLEAR = 4;
@@ -33,24 +33,24 @@ record PageFrame(double paperWidth, double paperHeight) {
         return new PageFrame(paper.height(), paper.width());
     }
 
-    double left() {
+    public double left() {
         return SIDE;
     }
 
-    double width() {
+    public double width() {
         return paperWidth - 2 * SIDE;
     }
 
-    double top() {
+    public double top() {
         return paperHeight - HEADER - 2 - CLEAR;
     }
 
     /** Between header and footer. */
-    double height() {
+    public double height() {
         return top() - bottom();
     }
 
-    double bottom() {
+    public double bottom() {
         return HEADER + CLEAR;
     }
 

@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.page;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,7 +16,7 @@ import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.Weight;
 import org.standwright.geom.Rect;
-import org.standwright.packet.Table.Column;
+import org.standwright.packet.page.Table.Column;
 
 /** Widths of a table's columns and the bands of its rows. */
 final class TableLayout {

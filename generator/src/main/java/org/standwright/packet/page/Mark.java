@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.page;
 
 import java.util.List;
 import org.standwright.drawing.Fill;
@@ -12,15 +12,15 @@ import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 
 /** What stands before an item of a list: a box to tick, and a number where the order counts. */
-record Mark(String number) {
+public record Mark(String number) {
     private static final double TICK_INDENT = 6;
     private static final double STEP_INDENT = 13;
 
     private static final double BOX = 2.8;
 
-    static final Mark BOX_ONLY = new Mark("");
+    public static final Mark BOX_ONLY = new Mark("");
 
-    static Mark step(int number) {
+    public static Mark step(int number) {
         return new Mark(number + ".");
     }
 

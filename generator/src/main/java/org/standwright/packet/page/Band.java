@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.page;
 
 import java.util.List;
 import org.standwright.drawing.Shape;
@@ -8,17 +8,17 @@ import org.standwright.drawing.figure.Figure;
  * A strip across a page that no page break divides. Its frame: x from the page's left margin, y = 0 at its upper edge,
  * so that everything in it lies at y from {@code -height} to 0.
  */
-record Band(double height, List<Shape> shapes) {
-    Band {
+public record Band(double height, List<Shape> shapes) {
+    public Band {
         shapes = List.copyOf(shapes);
     }
 
-    static Band gap(double height) {
+    public static Band gap(double height) {
         return new Band(height, List.of());
     }
 
     /** A figure in the middle of a band this wide. */
-    static Band of(Figure figure, double width) {
+    public static Band of(Figure figure, double width) {
         return new Band(figure.height(), List.of(figure.at((width - figure.width()) / 2, -figure.height())));
     }
 }
