@@ -1,10 +1,13 @@
 package org.standwright.cutlist;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import org.standwright.assembly.Assembly;
+import org.standwright.part.Material;
 import org.standwright.unit.Units;
 
-/** What to cut and what to buy for one assembly. */
+/** What to cut and what to buy for one assembly; parts of sheets and of bars alike. */
 public record CutList(List<CutLine> lines, List<HardwareLine> hardware) {
     public CutList {
         lines = List.copyOf(lines);
@@ -17,6 +20,31 @@ public record CutList(List<CutLine> lines, List<HardwareLine> hardware) {
      * @param units of the sizes in the machining notes
      */
     public static CutList of(Assembly assembly, Units units) {
-        return new CutList(new LineMerger(units).lines(assembly.parts()), HardwareLine.merged(assembly.hardware()));
+        var lines = new LineMerger(units).lines(assembly.parts());
+        var hardware = new ArrayList<>(HardwareLine.merged(assembly.hardware()));
+        EdgingRun.of(lines).forEach(run -> hardware.add(run.hardware(units)));
+        return new CutList(lines, hardware);
+    }
+
+    /** What is cut from sheets: all that a sheet plan knows. */
+    public List<CutLine> sheetLines() {
+        return lines.stream().filter(line -> !line.material().isBar()).toList();
+    }
+
+    /** What is cut from bars, section by section. */
+    public List<BarRun> bars() {
+        var sections = new LinkedHashMap<Material, List<CutLine>>();
+        lines.stream()
+                .filter(line -> line.material().isBar())
+                .forEach(line -> sections.computeIfAbsent(line.material(), first -> new ArrayList<>())
+                        .add(line));
+        return sections.entrySet().stream()
+                .map(section -> new BarRun(section.getKey(), section.getValue()))
+                .toList();
+    }
+
+    /** Tapes and lippings that cover edges, in order of first use; they are in {@link #hardware} too. */
+    public List<EdgingRun> edgings() {
+        return EdgingRun.of(lines);
     }
 }

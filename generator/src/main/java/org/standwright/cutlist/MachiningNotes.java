@@ -37,9 +37,8 @@ final class MachiningNotes {
 
     List<String> lines() {
         var lines = new ArrayList<String>();
-        if (!part.features().isEmpty()) {
-            lines.add("as " + label + ": " + sides.reference());
-        }
+        lines.add("as " + label + ": " + sides.reference());
+        lines.addAll(BandNotes.of(part.bands(), sides));
         var holes = new LinkedHashMap<String, List<Hole>>();
         var edgeHoles = new LinkedHashMap<String, List<EdgeHole>>();
         for (var feature : part.features()) {

@@ -15,6 +15,8 @@ import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.built.Stand;
+import org.standwright.packet.BarsToBuy;
+import org.standwright.packet.BlankSizes;
 import org.standwright.packet.CutListWords;
 import org.standwright.packet.MemberNames;
 import org.standwright.packet.SecondStage;
@@ -39,8 +41,10 @@ public final class CutListTextWriter {
         page.title(stand);
         page.findings(findings);
         page.boards(plan);
+        page.bars(BarsToBuy.of(stand.design(), cutList));
         page.words();
         page.cuts(cutList, SecondStage.of(stand));
+        page.barPieces(BarsToBuy.of(stand.design(), cutList), SecondStage.of(stand));
         page.hardware(cutList);
         out.write((String.join("\n", page.lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }
@@ -79,6 +83,26 @@ public final class CutListTextWriter {
                 sheet.price().map(each -> each + " each").orElse(""));
     }
 
+    private void bars(List<BarsToBuy> bars) {
+        if (!bars.isEmpty()) {
+            heading("Bars to buy");
+            bars.forEach(bar -> lines.add(bar.run().section().name() + ", section " + section(bar) + ": "
+                    + units.run(bar.length()) + " with the cuts" + boughtAs(bar)));
+        }
+    }
+
+    private String section(BarsToBuy bars) {
+        return units.bareLength(bars.width()) + " x "
+                + units.length(bars.run().section().thickness());
+    }
+
+    private String boughtAs(BarsToBuy bars) {
+        return bars.bar()
+                .map(bar -> ", " + bars.plan().size() + " bars of " + units.length(bar.length())
+                        + bar.price().map(each -> ", " + each + " each").orElse(""))
+                .orElse("");
+    }
+
     private void words() {
         heading("Words");
         CutListWords.paragraphs().forEach(words -> lines.addAll(WrappedText.lines("", "    ", plain(words))));
@@ -98,10 +122,43 @@ public final class CutListTextWriter {
             var rows = table.lines();
             for (int row = 0; row < rows.size(); row++) {
                 lines.add(rows.get(row));
-                notes(ofMaterial.get(row), later)
-                        .forEach(note -> lines.addAll(WrappedText.lines("        ", "            ", note)));
+                sizes(ofMaterial.get(row)).forEach(this::note);
+                notes(ofMaterial.get(row), later).forEach(this::note);
             }
         });
+    }
+
+    private void barPieces(List<BarsToBuy> bars, SecondStage later) {
+        for (var bar : bars) {
+            heading("Bar stock: cut from " + bar.run().section().name() + ", section " + section(bar));
+            var table = new TextTable(LEFT, RIGHT, RIGHT, LEFT);
+            bar.run()
+                    .lines()
+                    .forEach(line -> table.add(
+                            line.label(),
+                            line.count() + " x",
+                            units.length(line.part().roughLength()),
+                            line.part().name()));
+            var rows = table.lines();
+            for (int row = 0; row < rows.size(); row++) {
+                lines.add(rows.get(row));
+                notes(bar.run().lines().get(row), later).forEach(this::note);
+            }
+        }
+    }
+
+    private void note(String words) {
+        lines.addAll(WrappedText.lines("        ", "            ", words));
+    }
+
+    /** From the rough blank to what is built in, where these differ. */
+    private List<String> sizes(CutLine line) {
+        var sizes = new BlankSizes(line.part(), units);
+        if (!sizes.isTrimmed() && !sizes.isBanded()) {
+            return List.of();
+        }
+        return List.of(plain("rough blank " + sizes.rough() + " -> cut size " + sizes.cut() + " -> finished size "
+                + sizes.finished()));
     }
 
     /** When it is cut, which pieces it is, and what is machined into them. */
@@ -135,7 +192,7 @@ public final class CutListTextWriter {
 
     private static Map<Material, List<CutLine>> byMaterial(CutList cutList) {
         var byMaterial = new LinkedHashMap<Material, List<CutLine>>();
-        cutList.lines()
+        cutList.sheetLines()
                 .forEach(line -> byMaterial
                         .computeIfAbsent(line.material(), material -> new ArrayList<>())
                         .add(line));

@@ -5,16 +5,17 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
-import org.standwright.geom.Grid;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
 import org.standwright.part.Material;
-import org.standwright.part.Part;
 import org.standwright.unit.Units;
 
 /** What to cut. */
 final class CutListSection implements Section {
+    /** As the size before it. */
+    private static final String SAME = "=";
+
     @Override
     public void print(Contents contents, Flow flow) {
         flow.freshPage();
@@ -25,14 +26,17 @@ final class CutListSection implements Section {
             flow.paragraph("Lines marked 'stage 2' are parts of drawers. Cut them when the carcass is glued and its "
                     + "openings are measured: their sizes here are those of the drawing.");
         }
-        contents.cutList().lines().stream().map(CutLine::material).distinct().forEach(material -> {
-            flow.heading(material.name());
-            flow.table(table(material, later, contents));
-        });
+        contents.cutList().sheetLines().stream()
+                .map(CutLine::material)
+                .distinct()
+                .forEach(material -> {
+                    flow.heading(material.name() + ", " + contents.units().length(material.thickness()) + " thick");
+                    flow.table(table(material, later, contents));
+                });
     }
 
     private static Table table(Material material, SecondStage later, Contents contents) {
-        var rows = contents.cutList().lines().stream()
+        var rows = contents.cutList().sheetLines().stream()
                 .filter(line -> line.material().equals(material))
                 .map(line -> row(line, later, contents.units()))
                 .toList();
@@ -41,21 +45,22 @@ final class CutListSection implements Section {
                         Column.words("Label"),
                         Column.words("Part"),
                         Column.figures("Count"),
+                        Column.figures("Rough blank"),
                         Column.figures("Cut size"),
+                        Column.figures("Finished"),
                         Column.prose("Notes")),
                 rows);
     }
 
     private static List<String> row(CutLine line, SecondStage later, Units units) {
-        var part = line.part();
-        var size = size(part.roughLength(), part.roughWidth(), part, units);
-        var finished =
-                Grid.same(part.oversize(), 0) ? "" : "\nfinished\n" + size(part.length(), part.width(), part, units);
+        var sizes = new BlankSizes(line.part(), units);
         return List.of(
                 line.label(),
-                part.name(),
+                line.part().name(),
                 String.valueOf(line.count()),
-                size + finished,
+                sizes.rough(),
+                sizes.isTrimmed() ? sizes.cut() : SAME,
+                sizes.isBanded() ? sizes.finished() : SAME,
                 notes(line, later).collect(Collectors.joining("\n")));
     }
 
@@ -69,9 +74,5 @@ final class CutListSection implements Section {
         return line.members().equals(List.of(line.part().name()))
                 ? Stream.empty()
                 : Stream.of("for " + MemberNames.of(line));
-    }
-
-    private static String size(double length, double width, Part part, Units units) {
-        return units.bareLength(length) + " × " + units.bareLength(width) + " × " + units.bareLength(part.thickness());
     }
 }

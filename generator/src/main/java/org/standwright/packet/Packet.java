@@ -17,6 +17,7 @@ public final class Packet {
             new ViewSection(),
             new DrawerSection(),
             new CutListSection(),
+            new BarSection(),
             new HardwareSection(),
             new SheetSection(),
             new AssemblySection(),

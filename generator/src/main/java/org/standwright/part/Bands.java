@@ -22,6 +22,16 @@ public record Bands(Optional<Banding> x0, Optional<Banding> x1, Optional<Banding
         return new Bands(Optional.empty(), Optional.empty(), Optional.empty(), banding);
     }
 
+    /** What covers one edge. */
+    public Optional<Banding> on(Edge edge) {
+        return switch (edge) {
+            case X0 -> x0;
+            case X1 -> x1;
+            case Y0 -> y0;
+            case Y1 -> y1;
+        };
+    }
+
     /** What the bands add to the length, mm. */
     double alongX() {
         return Stream.of(x0, x1)

@@ -54,7 +54,7 @@ public final class SheetPlanVerifier {
     private void checkPieces() {
         var lines = new LinkedHashMap<String, CutLine>();
         var left = new LinkedHashMap<String, Integer>();
-        for (var line : cutList.lines()) {
+        for (var line : cutList.sheetLines()) {
             lines.put(line.label(), line);
             left.merge(line.label(), line.count(), Integer::sum);
         }

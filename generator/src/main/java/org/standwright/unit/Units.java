@@ -93,6 +93,13 @@ public enum Units {
         return this == MM ? decimal(mm2 / 1e6, 2) + " m\u00b2" : decimal(mm2 / (304.8 * 304.8), 1) + " ft\u00b2";
     }
 
+    /** '7.4 m', '24.3 ft': a length to buy, rounded up. */
+    public String run(double mm) {
+        double unit = this == MM ? 1000 : 304.8;
+        double tenths = Math.ceil(mm / unit * 10 - 1e-6);
+        return decimal(tenths / 10, 1) + (this == MM ? " m" : " ft");
+    }
+
     private String fraction(double inches) {
         long parts = Math.round(Math.abs(inches) * denominator);
         long whole = parts / denominator;

@@ -21,7 +21,7 @@ public final class SheetPlanner {
     private SheetPlanner() {}
 
     /**
-     * A plan for each material, in the order of the cut list.
+     * A plan for each sheet material, in the order of the cut list; bars are not planned.
      *
      * @throws PartTooLargeException if a piece does not fit its trimmed sheet
      * @throws IllegalArgumentException if the stock lacks a material, or two lines have one label
@@ -50,7 +50,7 @@ public final class SheetPlanner {
 
     private static Map<Material, List<CutLine>> linesByMaterial(CutList cutList) {
         var lines = new LinkedHashMap<Material, List<CutLine>>();
-        for (var line : cutList.lines()) {
+        for (var line : cutList.sheetLines()) {
             if (line.count() > 0) {
                 lines.computeIfAbsent(line.material(), none -> new ArrayList<>())
                         .add(line);

@@ -12,7 +12,7 @@ record Sizes(Stand stand) {
     String text() {
         var unit = stand.design().unit();
         var size = outside().size();
-        return "Working height " + unit.length(stand.design().workingHeight()) + " · outside "
+        return "Working height " + unit.length(stand.stack().workingHeight()) + " · outside "
                 + unit.bareLength(size.x()) + " × " + unit.bareLength(size.y()) + " × " + unit.length(size.z())
                 + " (width × depth × height, without the machine)";
     }
