@@ -10,7 +10,7 @@ import org.standwright.cutlist.CutLine;
 /** Names of the pieces of one cut line, with runs of numbers drawn together: 'drawer 2.1 to 2.6 front'. */
 public final class MemberNames {
     /** What comes before a number, its bay, the number and what follows: 'drawer ', '2.', '1', ' front'. */
-    private static final Pattern NUMBERED = Pattern.compile("(.*?)((?:\\d+\\.)?)(\\d+)(\\D.*|)");
+    private static final Pattern NUMBERED = Pattern.compile("(.*?)((?:\\d+[a-z]*\\.)?)(\\d+)(\\D.*|)");
 
     private static final int SHORTEST_RUN = 3;
 

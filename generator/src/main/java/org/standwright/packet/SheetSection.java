@@ -40,7 +40,8 @@ final class SheetSection implements Section {
         var saw = contents.plan().saw();
         flow.paragraph("Kerf " + contents.exact(saw.kerf()) + trim(saw.trim(), contents)
                 + ". The grain runs along the sheet's length, left to right; arrows mark it on the pieces. "
-                + "Numbered lines are saw cuts in order; hatched areas are offcuts.");
+                + "Numbered lines are saw cuts in order; hatched areas are offcuts. Pieces lie show face up; the wedge "
+                + "in a corner marks the reference edge with its long side and the reference end with its short one.");
         if (!waiting.isEmpty()) {
             flow.paragraph(
                     "Stage 2: each sheet names the pieces that wait until the openings are measured. Cuts marked "

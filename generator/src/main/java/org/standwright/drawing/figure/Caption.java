@@ -13,6 +13,8 @@ import org.standwright.geom.Rect;
 /** Words in the middle of an area. */
 final class Caption {
     private static final double CLEAR = 0.6;
+    /** Above and below letters, which have white of their own there. */
+    private static final double CLEAR_ABOVE = 0.35;
 
     private Caption() {}
 
@@ -27,7 +29,7 @@ final class Caption {
 
     private static boolean fits(String words, Rect area, double size, TextMeasure measure) {
         return measure.width(words, size, Weight.REGULAR) + 2 * CLEAR <= area.width()
-                && measure.above(size) + 2 * CLEAR <= area.height();
+                && measure.above(size) + 2 * CLEAR_ABOVE <= area.height();
     }
 
     private static Shape centred(String words, Rect area, double size, TextMeasure measure) {

@@ -39,12 +39,14 @@ record PieceLetters(Units units, TextMeasure measure) {
         var size = piece.turned() ? size(area.width(), area.length()) : size(area.length(), area.width());
         var shapes = new ArrayList<Shape>();
         shapes.add(Polygon.of(rect, Pen.DIMENSION, Fill.WHITE));
+        var reference = ReferenceMark.of(rect, piece.turned());
+        shapes.add(reference.wedge());
         var lines = written(rect, List.of(List.of(piece.label(), size), List.of(piece.label() + "  " + size)))
                 .or(() -> written(rect, List.of(List.of(piece.label()))))
                 .orElse(List.of());
         shapes.addAll(lines);
         if (grain) {
-            shapes.addAll(grainMark(rect, lines));
+            shapes.addAll(grainMark(rect, lines, reference.room()));
         }
         return shapes;
     }
@@ -119,25 +121,26 @@ record PieceLetters(Units units, TextMeasure measure) {
         return shapes;
     }
 
-    /** A double arrow along the grain in the first corner of the piece where no letters stand. */
-    private List<Shape> grainMark(Rect rect, List<Shape> lines) {
+    /** A double arrow along the grain in the first corner of the piece where nothing stands. */
+    private List<Shape> grainMark(Rect rect, List<Shape> lines, Rect taken) {
         var letters = Lettering.of(lines, measure);
         double left = rect.x0() + INSET;
         double right = rect.x1() - INSET - GRAIN;
         return Stream.of(rect.y0() + INSET, rect.y1() - INSET, (rect.y0() + rect.y1()) / 2)
                 .flatMap(y -> Stream.of(new Point(left, y), new Point(right, y)))
-                .filter(at -> isFree(at, rect, letters))
+                .filter(at -> isFree(at, rect, letters, taken))
                 .findFirst()
                 .map(PieceLetters::arrow)
                 .orElse(List.of());
     }
 
-    private static boolean isFree(Point at, Rect rect, Lettering letters) {
+    private static boolean isFree(Point at, Rect rect, Lettering letters, Rect taken) {
         var room = new Rect(at.x() - HEAD, at.y() - HEAD, at.x() + GRAIN + HEAD, at.y() + HEAD);
         return room.x0() > rect.x0()
                 && room.x1() < rect.x1()
                 && room.y0() > rect.y0()
                 && room.y1() < rect.y1()
+                && !Lettering.overlap(room, taken)
                 && letters.leavesFree(room);
     }
 

@@ -12,6 +12,7 @@ import org.standwright.drawing.Shape;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Rect;
+import org.standwright.unit.Units;
 
 /** The height stack as a column of layers, floor to working height. */
 public final class StackFigure {
@@ -33,11 +34,18 @@ public final class StackFigure {
             if (top - z > 1e-3) {
                 var fill = layers.size() % 2 == 0 ? Fill.LIGHT : Fill.WHITE;
                 layers.add(Polygon.of(new Rect(0, z, WIDTH, top), Pen.OUTLINE, fill));
-                spans.add(new Span(z, top, layer.name() + "  " + units.bareLength(layer.height())));
+                spans.add(new Span(z, top, words(layer, units)));
             }
             z = top;
         }
         return finished(layers, spans, new Span(0, z, units.length(stack.sum().height())), measure);
+    }
+
+    private static String words(PrintedStack.Layer layer, Units units) {
+        var range = layer.isAdjustable()
+                ? " (" + units.bareLength(layer.lowest()) + " to " + units.bareLength(layer.highest()) + ")"
+                : "";
+        return layer.name() + "  " + units.bareLength(layer.height()) + range;
     }
 
     private static Figure finished(List<Shape> layers, List<Span> terms, Span whole, TextMeasure measure) {

@@ -7,8 +7,9 @@ import java.util.stream.Stream;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.Mount;
-import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.Compartment;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.built.SectionLayout;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Pen;
@@ -74,13 +75,18 @@ final class StandShape {
         boolean overlay = stand.design().drawers().mount() == Mount.OVERLAY;
         return switch (sight) {
             case FRONT ->
-                stand.bays().stream()
-                        .filter(bay -> overlay && !bay.drawers().isEmpty())
-                        .map(BayLayout::opening)
+                Compartment.of(stand.bays()).stream()
+                        .map(Compartment::section)
+                        .filter(section -> overlay && hasFronts(section))
+                        .map(SectionLayout::opening)
                         .toList();
             case TOP -> List.of(sight.project(stand.carcass()));
             case RIGHT -> drawerBoxes(stand).map(sight::project).toList();
         };
+    }
+
+    private static boolean hasFronts(SectionLayout section) {
+        return section instanceof SectionLayout.Drawers || section instanceof SectionLayout.Closed;
     }
 
     /** Drawers of the bay at the right, without their fronts. */

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.SectionLayout;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
+import org.standwright.geom.Rect;
 
 /** What is dimensioned on a stand, as spans on paper. */
 record StandSpans(Stand stand, Scale scale) {
@@ -44,12 +47,65 @@ record StandSpans(Stand stand, Scale scale) {
         return List.of(span(0, printed().sum().height()));
     }
 
-    /** Fronts of one bay; the gaps between them are left without figures. */
-    List<Span> fronts(BayLayout bay) {
-        return bay.drawers().stream()
-                .map(drawer -> span(drawer.front().y0(), drawer.front().y1()))
+    /**
+     * Fronts of drawers and doors and openings without any, at the left or right edge of a bay; what lies between them
+     * is left without figures.
+     *
+     * @param ends which of two neighbours stands at that edge
+     */
+    List<Span> heights(BayLayout bay, Ends ends) {
+        return bay.sections().stream()
+                .flatMap(section -> heights(section, ends))
                 .sorted(Comparator.comparingDouble(Span::from))
                 .toList();
+    }
+
+    private Stream<Span> heights(SectionLayout section, Ends ends) {
+        if (section instanceof SectionLayout.Drawers drawers) {
+            return drawers.drawers().stream().map(drawer -> height(drawer.front()));
+        }
+        if (section instanceof SectionLayout.Closed closed) {
+            return Stream.of(height(ends.of(closed.doors()).front()));
+        }
+        return section instanceof SectionLayout.Divided divided
+                ? heights(ends.of(divided.bays()), ends).stream()
+                : Stream.of(height(section.opening()));
+    }
+
+    private Span height(Rect area) {
+        return span(area.y0(), area.y1());
+    }
+
+    /** The first or the last of things in a row from left to right. */
+    enum Ends {
+        LEFT,
+        RIGHT;
+
+        <T> T of(List<T> row) {
+            return row.get(this == LEFT ? 0 : row.size() - 1);
+        }
+    }
+
+    /** Where the machine's base lies between the worktop's left and right edge; nothing without a machine. */
+    List<Span> baseAcross() {
+        return stand.machine()
+                .map(machine -> between(DoubleStream.of(
+                        worktop().min().x(),
+                        machine.base().min().x(),
+                        machine.base().max().x(),
+                        worktop().max().x())))
+                .orElse(List.of());
+    }
+
+    /** Where the machine's base lies between the worktop's front and rear edge; nothing without a machine. */
+    List<Span> baseAlong() {
+        return stand.machine()
+                .map(machine -> between(DoubleStream.of(
+                        worktop().min().y(),
+                        machine.base().min().y(),
+                        machine.base().max().y(),
+                        worktop().max().y())))
+                .orElse(List.of());
     }
 
     List<Span> openingHeight(BayLayout bay) {
@@ -111,11 +167,13 @@ record StandSpans(Stand stand, Scale scale) {
         return List.of(span(0, worktop().max().z()));
     }
 
+    /** Foremost face of drawer fronts and doors, or of the carcass. */
     private double fronts() {
-        return stand.assembly().groups().stream()
-                .filter(group -> group.moves())
-                .flatMap(group -> group.parts().stream())
-                .mapToDouble(part -> part.box().min().y())
+        double top = stand.carcass().max().z();
+        return stand.assembly().parts().stream()
+                .map(part -> part.box())
+                .filter(box -> Grid.less(box.min().z(), top))
+                .mapToDouble(box -> box.min().y())
                 .min()
                 .orElse(stand.carcass().min().y());
     }

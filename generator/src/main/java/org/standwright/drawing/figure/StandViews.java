@@ -11,6 +11,7 @@ import org.standwright.drawing.Point;
 import org.standwright.drawing.Shape;
 import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.figure.StandSpans.Ends;
 import org.standwright.geom.Rect;
 
 /** Front, right side and top of a stand on one sheet, dimensioned in the maker's units. */
@@ -62,11 +63,17 @@ public final class StandViews {
     }
 
     private List<Shape> notes(Scale scale, double x, double top) {
-        var lines = List.of(
+        var lines = new ArrayList<>(List.of(
                 "Scale " + scale,
                 "Dimensions in " + stand.design().unit().lengthWord(),
                 "Dashed: hidden",
-                "Third-angle projection");
+                "Third-angle projection"));
+        if (stand.bays().stream().anyMatch(bay -> !bay.doors().isEmpty())) {
+            lines.add("V on a door points at its hinges");
+        }
+        if (!WorktopHole.of(stand).isEmpty()) {
+            lines.add("Numbers in the top view: see the table");
+        }
         var notes = new ArrayList<Shape>();
         double y = top - Letters.BODY;
         for (var line : lines) {
@@ -83,11 +90,13 @@ public final class StandViews {
         var view = new View(shapes, measure);
         var bays = stand.bays();
         view.dimension(Side.BELOW, spans.openings()).dimension(Side.BELOW, spans.widths());
-        if (bays.size() > 1) {
-            view.dimension(Side.RIGHT, spans.fronts(bays.get(bays.size() - 1)));
+        var left = spans.heights(bays.get(0), Ends.LEFT);
+        var right = spans.heights(bays.get(bays.size() - 1), Ends.RIGHT);
+        if (bays.size() > 1 || !left.equals(right)) {
+            view.dimension(Side.RIGHT, right);
         }
         view.dimension(Side.RIGHT, spans.openingHeight(bays.get(bays.size() - 1)));
-        view.dimension(Side.LEFT, spans.fronts(bays.get(0)));
+        view.dimension(Side.LEFT, left);
         view.dimension(Side.LEFT, spans.stack()).dimension(Side.LEFT, spans.workingHeight());
         return view.named(Sight.FRONT.words());
     }
@@ -103,20 +112,19 @@ public final class StandViews {
 
     private Figure top(Scale scale) {
         var spans = new StandSpans(stand, scale);
-        return new View(StandShape.of(stand, Sight.TOP, scale), measure)
+        var shapes = new ArrayList<>(StandShape.of(stand, Sight.TOP, scale));
+        shapes.addAll(new TopMarks(stand, spans.worktop(), scale, measure).shapes());
+        return new View(shapes, measure)
+                .dimension(Side.BELOW, spans.baseAcross())
                 .dimension(Side.BELOW, spans.worktopWidth())
+                .dimension(Side.LEFT, spans.baseAlong())
                 .dimension(Side.LEFT, spans.worktopDepth())
                 .named(Sight.TOP.words());
     }
 
-    /** Names of the drawers on their fronts and of the machine in its block, where they have room. */
+    /** Names of fronts and openings, and of the machine in its block, where they have room. */
     private List<Shape> names(Scale scale) {
-        var names = new ArrayList<Shape>();
-        for (var bay : stand.bays()) {
-            bay.drawers()
-                    .forEach(drawer -> names.addAll(
-                            Caption.middle(drawer.name(), scale.paper(drawer.front()), Letters.BODY, measure)));
-        }
+        var names = new ArrayList<>(new FrontMarks(stand, scale, measure).shapes());
         stand.assembly().blocks().stream()
                 .filter(block -> block.kind() == Block.Kind.MACHINE)
                 .max(Comparator.comparingDouble(block -> block.box().max().z()))
