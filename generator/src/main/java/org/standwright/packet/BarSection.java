@@ -8,6 +8,9 @@ import org.standwright.cutlist.CutLine;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.BarsToBuy;
+import org.standwright.packet.words.MemberNames;
+import org.standwright.packet.words.SecondStage;
 import org.standwright.unit.Units;
 
 /** What to cut from bars. */

@@ -8,6 +8,10 @@ import org.standwright.cutlist.CutLine;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.BlankSizes;
+import org.standwright.packet.words.CutListWords;
+import org.standwright.packet.words.MemberNames;
+import org.standwright.packet.words.SecondStage;
 import org.standwright.part.Material;
 import org.standwright.unit.Units;
 

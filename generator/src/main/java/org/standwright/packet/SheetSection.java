@@ -12,6 +12,7 @@ import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.PageFrame;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.SecondStage;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;

@@ -21,6 +21,7 @@ import org.standwright.drawing.Lettering;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.export.PdfWriter;
 import org.standwright.packet.page.PageFrame;
+import org.standwright.packet.words.SecondStage;
 
 class PacketTest {
     private static final TextMeasure MEASURE = TextMeasure.shipped();

@@ -3,8 +3,10 @@ package org.standwright.design.built;
 import java.util.List;
 import java.util.Optional;
 import org.standwright.assembly.Assembly;
+import org.standwright.assembly.PlacedPart;
 import org.standwright.design.StandDesign;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Grid;
 
 /**
  * A stand worked out from its design.
@@ -21,5 +23,14 @@ public record Stand(
         Assembly assembly) {
     public Stand {
         bays = List.copyOf(bays);
+    }
+
+    /** The box around all parts that lie above the carcass, or the carcass itself. */
+    public Box3 worktop() {
+        var boxes = assembly.parts().stream()
+                .map(PlacedPart::box)
+                .filter(box -> !Grid.less(box.min().z(), carcass.max().z()))
+                .toList();
+        return boxes.isEmpty() ? carcass : Box3.around(boxes);
     }
 }

@@ -9,22 +9,11 @@ import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.SectionLayout;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.figure.DimensionChain.Span;
-import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 
 /** What is dimensioned on a stand, as spans on paper. */
 record StandSpans(Stand stand, Scale scale) {
-    /** The box of the worktop: all parts above the carcass, or the carcass itself. */
-    Box3 worktop() {
-        double top = stand.carcass().max().z();
-        var boxes = stand.assembly().parts().stream()
-                .map(part -> part.box())
-                .filter(box -> !Grid.less(box.min().z(), top))
-                .toList();
-        return boxes.isEmpty() ? stand.carcass() : Box3.around(boxes);
-    }
-
     /** Terms of the height stack from the floor up. */
     List<Span> stack() {
         var spans = new ArrayList<Span>();
@@ -90,10 +79,10 @@ record StandSpans(Stand stand, Scale scale) {
     List<Span> baseAcross() {
         return stand.machine()
                 .map(machine -> between(DoubleStream.of(
-                        worktop().min().x(),
+                        stand.worktop().min().x(),
                         machine.base().min().x(),
                         machine.base().max().x(),
-                        worktop().max().x())))
+                        stand.worktop().max().x())))
                 .orElse(List.of());
     }
 
@@ -101,10 +90,10 @@ record StandSpans(Stand stand, Scale scale) {
     List<Span> baseAlong() {
         return stand.machine()
                 .map(machine -> between(DoubleStream.of(
-                        worktop().min().y(),
+                        stand.worktop().min().y(),
                         machine.base().min().y(),
                         machine.base().max().y(),
-                        worktop().max().y())))
+                        stand.worktop().max().y())))
                 .orElse(List.of());
     }
 
@@ -127,7 +116,7 @@ record StandSpans(Stand stand, Scale scale) {
     }
 
     List<Span> worktopWidth() {
-        return List.of(span(worktop().min().x(), worktop().max().x()));
+        return List.of(span(stand.worktop().min().x(), stand.worktop().max().x()));
     }
 
     /**
@@ -135,14 +124,14 @@ record StandSpans(Stand stand, Scale scale) {
      * from the rear, so that they add up to {@link #wholeDepth}.
      */
     List<Span> depths() {
-        double rear = Math.max(worktop().max().y(), stand.carcass().max().y());
+        double rear = Math.max(stand.worktop().max().y(), stand.carcass().max().y());
         var units = stand.design().unit();
         return between(DoubleStream.of(
-                        worktop().min().y(),
+                        stand.worktop().min().y(),
                         fronts(),
                         stand.carcass().min().y(),
                         stand.carcass().max().y(),
-                        worktop().max().y()))
+                        stand.worktop().max().y()))
                 .stream()
                 .map(span -> new Span(
                         span.from(),
@@ -154,17 +143,17 @@ record StandSpans(Stand stand, Scale scale) {
 
     /** From the foremost of worktop and fronts to the rear. */
     List<Span> wholeDepth() {
-        double front = Math.min(worktop().min().y(), fronts());
-        return List.of(
-                span(front, Math.max(worktop().max().y(), stand.carcass().max().y())));
+        double front = Math.min(stand.worktop().min().y(), fronts());
+        return List.of(span(
+                front, Math.max(stand.worktop().max().y(), stand.carcass().max().y())));
     }
 
     List<Span> worktopDepth() {
-        return List.of(span(worktop().min().y(), worktop().max().y()));
+        return List.of(span(stand.worktop().min().y(), stand.worktop().max().y()));
     }
 
     List<Span> woodHeight() {
-        return List.of(span(0, worktop().max().z()));
+        return List.of(span(0, stand.worktop().max().z()));
     }
 
     /** Foremost face of drawer fronts and doors, or of the carcass. */

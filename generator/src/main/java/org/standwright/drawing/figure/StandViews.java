@@ -71,7 +71,7 @@ public final class StandViews {
         if (stand.bays().stream().anyMatch(bay -> !bay.doors().isEmpty())) {
             lines.add("V on a door points at its hinges");
         }
-        if (!WorktopHole.of(stand).isEmpty()) {
+        if (!PanelHole.inWorktop(stand).isEmpty()) {
             lines.add("Numbers in the top view: see the table");
         }
         var notes = new ArrayList<Shape>();
@@ -113,7 +113,7 @@ public final class StandViews {
     private Figure top(Scale scale) {
         var spans = new StandSpans(stand, scale);
         var shapes = new ArrayList<>(StandShape.of(stand, Sight.TOP, scale));
-        shapes.addAll(new TopMarks(stand, spans.worktop(), scale, measure).shapes());
+        shapes.addAll(new TopMarks(stand, stand.worktop(), scale, measure).shapes());
         return new View(shapes, measure)
                 .dimension(Side.BELOW, spans.baseAcross())
                 .dimension(Side.BELOW, spans.worktopWidth())

@@ -40,7 +40,7 @@ record TopMarks(Stand stand, Box3 worktop, Scale scale, TextMeasure measure) {
     }
 
     private void holes(List<Shape> shapes) {
-        var holes = WorktopHole.of(stand);
+        var holes = PanelHole.inWorktop(stand);
         for (int i = 0; i < holes.size(); i++) {
             var area = paper(holes.get(i).area());
             shapes.addAll(

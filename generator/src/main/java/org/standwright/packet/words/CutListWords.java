@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.words;
 
 import java.util.List;
 

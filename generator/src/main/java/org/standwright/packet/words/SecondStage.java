@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.words;
 
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -36,7 +36,7 @@ public final class SecondStage {
     }
 
     /** Labels of the lines that wait. */
-    Set<String> labels(CutList cutList) {
+    public Set<String> labels(CutList cutList) {
         return cutList.lines().stream().filter(this::holds).map(CutLine::label).collect(Collectors.toUnmodifiableSet());
     }
 }

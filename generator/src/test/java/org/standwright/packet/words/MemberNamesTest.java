@@ -1,4 +1,4 @@
-package org.standwright.packet;
+package org.standwright.packet.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
