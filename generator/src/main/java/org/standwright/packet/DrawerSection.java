@@ -1,97 +1,131 @@
 package org.standwright.packet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import org.standwright.design.Hang;
 import org.standwright.design.Mount;
 import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.Compartment;
 import org.standwright.design.built.DrawerLayout;
-import org.standwright.design.column.Running;
+import org.standwright.design.built.SectionLayout;
+import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Size3;
+import org.standwright.design.kit.Slide;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.SlideLines;
 import org.standwright.unit.Units;
 
 /** Sizes of the drawers, and the lines to fill in before their boxes are cut. */
 final class DrawerSection implements Section {
     /** Opening widths at front and back that differ by more are put right first, mm; common practice, no source. */
     private static final double OUT_OF_PARALLEL = 0.5;
-    /** Where drawers run on runners. */
-    private static final String NONE = "–";
 
     @Override
     public void print(Contents contents, Flow flow) {
-        var bays = contents.stand().bays().stream()
-                .filter(bay -> !bay.drawers().isEmpty())
+        var drawers = contents.stand().bays().stream()
+                .map(BayLayout::drawers)
+                .flatMap(List::stream)
                 .toList();
-        if (bays.isEmpty()) {
+        if (drawers.isEmpty()) {
             return;
         }
         flow.heading("Drawers");
-        flow.table(table(bays, contents.units()));
-        flow.paragraph("Box: outside width × height × length. Slide line on the side: centre of the slide above the "
-                + "top face of the bottom panel. On the box: above its lower edge.");
-        var running = Running.of(contents.design());
-        flow.paragraph((running.slideLine().isPresent() ? "Slides: " : "Runners: ") + running.name() + ", set back "
-                + contents.units().length(running.setBack()) + " from the "
-                + (inset(contents) ? "back of the front" : "front edge") + ", "
-                + contents.exact(running.sideSpace()) + " a side.");
+        var hang = contents.design().drawers().hang();
+        flow.table(table(drawers, hang instanceof Hang.Slides, contents.units()));
+        flow.paragraph("Box: outside width × height × length."
+                + (hang instanceof Hang.Slides slides ? slides(slides.slide(), contents) : "")
+                + (hang instanceof Hang.Runners runners ? runners(runners.bar(), contents) : ""));
         flow.heading("Measure, then cut");
         flow.paragraph("The drawer boxes are a second stage: cut them after the carcass is glued and measured. "
                 + "If front and back differ by more than " + contents.exact(OUT_OF_PARALLEL)
                 + ", stop and put the carcass right first.");
-        for (var bay : bays) {
-            flow.item(Mark.BOX_ONLY, measured(bay, contents));
-        }
-        if (inset(contents)) {
+        sectionsByBay(contents).forEach((bay, section) -> flow.item(Mark.BOX_ONLY, measured(bay, section, contents)));
+        if (isInset(contents)) {
             flow.paragraph("Inset fronts are trimmed last, to the opening as it turned out.");
         }
     }
 
-    private static boolean inset(Contents contents) {
+    private static boolean isInset(Contents contents) {
         return contents.design().drawers().mount() == Mount.INSET;
     }
 
-    private static String measured(BayLayout bay, Contents contents) {
-        double both = 2 * Running.of(contents.design()).sideSpace();
-        return "Bay " + bay.name() + ": opening measured, front ___________ back ___________; box width = smaller − "
-                + contents.exact(both) + " = ___________ (drawn: opening "
-                + contents.units().bareLength(bay.opening().width()) + ", box "
-                + contents.units().bareLength(bay.drawers().get(0).box().width()) + ")";
+    private static String slides(Slide slide, Contents contents) {
+        return " Slide line on the side: centre of the slide above the top face of the bottom panel. On the box: above "
+                + "its lower edge. Slides: " + slide.name() + ", set back "
+                + contents.units().length(slide.setBack()) + " from the "
+                + (isInset(contents) ? "back of the front" : "front edge") + ", "
+                + contents.exact(slide.sideSpace()) + " a side.";
     }
 
-    private static Table table(List<BayLayout> bays, Units units) {
-        var rows = new ArrayList<List<String>>();
-        bays.forEach(bay -> bay.drawers().forEach(drawer -> rows.add(row(drawer, units))));
+    private static String runners(Bar bar, Contents contents) {
+        return " Runners under the box, kickers above it and stops behind it, cut from " + bar.name() + ", "
+                + contents.units().bareLength(bar.width()) + " × "
+                + contents.units().length(bar.thickness()) + "; their lines are in the notes of the panels that carry "
+                + "them. Rub paraffin wax on runners and edges; plane the box until it runs freely.";
+    }
+
+    /** The openings of one bay are equally wide, so that one measurement serves all its drawers. */
+    private static Map<String, SectionLayout.Drawers> sectionsByBay(Contents contents) {
+        var sections = new LinkedHashMap<String, SectionLayout.Drawers>();
+        for (var compartment : Compartment.of(contents.stand().bays())) {
+            if (compartment.section() instanceof SectionLayout.Drawers drawers
+                    && !drawers.drawers().isEmpty()) {
+                sections.putIfAbsent(compartment.bay(), drawers);
+            }
+        }
+        return sections;
+    }
+
+    private static String measured(String bay, SectionLayout.Drawers section, Contents contents) {
+        double opening = section.opening().width();
+        double box = section.drawers().get(0).box().width();
+        return "Bay " + bay + ": opening measured, front ___________ back ___________; box width = smaller − "
+                + contents.exact(opening - box) + " = ___________ (drawn: opening "
+                + contents.units().bareLength(opening) + ", box "
+                + contents.units().bareLength(box) + ")";
+    }
+
+    private static Table table(List<DrawerLayout> drawers, boolean slides, Units units) {
+        var columns = new ArrayList<>(List.of(
+                Column.words("Drawer"),
+                Column.figures("Front height"),
+                Column.figures("Opening"),
+                Column.figures("Box"),
+                Column.figures("Usable height")));
+        if (slides) {
+            columns.addAll(
+                    List.of(Column.figures("Slide"), Column.figures("Line on side"), Column.figures("Line on box")));
+        }
         return new Table(
-                List.of(
-                        Column.words("Drawer"),
-                        Column.figures("Front height"),
-                        Column.figures("Opening"),
-                        Column.figures("Box"),
-                        Column.figures("Usable height"),
-                        Column.figures("Slide"),
-                        Column.figures("Line on side"),
-                        Column.figures("Line on box")),
-                rows);
+                columns,
+                drawers.stream().map(drawer -> row(drawer, slides, units)).toList());
     }
 
-    private static List<String> row(DrawerLayout drawer, Units units) {
-        return List.of(
+    private static List<String> row(DrawerLayout drawer, boolean slides, Units units) {
+        var row = new ArrayList<>(List.of(
                 drawer.name(),
                 units.bareLength(drawer.front().height()),
                 units.bareLength(drawer.cell()),
                 box(drawer.box(), units),
-                units.bareLength(drawer.inside().height()),
-                drawer.slide().map(slide -> units.bareLength(slide.length())).orElse(NONE),
-                line(drawer.slideLineOnSide(), units),
-                line(drawer.slideLineOnBox(), units));
+                units.bareLength(drawer.inside().height())));
+        if (slides) {
+            row.add(SlideLines.slide(drawer)
+                    .map(slide -> units.bareLength(slide.length()))
+                    .orElse(""));
+            row.add(line(SlideLines.onSide(drawer), units));
+            row.add(line(SlideLines.onBox(drawer), units));
+        }
+        return row;
     }
 
-    private static String line(OptionalDouble line, Units units) {
-        return line.isPresent() ? units.bareLength(line.getAsDouble()) : NONE;
+    private static String line(OptionalDouble height, Units units) {
+        return height.isPresent() ? units.bareLength(height.getAsDouble()) : "";
     }
 
     private static String box(Size3 box, Units units) {

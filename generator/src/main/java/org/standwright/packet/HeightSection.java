@@ -2,6 +2,7 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.design.Layout;
 import org.standwright.design.Support;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.figure.PrintedStack;
@@ -10,6 +11,7 @@ import org.standwright.packet.page.Band;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.FoundHeight;
 import org.standwright.unit.Units;
 
 /** The first page: what it is, and the heights that add up to the working height. */
@@ -21,6 +23,13 @@ final class HeightSection implements Section {
         var stand = contents.stand();
         flow.title(stand.design().name());
         flow.paragraph(summary(stand));
+        if (stand.design().layout() == Layout.MIRRORED) {
+            flow.paragraph(
+                    "Mirrored: the design's left is built at the right and its right at the left. All pages show "
+                            + "it as it is built; the machine itself is not mirrored.");
+        }
+        flow.heading("Working height");
+        flow.paragraph(FoundHeight.of(stand));
         flow.heading("Height stack");
         flow.table(stack(PrintedStack.of(stand.stack(), contents.units()), contents.units()));
         flow.paragraph(solved(stand, contents.units()));
@@ -37,12 +46,18 @@ final class HeightSection implements Section {
         return "A stand for the " + stand.design().machine().name() + " with a working height of "
                 + units.length(stand.stack().workingHeight()) + ": a carcass " + units.bareLength(size.x()) + " wide, "
                 + units.bareLength(size.y()) + " deep and " + units.length(size.z()) + " high, "
-                + counted(drawers, "drawer") + " in " + counted(stand.bays().size(), "bay") + ", "
+                + counted(drawers, "drawer") + doors(stand) + " in "
+                + counted(stand.bays().size(), "bay") + ", "
                 + on(stand.design().support()) + ".";
     }
 
     private static String counted(long count, String thing) {
         return count == 1 ? "one " + thing : count == 0 ? "no " + thing + "s" : count + " " + thing + "s";
+    }
+
+    private static String doors(Stand stand) {
+        long doors = stand.bays().stream().mapToLong(bay -> bay.doors().size()).sum();
+        return doors == 0 ? "" : " and " + counted(doors, "door");
     }
 
     private static String on(Support support) {

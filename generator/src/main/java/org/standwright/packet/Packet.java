@@ -15,7 +15,10 @@ public final class Packet {
     private static final List<Section> SECTIONS = List.of(
             new HeightSection(),
             new ViewSection(),
+            new MachineSection(),
             new DrawerSection(),
+            new DoorSection(),
+            new ShelfSection(),
             new CutListSection(),
             new BarSection(),
             new HardwareSection(),

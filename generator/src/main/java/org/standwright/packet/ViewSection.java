@@ -12,5 +12,9 @@ final class ViewSection implements Section {
         flow.freshPage();
         flow.heading("Views");
         flow.figure(StandViews.of(contents.stand(), flow.width(), flow.height() - HEADING, flow.measure()));
+        if (OpeningTable.isNeeded(contents)) {
+            flow.lead("Fronts, and openings without any, from left to right and from top to bottom:");
+            flow.table(OpeningTable.of(contents));
+        }
     }
 }

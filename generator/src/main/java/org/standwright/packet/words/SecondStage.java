@@ -2,6 +2,7 @@ package org.standwright.packet.words;
 
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Mount;
@@ -9,7 +10,7 @@ import org.standwright.design.built.Stand;
 
 /**
  * The pieces that wait until the openings of the finished carcass are measured: drawer boxes, their bottoms and inset
- * fronts. Overlay fronts do not wait: they are set on the carcass, not into it. Common practice, no source.
+ * fronts and doors. Overlay fronts do not wait: they are set on the carcass, not into it. Common practice, no source.
  */
 public final class SecondStage {
     /** What stands beside a line or piece that waits. */
@@ -23,12 +24,23 @@ public final class SecondStage {
 
     public static SecondStage of(Stand stand) {
         boolean inset = stand.design().drawers().mount() == Mount.INSET;
-        return new SecondStage(stand.assembly().groups().stream()
+        var fronts = fronts(stand);
+        var inserted = inset ? fronts : Set.<String>of();
+        var boxes = stand.assembly().groups().stream()
                 .filter(group -> group.moves())
-                .flatMap(group -> group.parts().stream()
-                        .map(part -> part.label())
-                        .filter(label -> inset || !label.equals(group.name() + " front")))
-                .collect(Collectors.toUnmodifiableSet()));
+                .flatMap(group -> group.parts().stream())
+                .map(part -> part.label())
+                .filter(label -> !fronts.contains(label));
+        return new SecondStage(Stream.concat(boxes, inserted.stream()).collect(Collectors.toUnmodifiableSet()));
+    }
+
+    /** Labels of the panels that are seen of drawers and doors. */
+    private static Set<String> fronts(Stand stand) {
+        var drawers = stand.bays().stream()
+                .flatMap(bay -> bay.drawers().stream())
+                .map(drawer -> "drawer " + drawer.name() + " front");
+        var doors = stand.bays().stream().flatMap(bay -> bay.doors().stream()).map(door -> "door " + door.name());
+        return Stream.concat(drawers, doors).collect(Collectors.toUnmodifiableSet());
     }
 
     public boolean holds(CutLine line) {

@@ -1,0 +1,127 @@
+package org.standwright.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.standwright.design.built.MachineLayout;
+import org.standwright.drawing.figure.PanelHole;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Mark;
+import org.standwright.packet.page.Table;
+import org.standwright.packet.page.Table.Column;
+import org.standwright.unit.Units;
+
+/** Where the machine stands, its bolts, and all that goes through worktop and back. */
+final class MachineSection implements Section {
+    @Override
+    public void print(Contents contents, Flow flow) {
+        var stand = contents.stand();
+        stand.machine().ifPresent(machine -> machine(machine, contents, flow));
+        holes("Holes in the worktop", "front edge", PanelHole.inWorktop(stand), contents, flow);
+        contents.design()
+                .worktop()
+                .plate()
+                .ifPresent(plate -> flow.paragraph(plate.name() + ": its opening is made from "
+                        + "the plate as measured, " + contents.exact(plate.width()) + " × "
+                        + contents.exact(plate.depth())
+                        + ", " + contents.exact(plate.thickness()) + " thick, corners of "
+                        + contents.exact(plate.radius())
+                        + ", with " + contents.exact(plate.fit()) + " to spare on a ledge of "
+                        + contents.exact(plate.ledge())
+                        + ". Try it with the plate in hand; levelling screws in the ledge bring it flush."));
+        holes("Holes in the back", "lower edge of the carcass", PanelHole.inBack(stand), contents, flow);
+    }
+
+    private static void machine(MachineLayout machine, Contents contents, Flow flow) {
+        flow.heading("Machine on the worktop");
+        flow.paragraph(contents.design().machine().name() + ": base turned by "
+                + contents.design().place().turn() + "° counter-clockwise, seen from above. Operator at the "
+                + word(machine.operator()) + "."
+                + machine.infeed()
+                        .map(side -> " Boards go in at the " + word(side) + ".")
+                        .orElse(""));
+        flow.table(position(machine, contents));
+        if (!machine.bolts().isEmpty()) {
+            flow.lead("Bolts, from the worktop's left and front edge to their centres:");
+            flow.table(bolts(machine, contents));
+            contents.cutList().hardware().stream()
+                    .filter(line -> line.uses().stream().anyMatch(use -> use.startsWith("machine")))
+                    .forEach(line -> flow.item(
+                            Mark.BOX_ONLY, line.count() + " × " + line.item() + ": " + String.join("; ", line.uses())));
+            flow.paragraph("Lay the machine's own base or a rubbing of it on the worktop before boring: these places "
+                    + "are those of the preset. Tighten again after the first hours of use.");
+        }
+    }
+
+    private static Table position(MachineLayout machine, Contents contents) {
+        var top = contents.stand().worktop();
+        var base = machine.base();
+        var units = contents.units();
+        var columns = List.of(
+                Column.words("From the base to the worktop's"),
+                Column.figures("Left edge"),
+                Column.figures("Right edge"),
+                Column.figures("Front edge"),
+                Column.figures("Back edge"));
+        var row = List.of(
+                "distance, less than 0 where it reaches over",
+                units.bareLength(base.min().x() - top.min().x()),
+                units.bareLength(top.max().x() - base.max().x()),
+                units.bareLength(base.min().y() - top.min().y()),
+                units.bareLength(top.max().y() - base.max().y()));
+        return new Table(columns, List.of(row));
+    }
+
+    private static Table bolts(MachineLayout machine, Contents contents) {
+        var corner = contents.stand().worktop().min();
+        var rows = new ArrayList<List<String>>();
+        for (var bolt : machine.bolts()) {
+            rows.add(List.of(
+                    String.valueOf(rows.size() + 1),
+                    contents.units().bareLength(bolt.x() - corner.x()),
+                    contents.units().bareLength(bolt.y() - corner.y())));
+        }
+        return new Table(
+                List.of(Column.figures("Bolt"), Column.figures("From the left"), Column.figures("From the front")),
+                rows);
+    }
+
+    private static void holes(String title, String lower, List<PanelHole> holes, Contents contents, Flow flow) {
+        if (holes.isEmpty()) {
+            return;
+        }
+        flow.heading(title);
+        var units = contents.units();
+        flow.table(new Table(
+                List.of(
+                        Column.figures("No."),
+                        Column.prose("For"),
+                        Column.figures("x from left edge"),
+                        Column.figures("y from " + lower),
+                        Column.figures("Size"),
+                        Column.figures("Corner radius"),
+                        Column.words("Depth")),
+                IntStream.range(0, holes.size())
+                        .mapToObj(i -> row(i + 1, holes.get(i), units))
+                        .toList()));
+    }
+
+    private static List<String> row(int number, PanelHole hole, Units units) {
+        return List.of(
+                String.valueOf(number),
+                hole.purpose(),
+                units.bareLength(hole.x()),
+                units.bareLength(hole.y()),
+                hole.isRound()
+                        ? "Ø " + units.bareLength(2 * hole.radius())
+                        : units.bareLength(hole.area().width()) + " × "
+                                + units.bareLength(hole.area().height()),
+                hole.isRound() ? "" : units.bareLength(hole.radius()),
+                hole.depth().isPresent() ? units.bareLength(hole.depth().getAsDouble()) : "through");
+    }
+
+    private static String word(Enum<?> side) {
+        return side.name().toLowerCase(Locale.ROOT);
+    }
+}
