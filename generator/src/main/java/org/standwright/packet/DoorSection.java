@@ -73,16 +73,12 @@ final class DoorSection implements Section {
             return "cup " + contents.exact(concealed.cup()) + " wide and " + contents.exact(concealed.cupDepth())
                     + " deep in the back of the door, its centre " + contents.exact(concealed.cupFromEdge())
                     + " from the door's edge; plate screws " + contents.exact(concealed.plateSetBack())
-                    + " behind the front edge" + inset(contents) + ", " + contents.exact(concealed.plateSpacing())
+                    + " behind the carcass's front edge, " + contents.exact(concealed.plateSpacing())
                     + " apart, half of that above and half below its centre.";
         }
         var butt = (Hinge.Butt) hinge;
         return "leaves " + contents.exact(butt.length()) + " long and " + contents.exact(butt.leaf())
                 + " wide let in flush, " + contents.exact(butt.thickness()) + " deep, " + butt.screws()
                 + " screws in each.";
-    }
-
-    private static String inset(Contents contents) {
-        return contents.design().drawers().mount() == Mount.INSET ? " and the thickness of the inset door" : "";
     }
 }

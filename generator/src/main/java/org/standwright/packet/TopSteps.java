@@ -1,0 +1,74 @@
+package org.standwright.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.Support;
+import org.standwright.design.built.MachineLayout;
+import org.standwright.design.kit.Reference;
+import org.standwright.drawing.figure.PanelHole;
+
+/** Worktop on, then the machine with the drawers still out. Common practice, no source. */
+final class TopSteps {
+    private TopSteps() {}
+
+    static List<String> of(Contents contents, boolean drawers) {
+        var steps = new ArrayList<String>();
+        steps.add(worktop(contents) + holes(contents));
+        contents.design()
+                .worktop()
+                .plate()
+                .ifPresent(plate -> steps.add("Try " + plate.name()
+                        + " in its opening and turn the levelling screws until it lies flush all round; "
+                        + "a straightedge over it must not rock."));
+        steps.addAll(machine(contents, drawers));
+        return steps;
+    }
+
+    private static String worktop(Contents contents) {
+        if (contents.design().worktop().layers() == 1) {
+            return "Screw the worktop on from inside the carcass, up through the sub-top.";
+        }
+        return "Lay the lower layer of the worktop on the sub-top, spread glue on it and lay the oversize upper layer "
+                + "over it, even all round. Screw both up from inside the carcass while the glue is wet: the screws "
+                + "through the sub-top reach into the upper layer. Trim it flush when the glue has set.";
+    }
+
+    private static String holes(Contents contents) {
+        return PanelHole.inWorktop(contents.stand()).isEmpty()
+                ? ""
+                : " Holes and openings of the layers and the sub-top lie in line before the first screw goes in.";
+    }
+
+    private static List<String> machine(Contents contents, boolean drawers) {
+        if (contents.design().machine().reference().kind() == Reference.Kind.WORKTOP) {
+            return List.of(steady(contents));
+        }
+        var lift = steady(contents) + " Unplug the machine and lift it on with enough people or a hoist"
+                + (drawers ? ", the drawers still out." : ".");
+        boolean bolted =
+                contents.stand().machine().map(MachineLayout::bolts).stream().anyMatch(bolts -> !bolts.isEmpty());
+        return List.of(lift, bolted ? bolts(drawers) : leftToYou(contents));
+    }
+
+    private static String bolts(boolean drawers) {
+        return "Put the bolts in from above, wide washers and lock nuts on from below"
+                + (drawers ? ", through the empty drawer openings" : "")
+                + ". Tighten them crosswise until the machine neither rocks nor twists.";
+    }
+
+    private static String leftToYou(Contents contents) {
+        return "Left to you: the machine's bolts are not worked out and not listed. Bore through its own holes, none "
+                + "closer than " + contents.exact(30) + " to a worktop screw and clear of every side and partition; "
+                + "washers of " + contents.exact(25) + " or wider below, lock nuts.";
+    }
+
+    private static String steady(Contents contents) {
+        var support = contents.design().support();
+        if (support instanceof Support.Casters) {
+            return "Lock all casters.";
+        }
+        return support instanceof Support.Levelers
+                ? "Level the stand where it will work and lock the levelers."
+                : "Set the stand where it will work; shim it until it neither rocks nor leans.";
+    }
+}
