@@ -68,7 +68,7 @@ class ReportTest {
         double width = report.number("/bays/" + bay + "/opening/x1") - report.number("/bays/" + bay + "/opening/x0");
         for (var drawer : report.list("/bays/" + bay + "/drawers")) {
             assertThat(drawer.at("/box/width").doubleValue())
-                    .isCloseTo(width - 2 * report.number("/design/slide/sideSpace"), ROUNDING);
+                    .isCloseTo(width - 2 * report.number("/design/hang/slide/sideSpace"), ROUNDING);
             assertThat(drawer.at("/box/depth").doubleValue()).isCloseTo(report.longestSlide(), ROUNDING);
         }
     }

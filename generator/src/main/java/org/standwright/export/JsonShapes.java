@@ -8,6 +8,7 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.standwright.file.Families;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
@@ -16,7 +17,7 @@ import org.standwright.sheet.SheetUnit;
 
 /** Points, boxes and lists as the report writes them: points are arrays of three, lengths exact doubles in mm. */
 final class JsonShapes {
-    static final JsonMapper JSON = JsonMapper.builder()
+    static final JsonMapper JSON = Families.addTo(JsonMapper.builder())
             .addModule(new Jdk8Module())
             .defaultPropertyInclusion(
                     JsonInclude.Value.construct(JsonInclude.Include.NON_ABSENT, JsonInclude.Include.NON_ABSENT))
@@ -40,7 +41,7 @@ final class JsonShapes {
         return array;
     }
 
-    /** A record of plain numbers and words under its own names. */
+    /** A record of plain numbers and words under its own names; one of a family with its kind as a file calls it. */
     static ObjectNode plain(Object values) {
         return JSON.valueToTree(values);
     }

@@ -21,8 +21,7 @@ final class ReportBars {
                 .put("length", bars.length());
         node.set(
                 "lines",
-                JsonShapes.words(
-                        bars.run().lines().stream().map(CutLine::label).toList()));
+                JsonShapes.words(bars.run().lines().stream().map(CutLine::label).toList()));
         bars.bar().ifPresent(bar -> {
             node.put("barLength", bar.length());
             bar.price().ifPresent(price -> node.put("price", price.toString()));

@@ -3,11 +3,11 @@ package org.standwright.export;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Locale;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DoorLayout;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.built.SectionLayout;
-import org.standwright.packet.words.SlideLines;
 
 /** The report's part of the bays as built: sections, divided ones with bays of their own. */
 final class ReportContents {
@@ -24,7 +24,7 @@ final class ReportContents {
     }
 
     private static ObjectNode section(SectionLayout section) {
-        var node = JsonShapes.object().put("kind", JsonShapes.kind(section));
+        var node = JsonShapes.object().put("kind", kind(section));
         node.set("opening", JsonShapes.frontView(section.opening()));
         if (section instanceof SectionLayout.Drawers drawers) {
             node.set("drawers", JsonShapes.list(drawers.drawers(), ReportContents::drawer));
@@ -41,15 +41,20 @@ final class ReportContents {
         return node;
     }
 
+    /** The records are called what they hold. */
+    private static String kind(SectionLayout section) {
+        return section.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    }
+
     private static ObjectNode drawer(DrawerLayout drawer) {
         var node = JsonShapes.object().put("name", drawer.name());
         node.set("front", JsonShapes.frontView(drawer.front()));
         node.put("cell", drawer.cell());
         node.set("box", JsonShapes.plain(drawer.box()));
         node.set("inside", JsonShapes.plain(drawer.inside()));
-        SlideLines.slide(drawer).ifPresent(slide -> node.set("slide", JsonShapes.plain(slide)));
-        SlideLines.onSide(drawer).ifPresent(line -> node.put("slideLineOnSide", line));
-        SlideLines.onBox(drawer).ifPresent(line -> node.put("slideLineOnBox", line));
+        drawer.slide().ifPresent(slide -> node.set("slide", JsonShapes.plain(slide)));
+        drawer.slideLineOnSide().ifPresent(line -> node.put("slideLineOnSide", line));
+        drawer.slideLineOnBox().ifPresent(line -> node.put("slideLineOnBox", line));
         return node;
     }
 

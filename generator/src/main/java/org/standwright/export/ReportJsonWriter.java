@@ -12,6 +12,7 @@ import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
 import org.standwright.design.built.Stand;
+import org.standwright.packet.words.BarsToBuy;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.solid.AssemblySolids;
 
@@ -47,15 +48,18 @@ public final class ReportJsonWriter {
                 .put("kind", "report")
                 .put("unit", "mm")
                 .put("name", stand.design().name());
-        report.set("design", ReportStand.design(stand.design()));
+        report.set("design", ReportDesign.of(stand.design()));
         report.set("stack", ReportStand.stack(stand.stack()));
         report.set("carcass", JsonShapes.box(stand.carcass()));
-        report.set("bays", JsonShapes.list(stand.bays(), ReportStand::bay));
+        report.set("bays", JsonShapes.list(stand.bays(), ReportContents::bay));
+        stand.machine().ifPresent(machine -> report.set("machine", ReportStand.machine(machine)));
         report.set("materials", JsonShapes.list(stand.design().sheets(), ReportSheets::good));
         report.set("groups", parts.groups());
         report.set("parts", parts.parts());
         report.put("mass", solids.mass());
         report.set("cutList", JsonShapes.list(cutList.lines(), ReportJsonWriter::line));
+        report.set("bars", JsonShapes.list(BarsToBuy.of(stand.design(), cutList), ReportBars::bars));
+        report.set("edgings", JsonShapes.list(cutList.edgings(), ReportBars::edging));
         report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
         report.set("sheetPlan", ReportSheets.plan(plan));
         report.set("findings", JsonShapes.list(findings, ReportJsonWriter::finding));
@@ -68,10 +72,8 @@ public final class ReportJsonWriter {
                 .put("count", line.count())
                 .put("part", line.part().name())
                 .put("material", line.material().name())
-                .put("length", line.part().length())
-                .put("width", line.part().width())
-                .put("cutLength", line.part().roughLength())
-                .put("cutWidth", line.part().roughWidth());
+                .put("stock", line.material().isBar() ? "bar" : "sheet");
+        ReportParts.sizes(line.part(), node);
         node.set("members", JsonShapes.words(line.members()));
         node.set("notes", JsonShapes.words(line.notes()));
         return node;

@@ -50,16 +50,24 @@ final class ReportParts {
                 .put("name", part.name())
                 .put("group", solid.group())
                 .put("material", part.material().name())
-                .put("length", part.length())
-                .put("width", part.width())
-                .put("thickness", part.thickness())
-                .put("cutLength", part.roughLength())
-                .put("cutWidth", part.roughWidth())
                 .put("mass", solid.mass());
+        sizes(part, node);
         node.set("features", features(part));
         node.set("placement", placement(placed.placement()));
         node.set("box", JsonShapes.box(placed.box()));
         return node;
+    }
+
+    /** Finished, cut and rough size, and what covers which edge. */
+    static void sizes(Part part, ObjectNode node) {
+        node.put("length", part.length())
+                .put("width", part.width())
+                .put("thickness", part.thickness())
+                .put("cutLength", part.cutLength())
+                .put("cutWidth", part.cutWidth())
+                .put("roughLength", part.roughLength())
+                .put("roughWidth", part.roughWidth());
+        node.set("bands", JsonShapes.plain(part.bands()));
     }
 
     private static ArrayNode features(Part part) {

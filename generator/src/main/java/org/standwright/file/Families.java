@@ -14,7 +14,7 @@ import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Hinge;
 
 /** The families of records, and what a file calls each member. */
-final class Families {
+public final class Families {
     private static final List<Class<?>> BY_KIND = List.of(
             WorkingHeight.class, Support.class, Joint.class, Cutout.class, Content.class, Hang.class, Grip.class);
 
@@ -49,8 +49,8 @@ final class Families {
 
     private Families() {}
 
-    /** Lets a reader choose members: of a hinge by its style, of every other family by its kind. */
-    static JsonMapper.Builder addTo(JsonMapper.Builder reader) {
+    /** Lets JSON tell members: of a hinge by its style, of every other family by its kind. */
+    public static JsonMapper.Builder addTo(JsonMapper.Builder reader) {
         BY_KIND.forEach(family -> reader.addMixIn(family, ByKind.class));
         reader.addMixIn(Hinge.class, ByStyle.class);
         MEMBERS.forEach(reader::registerSubtypes);

@@ -18,7 +18,6 @@ import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
-import org.standwright.packet.words.SlideLines;
 import org.standwright.unit.Units;
 
 /** Sizes of the drawers, and the lines to fill in before their boxes are cut. */
@@ -115,11 +114,11 @@ final class DrawerSection implements Section {
                 box(drawer.box(), units),
                 units.bareLength(drawer.inside().height())));
         if (slides) {
-            row.add(SlideLines.slide(drawer)
+            row.add(drawer.slide()
                     .map(slide -> units.bareLength(slide.length()))
                     .orElse(""));
-            row.add(line(SlideLines.onSide(drawer), units));
-            row.add(line(SlideLines.onBox(drawer), units));
+            row.add(line(drawer.slideLineOnSide(), units));
+            row.add(line(drawer.slideLineOnBox(), units));
         }
         return row;
     }

@@ -8,10 +8,6 @@ import org.standwright.design.Support;
  * nut flanges lie in recesses that the bottom panel covers. Common practice, no source.
  */
 final class SupportSteps {
-    private static final String GLUED =
-            "Glue the two layers of each block strip together, edges flush, bores in line, " + "recesses on top.";
-    private static final String SET = "Spread glue on the strips, set them under the bottom, flush with the sides, and "
-            + "screw them down from inside the carcass through the bottom. The recesses are now covered for good.";
     private static final String BARE_WOOD = "no bare plywood on concrete";
 
     private SupportSteps() {}
@@ -21,31 +17,48 @@ final class SupportSteps {
         if (support instanceof Support.Casters casters) {
             return casters(casters);
         }
-        if (support instanceof Support.Levelers) {
-            return levelers();
+        if (support instanceof Support.Levelers levelers) {
+            return levelers(levelers);
         }
         return support instanceof Support.Plinth
                 ? plinth(contents)
                 : List.of("Put the pads under the uprights; " + BARE_WOOD + ".");
     }
 
+    private static String glued(Support.Bed bed) {
+        return bed == Support.Bed.STRIPS
+                ? "Glue the two layers of each block strip together, edges flush, bores in line, recesses on top."
+                : "Glue the two base layers together, edges flush, bores in line, recesses on top.";
+    }
+
+    private static String set(Support.Bed bed) {
+        return (bed == Support.Bed.STRIPS
+                        ? "Spread glue on the strips, set them under the bottom, flush with the sides, and screw them "
+                        : "Spread glue on the base, set it under the bottom, flush all round, and screw it ")
+                + "down from inside the carcass through the bottom. The recesses are now covered for good.";
+    }
+
     private static List<String> casters(Support.Casters casters) {
         var locks = casters.caster().brake() ? " The locks face the operator's side." : "";
+        var kinds = casters.others()
+                .map(others ->
+                        " " + casters.caster().name() + " at the operator's side, " + others.name() + " at the other.")
+                .orElse("");
         return List.of(
-                GLUED,
+                glued(casters.bed()),
                 "Put the caster bolts in from above, a wide washer under each head, every head below the surface. "
                         + "Bed the heads in epoxy (not listed), so that they do not turn when the nuts are tightened "
                         + "later.",
-                SET,
-                "Turn the carcass over. Put the casters over the bolts, washers and lock nuts on, and tighten." + locks
-                        + " Turn it back.");
+                set(casters.bed()),
+                "Turn the carcass over. Put the casters over the bolts, washers and lock nuts on, and tighten." + kinds
+                        + locks + " Turn it back.");
     }
 
-    private static List<String> levelers() {
+    private static List<String> levelers(Support.Levelers levelers) {
         return List.of(
-                GLUED,
+                glued(levelers.bed()),
                 "Drive the leveler nuts in from above until each flange lies below the surface.",
-                SET,
+                set(levelers.bed()),
                 "Turn the carcass over, screw the levelers in to their usual height, and turn it back.");
     }
 

@@ -187,7 +187,7 @@ class ReportJsonWriterTest {
 
     @Test
     void fitsEveryDrawerBetweenItsSlides() {
-        double side = report.at("/design/slide/sideSpace").asDouble();
+        double side = report.at("/design/hang/slide/sideSpace").asDouble();
         for (var bay : report.get("bays")) {
             double opening =
                     bay.at("/opening/x1").asDouble() - bay.at("/opening/x0").asDouble();
