@@ -67,7 +67,7 @@ final class Report {
     }
 
     double carcassHeight() {
-        return number("/design/workingHeight") - support() - overCarcass();
+        return number("/design/workingHeight/height") - support() - overCarcass();
     }
 
     /** What a bay without a width of its own gets: the plan less sides, partitions and given widths, shared evenly. */

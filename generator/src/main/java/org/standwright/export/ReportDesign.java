@@ -12,7 +12,8 @@ final class ReportDesign {
     static ObjectNode of(StandDesign design) {
         var drawers = design.drawers();
         var node = JsonShapes.object();
-        node.set("workingHeight", JsonShapes.plain(design.workingHeight()));
+        var height = JsonShapes.plain(design.workingHeight());
+        node.set("workingHeight", height.put("height", design.workingHeight().height()));
         node.set("machine", JsonShapes.plain(design.machine()));
         node.set("place", JsonShapes.plain(design.place()));
         node.set("plan", JsonShapes.plain(PlanSize.of(design)));

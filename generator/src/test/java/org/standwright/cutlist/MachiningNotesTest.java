@@ -27,8 +27,8 @@ class MachiningNotesTest {
             "as left side: x from the lower end, y from the front edge, show face to the left";
 
     @Test
-    void sayNothingOfAPlainBoard() {
-        assertThat(notes()).isEmpty();
+    void sayOfAPlainBoardWhereItsReferenceLies() {
+        assertThat(notes()).containsExactly(REFERENCE);
     }
 
     @Test

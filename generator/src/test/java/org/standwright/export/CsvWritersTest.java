@@ -6,11 +6,15 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
 import org.standwright.design.Designs;
+import org.standwright.part.Banding;
+import org.standwright.part.Bands;
+import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.unit.Units;
 
@@ -19,13 +23,21 @@ class CsvWritersTest {
 
     @Test
     void writesALineOfTheCutListAsARow() throws IOException {
-        var part = Part.blank("side", Designs.BOARD_18.material(), 876.3, 300).cutOver(2);
+        var tape = Optional.of(new Banding("tape", 0.5));
+        var part = Part.blank("side", Designs.BOARD_18.material(), 876.3, 300)
+                .cutOver(2)
+                .banded(Bands.atY0(tape));
+        var bar = Part.blank("runner", Material.bar("oak 40 x 20", 40, 20, 700), 500, 40);
+        var runner = new CutLine("B", bar, List.of("runner"), List.of());
         var line = new CutLine("A", part, List.of("left side", "right side"), List.of("dado", "groove"));
-        CutListCsvWriter.write(new CutList(List.of(line), List.of()), Units.INCH, out);
+        CutListCsvWriter.write(new CutList(List.of(runner, line), List.of()), Units.INCH, out);
         assertThat(text()).isEqualTo("""
-                label,count,part,material,thickness mm,cut length mm,cut width mm,finished length mm,\
-                finished width mm,cut length,cut width,pieces,machining
-                A,2,side,board 18,18,880.3,304,876.3,300,34 21/32 in,11 31/32 in,left side; right side,dado; groove
+                label,count,part,stock,material,thickness mm,rough length mm,rough width mm,cut length mm,\
+                cut width mm,finished length mm,finished width mm,rough length,rough width,band reference end,\
+                band far end,band reference edge,band far edge,pieces,machining
+                A,2,side,sheet,board 18,18,880.3,303.5,876.3,299.5,876.3,300,34 21/32 in,11 15/16 in,,,tape,,\
+                left side; right side,dado; groove
+                B,1,runner,bar,oak 40 x 20,20,500,40,500,40,500,40,19 11/16 in,1 9/16 in,,,,,runner,
                 """);
     }
 

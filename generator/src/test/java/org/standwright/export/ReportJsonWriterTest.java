@@ -139,9 +139,9 @@ class ReportJsonWriterTest {
             var line = line(piece.get("label").asText());
             boolean turned = piece.get("turned").asBoolean();
             assertThat(turned).as("grain runs along the sheet").isFalse();
-            assertThat(piece.get("length").asDouble() - line.get("cutLength").asDouble())
+            assertThat(piece.get("length").asDouble() - line.get("roughLength").asDouble())
                     .isBetween(-ROUNDING, SHEET_UNIT);
-            assertThat(piece.get("width").asDouble() - line.get("cutWidth").asDouble())
+            assertThat(piece.get("width").asDouble() - line.get("roughWidth").asDouble())
                     .isBetween(-ROUNDING, SHEET_UNIT);
         }
         assertThat(wanted.values()).containsOnly(0);

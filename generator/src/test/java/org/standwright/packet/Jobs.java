@@ -90,7 +90,11 @@ final class Jobs {
     }
 
     static List<Drawing> packet(StandDesign design) {
-        Stand stand = StandBuilder.build(design);
+        return packet(StandBuilder.build(design));
+    }
+
+    static List<Drawing> packet(Stand stand) {
+        var design = stand.design();
         var list = CutList.of(stand.assembly(), design.unit());
         var masses = List.of(new MassLine("machine", 38), new MassLine("boards", 61.25));
         return Packet.pages(stand, list, plan(design, list), FINDINGS, masses);
