@@ -166,8 +166,9 @@ public final class MixedStand {
                 opening,
                 List.of(
                         new SectionLayout.Drawers(upper, List.of(drawer)),
-                        new SectionLayout.Closed(closed, List.of(door), List.of(128.0)),
-                        new SectionLayout.Open(open, List.of(80.0))));
+                        new SectionLayout.Closed(
+                                closed, List.of(door), List.of(128.0), Optional.of(Shelves.Kind.ADJUSTABLE)),
+                        new SectionLayout.Open(open, List.of(80.0), Optional.of(Shelves.Kind.FIXED))));
     }
 
     /** Divided into a bay with a drawer and one with a pair of doors; kept clear below. */
@@ -224,11 +225,13 @@ public final class MixedStand {
                                                                         left.y0(),
                                                                         left.x1(),
                                                                         left.y1() - 108),
-                                                                List.of()))),
+                                                                List.of(),
+                                                                Optional.empty()))),
                                         new BayLayout(
                                                 "2b",
                                                 right,
-                                                List.of(new SectionLayout.Closed(right, doors, List.of()))))),
+                                                List.of(new SectionLayout.Closed(
+                                                        right, doors, List.of(), Optional.empty()))))),
                         new SectionLayout.Clear(clear, "vacuum")));
     }
 
