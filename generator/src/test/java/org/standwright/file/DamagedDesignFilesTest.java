@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.standwright.file.text.DesignFileException;
@@ -39,14 +40,51 @@ class DamagedDesignFilesTest {
             "{ \"kind\": \"plinth\" }",
             "{ \"preset\": \"birch-18\" }",
             "{ \"preset\": 1 }",
-            "[{ \"kind\": 3 }]");
+            "[{ \"kind\": 3 }]",
+            "{ \"kind\": \"elbow\", \"elbow\": 1100, \"work\": \"light\" }",
+            "{ \"kind\": \"open\" }",
+            "{ \"kind\": \"divided\", \"bays\": [1, {}] }",
+            "{ \"preset\": \"hinge-butt-50\", \"style\": \"butt\" }",
+            "{ \"preset\": \"thickness-planer\", \"style\": \"tape\" }",
+            "[{ \"kind\": \"round\" }]",
+            "45");
+    /** The sample with one of everything that it leaves out. */
+    private static final String RICH = SampleDesign.TEXT
+            .replace("\"900 mm\"", "{ \"kind\": \"beside\", \"surface\": \"bench\", \"surfaceHeight\": 900 }")
+            .replace(
+                    "  \"plan\"",
+                    "  \"place\": { \"turn\": 90, \"margins\": { \"left\": 20 }, \"shims\": { \"least\": 0,"
+                            + " \"usual\": 2, \"most\": 9 } },\n  \"layout\": \"mirrored\",\n  \"plan\"")
+            .replace("\"caster-100\"", "\"caster-100\", \"others\": \"caster-100-fixed\"")
+            .replace("\"housing\": 6", "\"joint\": { \"kind\": \"dowels\", \"dowel\": \"dowel-8x30\" }")
+            .replace(
+                    "\"layers\": 2",
+                    "\"layers\": 2, \"plate\": { \"name\": \"Plate\", \"x\": 360, \"y\": 280, \"width\": 298,"
+                            + " \"depth\": 235, \"thickness\": 9.5 }")
+            .replace(
+                    "  \"bays\"",
+                    "  \"cutouts\": [{ \"kind\": \"round\", \"use\": \"cord\", \"in\": \"back\", \"x\": 90,"
+                            + " \"y\": 80, \"diameter\": 60 }],\n  \"edges\": { \"fronts\": \"tape-2\","
+                            + " \"worktop\": { \"front\": \"lipping-8\" } },\n  \"bays\"")
+            .replace(
+                    "{ \"kind\": \"filled-drawers\", \"front\": 80 }",
+                    "{ \"kind\": \"divided\", \"bays\": [{ \"contents\": [{ \"kind\": \"door\", \"hinge\":"
+                            + " { \"preset\": \"hinge-35-inset\", \"style\": \"concealed\", \"opening\": 95 } }] },"
+                            + " { \"contents\": [{ \"kind\": \"open\", \"shelves\": { \"kind\": \"fixed\","
+                            + " \"count\": 1 } }, { \"kind\": \"clear\", \"use\": \"hose\" }] }] }")
+            .replace("\"gap\": 3", "\"gap\": 3, \"grip\": { \"kind\": \"pull\", \"pull\": \"pull-96\" }");
+
+    @Test
+    void readsWhatItDamages() {
+        assertThat(SampleDesign.read(RICH).design().cutouts()).hasSize(1);
+    }
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void survivesAnyLetterChanged(long seed) {
         var random = new SplittableRandom(seed);
         for (int i = 0; i < CASES; i++) {
-            var text = new StringBuilder(SampleDesign.TEXT);
+            var text = new StringBuilder(RICH);
             for (int changes = random.nextInt(1, 4); changes > 0; changes--) {
                 int at = random.nextInt(text.length());
                 var letter = String.valueOf(LETTERS.charAt(random.nextInt(LETTERS.length())));
@@ -62,7 +100,7 @@ class DamagedDesignFilesTest {
         var random = new SplittableRandom(seed);
         var mapper = new ObjectMapper();
         for (int i = 0; i < CASES; i++) {
-            var tree = mapper.readTree(SampleDesign.TEXT);
+            var tree = mapper.readTree(RICH);
             var pointers = new ArrayList<String>();
             collect("", tree, pointers);
             var pointer = JsonPointer.compile(pointers.get(random.nextInt(pointers.size())));

@@ -60,6 +60,35 @@ class StartingFileTest {
 
     @ParameterizedTest
     @MethodSource("machines")
+    void putsTheMachineInTheMiddleAsNearAsATapeShows(String machine, Units unit) {
+        var stand = DesignFiles.parse("new.json", StartingFile.forMachine(LIBRARY, machine, unit), LIBRARY)
+                .design();
+        double front = stand.place().margins().front().orElseThrow();
+        double back = PlanSize.of(stand).depth() - stand.machine().base().depth() - front;
+
+        assertThat(front).isGreaterThanOrEqualTo(38);
+        assertThat(back - front).isBetween(-1e-9, 2 * 12.7);
+    }
+
+    @Test
+    void showsWhatAMakerMayChoose() {
+        assertThat(StartingFile.forMachine(LIBRARY, "drill-press", Units.INCH)).contains("""
+                  "place": { "turn": 0, "margins": { "front": "2 in" } },
+                  "workingHeight": "40 in",
+                  "plan": { "width": "20 in", "depth": "20 in" },
+                  "layout": "as-written",
+                """, """
+                "joint": { "kind": "dado" }""", """
+                    "hang": { "kind": "slides", "slide": "slide-1-3-4-full-inch" },
+                    "mount": "overlay",
+                    "grip": { "kind": "pull", "pull": "pull-3-inch" }
+                """, """
+                  "edges": { "fronts": "tape-0.024-inch" },
+                """);
+    }
+
+    @ParameterizedTest
+    @MethodSource("machines")
     void leavesRoomForDrawersOfAtLeast75MillimetresInOpeningsOfAtLeast150(String machine, Units unit) {
         var stand = DesignFiles.parse("new.json", StartingFile.forMachine(LIBRARY, machine, unit), LIBRARY)
                 .design();
