@@ -66,7 +66,7 @@ public final class DrawerFit {
     }
 
     /** Depth from the back of an inset front, or from the carcass's front edge, to the inside of the back, mm. */
-    public static double room(Frame frame) {
+    private static double room(Frame frame) {
         return frame.insideDepth() - frontInCarcass(frame);
     }
 }
