@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.built.DoorLayout;
+import org.standwright.design.kit.Hinge;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 
@@ -40,6 +41,8 @@ public final class ShelfFit {
             double shelf = holes.stream()
                     .map(hole -> hole - opening.y0() + PIN / 2)
                     .filter(place -> !Grid.less(place, from))
+                    .filter(place -> doors.stream()
+                            .noneMatch(door -> isAtHinge(opening.y0() + place, opening.y0() + place + panel, door)))
                     .min(Comparator.comparingDouble(place -> Math.abs(place - even)))
                     .orElseThrow(() -> new ImpossibleDesignException(
                             field,
@@ -68,5 +71,14 @@ public final class ShelfFit {
     private static boolean isBesideHinge(double hole, DoorLayout door) {
         double off = HingeSpan.half(door.hinge()) + FROM_HINGE;
         return door.hinges().stream().anyMatch(hinge -> Math.abs(door.front().y0() + hinge - hole) < off);
+    }
+
+    /** Whether a board between these two heights meets an arm or plate that reaches into the opening. */
+    private static boolean isAtHinge(double underside, double top, DoorLayout door) {
+        double half = HingeSpan.half(door.hinge());
+        return door.hinge() instanceof Hinge.Concealed
+                && door.hinges().stream()
+                        .map(hinge -> door.front().y0() + hinge)
+                        .anyMatch(z -> Grid.less(underside, z + half) && Grid.less(z - half, top));
     }
 }
