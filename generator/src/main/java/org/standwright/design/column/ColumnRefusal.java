@@ -40,7 +40,7 @@ final class ColumnRefusal {
         return new ImpossibleDesignException(
                 place.pointer() + "/contents",
                 "Drawer " + place.name() + "." + drawer + " has a front of " + units.length(height)
-                        + ", too low for a box with its slide: it takes " + units.length(least) + " or more.",
+                        + ", too low for a box with what it runs on: it takes " + units.length(least) + " or more.",
                 List.of("Use fewer drawers in bay " + place.name() + ", or make this front " + Exact.up(units, least)
                         + " high."));
     }
