@@ -31,6 +31,7 @@ import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Hinge;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
+import org.standwright.solid.ClosedSolids;
 
 /** Whole stands with doors beside, above and below drawers on slides and on runners. */
 class HungStandsTest {
@@ -63,6 +64,16 @@ class HungStandsTest {
                 of(bay(given(120.0), open(150), fill(100)), bay(door(hinge, Hung.LEFT, 1), equal(1))),
                 of(bay(graduated(3, 1.3)), bay(equal(2), open(150), given(130.0))),
                 of(bay(divided(bay(equal(2)), bay(door(hinge, Hung.RIGHT, 0))), given(140.0))));
+    }
+
+    @Test
+    void haveClosedSolidsOfTheVolumeThatTheirFeaturesLeave() {
+        var concealed = stand(Mount.OVERLAY, bay(equal(1), door(Mixed.CONCEALED, Hung.PAIR, 1)));
+        ClosedSolids.check(StandBuilder.build(Draft.of(concealed, draft -> draft.grip(new Grip.Notch(90, 20))))
+                .assembly());
+        var butt = stand(Mount.INSET, bay(equal(2), door(HandMade.BUTT, Hung.PAIR, 0)));
+        ClosedSolids.check(
+                StandBuilder.build(Draft.of(butt, draft -> draft.hang(RUNNERS))).assembly());
     }
 
     /** Whatever their number, shelves on pins come to lie above or below the hinges. */
