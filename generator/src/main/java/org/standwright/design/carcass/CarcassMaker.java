@@ -48,6 +48,7 @@ public final class CarcassMaker {
      * @param bores holes in the walls of openings, each made in the side or partition whose face lies there
      */
     public Group carcass(List<Hole> bottomHoles, List<SideBore> bores, List<Block> slides) {
+        uprights.check(bores, panels.partitions());
         var parts = new ArrayList<PlacedPart>();
         parts.add(uprights.leftSide(bores));
         parts.add(uprights.rightSide(bores));

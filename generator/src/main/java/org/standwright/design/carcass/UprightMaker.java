@@ -35,25 +35,45 @@ final class UprightMaker {
         this.levels = levels;
     }
 
+    /**
+     * Refuses a hole that no upright is there for.
+     *
+     * @throws IllegalArgumentException when the wall of a hole is no face of a side or partition at its height
+     */
+    void check(List<SideBore> bores, List<Upright> partitions) {
+        for (var bore : bores) {
+            if (Stream.concat(Stream.of(left(), right()), partitions.stream())
+                    .noneMatch(upright -> isBoredBy(upright, bore))) {
+                throw new IllegalArgumentException("no upright is there for " + bore + ".");
+            }
+        }
+    }
+
+    private Upright left() {
+        return new Upright("left side", Upright.Kind.LEFT_SIDE, 0, frame.floorToCarcass(), frame.top());
+    }
+
+    private Upright right() {
+        double x = frame.width() - frame.panel();
+        return new Upright("right side", Upright.Kind.RIGHT_SIDE, x, frame.floorToCarcass(), frame.top());
+    }
+
     PlacedPart leftSide(List<SideBore> bores) {
-        var left = new Upright("left side", Upright.Kind.LEFT_SIDE, 0, frame.floorToCarcass(), frame.top());
         var part = side(frame.depth() - frame.back(), frame.depth())
                 .banded(Bands.atY0(band))
-                .with(dados(left))
-                .with(holes(left, bores));
+                .with(dados(left()))
+                .with(holes(left(), bores));
         var origin = new Vec3(frame.panel(), 0, frame.floorToCarcass());
-        return new PlacedPart(left.label(), part, new Placement(Axis.Z_PLUS, Axis.Y_PLUS, origin));
+        return new PlacedPart(left().label(), part, new Placement(Axis.Z_PLUS, Axis.Y_PLUS, origin));
     }
 
     PlacedPart rightSide(List<SideBore> bores) {
-        double x = frame.width() - frame.panel();
-        var right = new Upright("right side", Upright.Kind.RIGHT_SIDE, x, frame.floorToCarcass(), frame.top());
         var part = side(0, frame.back())
                 .banded(Bands.atY1(band))
-                .with(dados(right))
-                .with(holes(right, bores));
-        var origin = new Vec3(x, frame.depth(), frame.floorToCarcass());
-        return new PlacedPart(right.label(), part, new Placement(Axis.Z_PLUS, Axis.Y_MINUS, origin));
+                .with(dados(right()))
+                .with(holes(right(), bores));
+        var origin = new Vec3(right().x(), frame.depth(), frame.floorToCarcass());
+        return new PlacedPart(right().label(), part, new Placement(Axis.Z_PLUS, Axis.Y_MINUS, origin));
     }
 
     /** A side with its rabbets; the back's lies between these two lines across its width. */
@@ -119,7 +139,7 @@ final class UprightMaker {
     }
 
     /** Whether a hole goes into this upright: its wall lies in one of the two faces. */
-    boolean isBoredBy(Upright upright, SideBore bore) {
+    private boolean isBoredBy(Upright upright, SideBore bore) {
         double face = bore.wall() == Side.LEFT ? upright.x() + frame.panel() : upright.x();
         return Grid.same(bore.x(), face) && within(bore.z(), upright);
     }
