@@ -54,7 +54,7 @@ public final class StandHardware {
         runners(list, parts);
         worktop(list, parts);
         plinth(list, parts);
-        back(list);
+        back(list, parts);
         fronts(list, parts, drawers);
         doors(list, bays);
         pins(list, parts);
@@ -84,7 +84,7 @@ public final class StandHardware {
                 screws.slideInto(design.drawers().box().material().thickness()),
                 "on drawer boxes");
         screws(list, parts, "side", screws.slideInto(frame.panel()), "on sides");
-        if (!frame.partitions().isEmpty()) {
+        if (holes(parts, "partition", "slide pilot") > 0) {
             screws(list, parts, "partition", screws.slideIntoShared(frame.panel()), "on partitions");
         }
     }
@@ -134,9 +134,9 @@ public final class StandHardware {
         }
     }
 
-    private void back(List<Hardware> list) {
-        double around =
-                2 * frame.height() + 2 * frame.width() + frame.partitions().size() * frame.height();
+    private void back(List<Hardware> list, List<Part> parts) {
+        double levels = lengths(parts, "divider") + lengths(parts, "shelf");
+        double around = 2 * frame.height() + 2 * frame.width() + lengths(parts, "partition") + levels;
         double into = frame.back() + 2 * frame.panel();
         list.add(new Hardware(
                 screw(design.screws().panel().name(), screws.panel(into, "the back")),
@@ -195,6 +195,13 @@ public final class StandHardware {
             list.add(new Hardware(
                     pull.name() + " with its screws" + spacing, count, where + ", bored after they are set"));
         }
+    }
+
+    private static double lengths(List<Part> parts, String name) {
+        return parts.stream()
+                .filter(part -> part.name().equals(name))
+                .mapToDouble(Part::length)
+                .sum();
     }
 
     private String screw(String family, double length) {

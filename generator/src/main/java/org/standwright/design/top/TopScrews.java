@@ -46,12 +46,17 @@ public final class TopScrews {
         new Cutouts(frame).in(Cutout.In.WORKTOP).forEach(cutout -> openings.add(cutout.area()));
     }
 
-    /** Through holes in the assembly's x and y, bay by bay from the left, front to back. */
-    public List<Hole> places() {
+    /**
+     * Through holes in the assembly's x and y, opening by opening from the left, front to back.
+     *
+     * @param below openings right below the sub-top, seen from the front
+     */
+    public List<Hole> places(List<Rect> below) {
         var places = new ArrayList<Point2>();
-        for (int bay = 0; bay < frame.openings().size(); bay++) {
-            double left = frame.openingLeft(bay) + FROM_PANEL;
-            double right = left + frame.openings().get(bay) - 2 * FROM_PANEL;
+        for (var opening : below) {
+            double from = Math.min(FROM_PANEL, opening.width() / 2);
+            double left = opening.x0() + from;
+            double right = opening.x1() - from;
             for (double x : row(left, right)) {
                 for (double y : row(FROM_PANEL, frame.insideDepth() - FROM_PANEL)) {
                     aside(new Point2(x, y), left, right, places).ifPresent(places::add);

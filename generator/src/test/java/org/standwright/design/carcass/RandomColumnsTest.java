@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.assembly.PlacedPart;
 import org.standwright.design.Bay;
 import org.standwright.design.Content;
 import org.standwright.design.Draft;
@@ -30,6 +31,8 @@ import org.standwright.design.column.Mixed;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.geom.Rect;
+import org.standwright.part.Channel;
+import org.standwright.part.Hole;
 import org.standwright.unit.Units;
 
 /** Bays filled at random: what is built holds together, what is too low builds at the height that the message names. */
@@ -85,6 +88,7 @@ class RandomColumnsTest {
     private static void judge(StandDesign design) {
         var stand = StandBuilder.build(design);
         Clearances.check(stand.assembly());
+        stand.assembly().groups().get(1).parts().forEach(RandomColumnsTest::staysApartFromDadosAndHoles);
         var fronts = new ArrayList<Rect>();
         for (var bay : stand.bays()) {
             fillsItsOpening(bay, design.carcass().sheet().material().thickness());
@@ -95,6 +99,33 @@ class RandomColumnsTest {
             for (int j = i + 1; j < fronts.size(); j++) {
                 assertThat(gap(fronts.get(i), fronts.get(j))).isGreaterThan(3 - 1e-6);
             }
+        }
+    }
+
+    /** No hole in a dado, or into another hole. */
+    private static void staysApartFromDadosAndHoles(PlacedPart placed) {
+        var part = placed.part();
+        var holes = part.features().stream()
+                .filter(Hole.class::isInstance)
+                .map(Hole.class::cast)
+                .toList();
+        for (var hole : holes) {
+            double r = hole.diameter() / 2;
+            part.features().stream()
+                    .filter(Channel.class::isInstance)
+                    .map(Channel.class::cast)
+                    .filter(channel -> hole.depthIn(part.thickness())
+                                    + (channel.face() == hole.face() ? part.thickness() : channel.depth())
+                            > part.thickness())
+                    .forEach(channel -> assertThat(gap(
+                                    channel.area(), new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r)))
+                            .as("%s and %s in %s", hole, channel, placed.label())
+                            .isGreaterThan(-1e-6));
+            holes.stream()
+                    .filter(other -> other != hole && other.face() == hole.face())
+                    .forEach(other -> assertThat(StrictMath.hypot(other.x() - hole.x(), other.y() - hole.y()))
+                            .as("%s and %s in %s", hole, other, placed.label())
+                            .isGreaterThan((hole.diameter() + other.diameter()) / 2));
         }
     }
 

@@ -103,7 +103,8 @@ class PlateTest {
 
     @Test
     void screwsTheWorktopBesideThePlate() {
-        var screws = new TopScrews(frame(design(PLATE))).places();
+        var frame = frame(design(PLATE));
+        var screws = new TopScrews(frame).places(List.of(frame.opening(0)));
 
         assertThat(screws).hasSizeGreaterThanOrEqualTo(8);
         assertThat(screws)
