@@ -15,12 +15,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.Bay;
 import org.standwright.design.Content;
+import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Hung;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
 import org.standwright.design.Shelves;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Support;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DoorLayout;
@@ -37,6 +39,9 @@ import org.standwright.unit.Units;
 
 /** Bays filled at random: what is built holds together, what is too low builds at the height that the message names. */
 class RandomColumnsTest {
+    private static final List<Support> SUPPORTS =
+            List.of(Designs.CASTERS, Designs.LEVELERS, new Support.Plinth(90, 75, 5), new Support.None(5));
+
     @ParameterizedTest
     @MethodSource("seeds")
     void buildsOrNamesWhatWouldBuild(long seed) {
@@ -50,8 +55,10 @@ class RandomColumnsTest {
         var units = random.nextInt(3) == 0 ? Units.INCH : Units.MM;
         double height = random.nextDouble(400, 1400);
         double width = random.nextDouble(600, 1150);
+        var support = SUPPORTS.get(random.nextInt(SUPPORTS.size()));
         var design = Draft.of(Mixed.rounded(stand(mount, bays.toArray(Bay[]::new)), rounding), draft -> {
             draft.unit = units;
+            draft.support = support;
             draft.workingHeight = new WorkingHeight.Given(height);
             draft.plan(width, 560);
         });
