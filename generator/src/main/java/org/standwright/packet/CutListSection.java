@@ -17,9 +17,6 @@ import org.standwright.unit.Units;
 
 /** What to cut. */
 final class CutListSection implements Section {
-    /** As the size before it. */
-    private static final String SAME = "=";
-
     @Override
     public void print(Contents contents, Flow flow) {
         flow.freshPage();
@@ -50,22 +47,24 @@ final class CutListSection implements Section {
                         Column.words("Part"),
                         Column.figures("Count"),
                         Column.figures("Rough blank"),
-                        Column.figures("Cut size"),
-                        Column.figures("Finished"),
                         Column.prose("Notes")),
                 rows);
     }
 
     private static List<String> row(CutLine line, SecondStage later, Units units) {
-        var sizes = new BlankSizes(line.part(), units);
         return List.of(
                 line.label(),
                 line.part().name(),
                 String.valueOf(line.count()),
-                sizes.rough(),
-                sizes.isTrimmed() ? sizes.cut() : SAME,
-                sizes.isBanded() ? sizes.finished() : SAME,
+                sizes(new BlankSizes(line.part(), units)),
                 notes(line, later).collect(Collectors.joining("\n")));
+    }
+
+    /** The rough blank, and the sizes that differ from the one before them. */
+    private static String sizes(BlankSizes sizes) {
+        return sizes.rough()
+                + (sizes.isTrimmed() ? "\ncut size\n" + sizes.cut() : "")
+                + (sizes.isBanded() ? "\nfinished size\n" + sizes.finished() : "");
     }
 
     private static Stream<String> notes(CutLine line, SecondStage later) {

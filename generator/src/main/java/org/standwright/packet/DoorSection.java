@@ -40,7 +40,7 @@ final class DoorSection implements Section {
                         Column.words("Door"),
                         Column.figures("Width × height"),
                         Column.words("Hung"),
-                        Column.prose("Hinge"),
+                        Column.words("Hinge"),
                         Column.figures("Hinges on the door"),
                         Column.figures("On the carcass")),
                 rows));

@@ -96,7 +96,7 @@ final class MachineSection implements Section {
         flow.table(new Table(
                 List.of(
                         Column.figures("No."),
-                        Column.prose("For"),
+                        Column.words("For"),
                         Column.figures("x from left edge"),
                         Column.figures("y from " + lower),
                         Column.figures("Size"),

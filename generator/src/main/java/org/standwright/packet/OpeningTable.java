@@ -38,7 +38,7 @@ final class OpeningTable {
         }
         return new Table(
                 List.of(
-                        Column.prose("Front or opening"),
+                        Column.words("Front or opening"),
                         Column.figures("Width"),
                         Column.figures("Height"),
                         Column.figures("Lower edge above the floor")),

@@ -35,6 +35,7 @@ import org.standwright.design.kit.Dowel;
 import org.standwright.design.kit.Hinge;
 import org.standwright.design.kit.Point2;
 import org.standwright.design.kit.Side;
+import org.standwright.design.kit.Size3;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
@@ -61,6 +62,7 @@ public final class MixedStand {
 
     private final Stand plain;
     private final List<PlacedPart> more = new ArrayList<>();
+    private Group drawer2a;
 
     private MixedStand(Units units) {
         plain = StandBuilder.build(Designs.stand(
@@ -89,11 +91,14 @@ public final class MixedStand {
             if (group.name().equals("worktop")) {
                 groups.add(Group.fixed(
                         "worktop", group.parts().stream().map(MixedStand::bored).toList(), List.of()));
+            } else if (group.name().equals("carcass")) {
+                groups.add(Group.fixed("carcass", group.parts(), List.of()));
             } else if (!group.name().startsWith("drawer")
                     || drawers.contains(group.name().substring(7))) {
                 groups.add(group);
             }
         }
+        groups.add(drawer2a);
         groups.add(Group.fixed("more", more, List.of()));
         var hardware = Stream.concat(
                         plain.assembly().hardware().stream(),
@@ -183,22 +188,22 @@ public final class MixedStand {
                 "2a.1",
                 new Rect(left.x0(), left.y1() - 90, left.x1(), left.y1()),
                 90,
-                drawer.box(),
+                new Size3(left.width() - 26, 500, 60),
                 drawer.inside(),
                 drawer.slide(),
                 drawer.slideLineOnSide(),
                 drawer.slideLineOnBox());
-        more.add(new PlacedPart(
-                "drawer 2a.1 front",
-                Part.blank(
-                        "drawer front",
-                        Designs.BOARD_18.material(),
-                        small.front().width(),
-                        90),
-                new Placement(
-                        Axis.X_PLUS,
-                        Axis.Z_PLUS,
-                        new Vec3(small.front().x0(), -1.5, small.front().y0()))));
+        var front = Part.blank("drawer front", Designs.BOARD_18.material(), left.width(), 90);
+        var at = new Placement(Axis.X_PLUS, Axis.Z_PLUS, new Vec3(left.x0(), -1.5, left.y1() - 90));
+        var box = Part.blank("box front", Designs.BOARD_12.material(), left.width() - 26, 60);
+        var in = new Placement(Axis.X_PLUS, Axis.Z_PLUS, new Vec3(left.x0() + 13, 10.5, left.y1() - 80));
+        drawer2a = new Group(
+                "drawer 2a.1",
+                new Vec3(0, -500, 0),
+                List.of(
+                        new PlacedPart("drawer 2a.1 front", front, at),
+                        new PlacedPart("drawer 2a.1 box front", box, in)),
+                List.of());
         double half = right.width() / 2;
         var one = new Rect(right.x0(), level, right.x0() + half - 1.5, opening.y1());
         var other = new Rect(right.x0() + half + 1.5, level, right.x1(), opening.y1());
@@ -277,8 +282,8 @@ public final class MixedStand {
     private MachineLayout machine() {
         double top = plain.worktop().max().z();
         return new MachineLayout(
-                new Box3(new Vec3(80, 80, top), new Vec3(640, 440, top + 110)),
-                new Box3(new Vec3(60, -90, top), new Vec3(660, 610, top + 480)),
+                new Box3(new Vec3(80, 100, top), new Vec3(640, 460, top + 110)),
+                new Box3(new Vec3(60, -70, top), new Vec3(660, 630, top + 480)),
                 Side.FRONT,
                 Optional.of(Side.LEFT),
                 List.of(new Point2(120, 100), new Point2(600, 100), new Point2(120, 380), new Point2(600, 380)));

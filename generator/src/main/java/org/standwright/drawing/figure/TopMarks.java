@@ -9,11 +9,13 @@ import org.standwright.design.built.Stand;
 import org.standwright.design.kit.Point2;
 import org.standwright.design.kit.Side;
 import org.standwright.drawing.Arc;
+import org.standwright.drawing.Fill;
 import org.standwright.drawing.Lettering;
 import org.standwright.drawing.Letters;
 import org.standwright.drawing.Line;
 import org.standwright.drawing.Pen;
 import org.standwright.drawing.Point;
+import org.standwright.drawing.Polygon;
 import org.standwright.drawing.Shape;
 import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
@@ -32,7 +34,7 @@ record TopMarks(Stand stand, Box3 worktop, Scale scale, TextMeasure measure) {
         stand.machine().ifPresent(machine -> {
             shapes.addAll(Outline.of(scale.paper(Sight.TOP.project(machine.base())), 0));
             machine.bolts().forEach(bolt -> shapes.addAll(cross(bolt)));
-            shapes.add(operator(machine.operator()));
+            shapes.addAll(onWhite(operator(machine.operator())));
             machine.infeed().ifPresent(side -> shapes.addAll(feed(side, machine)));
         });
         holes(shapes);
@@ -88,7 +90,7 @@ record TopMarks(Stand stand, Box3 worktop, Scale scale, TextMeasure measure) {
     }
 
     /** Along the inside of the worktop's edge at which the person works. */
-    private Shape operator(Side side) {
+    private Text operator(Side side) {
         var edge = scale.paper(Sight.TOP.project(worktop));
         double x = (edge.x0() + edge.x1()) / 2;
         double y = (edge.y0() + edge.y1()) / 2;
@@ -105,6 +107,10 @@ record TopMarks(Stand stand, Box3 worktop, Scale scale, TextMeasure measure) {
                 Text.level(words, new Point(edge.x1() - CLEAR, y), Letters.DIMENSION, Text.Anchor.MIDDLE)
                         .upward();
         };
+    }
+
+    private List<Shape> onWhite(Text text) {
+        return List.of(Polygon.area(measure.box(text), Fill.WHITE), text);
     }
 
     /** An arrow over the machine, from the side at which boards go in to the other one. */

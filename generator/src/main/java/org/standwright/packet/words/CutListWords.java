@@ -11,7 +11,7 @@ public final class CutListWords {
         return List.of(
                 "Sizes: length along the grain × width. Rough blank: as the piece leaves the saw, with what is trimmed "
                         + "off later. Cut size: what its edges are banded on. Finished size: what is built in. Where a "
-                        + "later size is '=' or not given, it is that of the one before. Labels that end in -L and -R "
+                        + "later size is not given, it is that of the one before. Labels that end in -L and -R "
                         + "are mirror images of each other.",
                 "Show face and bench face: the show face of a piece is the one that its note 'as …' points out ('up', "
                         + "'to the left') as it sits in the finished stand; the bench face is the other, on which it "
