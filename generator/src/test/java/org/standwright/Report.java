@@ -84,9 +84,9 @@ final class Report {
         double room = number("/design/plan/depth")
                 - thickness("back")
                 - (isInset() ? thickness("front") : 0)
-                - number("/design/slide/setBack")
-                - number("/design/slide/rearSpace");
-        return list("/design/slide/lengths").stream()
+                - number("/design/hang/slide/setBack")
+                - number("/design/hang/slide/rearSpace");
+        return list("/design/hang/slide/lengths").stream()
                 .mapToDouble(size -> size.get("length").doubleValue())
                 .filter(length -> length <= room + 1e-6)
                 .max()

@@ -98,7 +98,7 @@ public final class CutListTextWriter {
 
     private String boughtAs(BarsToBuy bars) {
         return bars.bar()
-                .map(bar -> ", " + bars.plan().size() + " bars of " + units.length(bar.length())
+                .map(bar -> ", " + bars.plan().size() + " x " + units.length(bar.length())
                         + bar.price().map(each -> ", " + each + " each").orElse(""))
                 .orElse("");
     }

@@ -35,8 +35,8 @@ final class MachineSection implements Section {
 
     private static void machine(MachineLayout machine, Contents contents, Flow flow) {
         flow.heading("Machine on the worktop");
-        flow.paragraph(contents.design().machine().name() + ": base turned by "
-                + contents.design().place().turn() + "° counter-clockwise, seen from above. Operator at the "
+        flow.paragraph(contents.design().machine().name() + ": base "
+                + turned(contents.design().place().turn()) + ". Operator at the "
                 + word(machine.operator()) + "."
                 + machine.infeed()
                         .map(side -> " Boards go in at the " + word(side) + ".")
@@ -52,6 +52,10 @@ final class MachineSection implements Section {
             flow.paragraph("Lay the machine's own base or a rubbing of it on the worktop before boring: these places "
                     + "are those of the preset. Tighten again after the first hours of use.");
         }
+    }
+
+    private static String turned(int degrees) {
+        return degrees == 0 ? "not turned" : "turned by " + degrees + "° counter-clockwise, seen from above";
     }
 
     private static Table position(MachineLayout machine, Contents contents) {

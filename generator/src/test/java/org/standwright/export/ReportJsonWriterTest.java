@@ -20,9 +20,11 @@ import org.standwright.check.Checks;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
 import org.standwright.design.stand.StandBuilder;
+import org.standwright.packet.MixedStand;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.search.SheetPlanner;
 import org.standwright.solid.AssemblySolids;
+import org.standwright.unit.Units;
 
 /** Works a stand out again from nothing but its report. */
 class ReportJsonWriterTest {
@@ -197,6 +199,35 @@ class ReportJsonWriterTest {
                         .isCloseTo(drawer.at("/slide/length").asDouble(), within(ROUNDING));
             }
         }
+    }
+
+    @Test
+    void reportsEverySectionDoorBoltAndBar() throws IOException {
+        var stand = MixedStand.in(Units.MM);
+        var cutList = CutList.of(stand.assembly(), Units.MM);
+        var plan = SheetPlanner.plan(
+                new Stock(stand.design().sheets(), stand.design().saw()), cutList);
+        var out = new ByteArrayOutputStream();
+        ReportJsonWriter.write(stand, cutList, plan, List.of(), AssemblySolids.of(stand.assembly()), out);
+        var mixed = new JsonMapper().readTree(out.toByteArray());
+
+        assertThat(mixed.at("/design/workingHeight/kind").asText()).isEqualTo("beside");
+        assertThat(mixed.at("/design/workingHeight/height").asDouble()).isEqualTo(900);
+        assertThat(mixed.at("/design/layout").asText()).isEqualTo("mirrored");
+        assertThat(mixed.at("/design/joint/kind").asText()).isEqualTo("dowels");
+        assertThat(mixed.at("/design/hang/kind").asText()).isEqualTo("runners");
+        assertThat(mixed.at("/design/grip/kind").asText()).isEqualTo("notch");
+        assertThat(mixed.at("/design/bays/0/contents/1/kind").asText()).isEqualTo("door");
+        assertThat(mixed.at("/design/bays/0/contents/1/hinge/style").asText()).isEqualTo("concealed");
+        assertThat(mixed.at("/design/bays/1/contents/0/kind").asText()).isEqualTo("divided");
+        assertThat(mixed.at("/bays/0/sections/1/doors/0/hung").asText()).isEqualTo("left");
+        assertThat(mixed.at("/bays/0/sections/2/kind").asText()).isEqualTo("open");
+        assertThat(mixed.at("/bays/1/sections/0/bays/1/name").asText()).isEqualTo("2b");
+        assertThat(mixed.at("/bays/1/sections/1/use").asText()).isEqualTo("vacuum");
+        assertThat(mixed.at("/machine/infeed").asText()).isEqualTo("left");
+        assertThat(mixed.at("/machine/bolts")).hasSize(4);
+        assertThat(mixed.at("/bars/0/length").asDouble()).isCloseTo(1972.8, within(ROUNDING));
+        assertThat(mixed.at("/edgings/0/name").asText()).isEqualTo("birch tape");
     }
 
     private static double removed(JsonNode feature, double thickness) {

@@ -13,6 +13,7 @@ import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
+import org.standwright.packet.MixedStand;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.search.SheetPlanner;
 import org.standwright.unit.Units;
@@ -82,6 +83,27 @@ class TextWritersTest {
                 .anyMatch(line -> line.startsWith("Bay 1, opening 400 x "))
                 .anyMatch(line -> line.startsWith("drawer 1.1  front "))
                 .contains("none; the checks know only what was entered");
+    }
+
+    @Test
+    void listsBarsAndTheThreeSizesOfAPiece() throws IOException {
+        assertThat(cutList(MixedStand.in(Units.MM)))
+                .contains("Bars to buy", "oak strip, section 40 x 20 mm: 2 m with the cuts, 1 x 2400 mm")
+                .contains("Bar stock: cut from oak strip, section 40 x 20 mm")
+                .contains("        rough blank 299 x 423 -> cut size 299 x 423 -> finished size 300 x 424")
+                .contains("        banded with birch tape: all four edges");
+    }
+
+    @Test
+    void showsEverySectionAndHowTheHeightWasFound() throws IOException {
+        OverviewTextWriter.write(MixedStand.in(Units.MM), List.of(), out);
+        assertThat(lines())
+                .anyMatch(line -> line.startsWith("2 mm below the table saw"))
+                .anyMatch(line -> line.startsWith("Mirrored: "))
+                .anyMatch(line -> line.matches("door 1.2 +front 424 x 300 mm +hung at the left +shelves at 128"))
+                .anyMatch(line -> line.matches("divided +opening 266 x 442 mm +into bays 2a, 2b"))
+                .anyMatch(line -> line.startsWith("Bay 2a, opening 124 x 442 mm"))
+                .anyMatch(line -> line.matches("clear: vacuum +opening 266 x 182 mm"));
     }
 
     private List<String> cutList(Stand stand) throws IOException {

@@ -27,6 +27,13 @@ class MemberNamesTest {
     }
 
     @Test
+    void knowsBaysWithinBays() {
+        assertThat(named("drawer 2a.1 front", "drawer 2a.2 front", "drawer 2a.3 front", "drawer 2b.1 front"))
+                .isEqualTo("drawer 2a.1 to 2a.3, 2b.1 front");
+        assertThat(named("door 1.2", "door 2a.1", "door 2a.2")).isEqualTo("door 1.2, 2a.1, 2a.2");
+    }
+
+    @Test
     void keepsBoxFrontsAndBacksApart() {
         assertThat(named("drawer 1.1 box front", "drawer 1.1 box back", "drawer 1.2 box front", "drawer 1.2 box back"))
                 .isEqualTo("drawer 1.1, 1.2 box front, drawer 1.1, 1.2 box back");
