@@ -61,13 +61,13 @@ class RandomStandsTest {
     void namesANearestHeightThatIsNotRefused(long seed) {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             var text = RandomStands.text(seed, attempt);
-            var refused = refusal(text).filter(refusal -> NEAREST.matcher(refusal.getMessage()).find());
+            var refused = refusal(text)
+                    .filter(refusal -> NEAREST.matcher(refusal.getMessage()).find());
             if (refused.isPresent()) {
                 var nearest = NEAREST.matcher(refused.get().getMessage());
                 assertThat(nearest.find()).as(refused.get().getMessage()).isTrue();
                 var mended = text.replaceFirst(
-                        "\"workingHeight\": (\\{[^}]*}|\"[^\"]*\")",
-                        "\"workingHeight\": \"" + nearest.group(1) + "\"");
+                        "\"workingHeight\": (\\{[^}]*}|\"[^\"]*\")", "\"workingHeight\": \"" + nearest.group(1) + "\"");
                 assertThat(refusal(mended).map(ImpossibleDesignException::field))
                         .as("%s, seed %d, attempt %d", refused.get().getMessage(), seed, attempt)
                         .isNotEqualTo(Optional.of("/workingHeight"));

@@ -53,8 +53,7 @@ public final class CarcassMaker {
         parts.add(uprights.leftSide(bores));
         parts.add(uprights.rightSide(bores));
         parts.add(levels.bottom(bottomHoles));
-        var below = bays.stream().flatMap(bay -> bay.uppermost().stream()).toList();
-        parts.add(levels.subTop(new TopScrews(frame).places(below)));
+        parts.add(levels.subTop(new TopScrews(frame, bays).places()));
         panels.partitions().forEach(partition -> parts.add(uprights.partition(partition, bores)));
         panels.inner().forEach(level -> parts.add(levels.inner(level)));
         var boards = new ShelfBoards(frame);

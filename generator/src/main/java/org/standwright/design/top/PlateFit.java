@@ -75,37 +75,31 @@ final class PlateFit {
     }
 
     private void place() {
-        var spot = new FreeSpot(around.board(), around.taken());
-        if (!spot.isFree(plate.rabbet())) {
+        if (!new FreeSpot(around.board(), around.taken()).isFree(plate.rabbet())) {
             throw new ImpossibleDesignException(
                     FIELD,
                     "The plate's rabbet " + around.trouble(plate.rabbet()) + ".",
-                    moves(around.taken(), "Make the plan larger or its bays wider."));
+                    ways("Make the plan larger or its bays wider."));
         }
     }
 
     /** A router hangs under it: drawers cannot. */
     private void roomBelow() {
         for (var section : sections) {
-            var bay = overBay(section);
-            if (section.holdsDrawers() && bay.meets(plate.rabbet())) {
-                var taken = new ArrayList<>(around.taken());
-                sections.stream()
-                        .filter(TopSection::holdsDrawers)
-                        .map(this::overBay)
-                        .forEach(taken::add);
+            if (section.holdsDrawers() && overBay(section).meets(plate.rabbet())) {
                 throw new ImpossibleDesignException(
                         FIELD,
                         "Under the plate, bay " + section.bay() + " begins with drawers, where a router has to hang.",
-                        moves(
-                                taken,
-                                "Begin the contents of this bay with kind \"clear\", \"open\" or \"door\", above its"
-                                        + " drawers."));
+                        ways("Begin the contents of this bay with kind \"clear\", \"open\" or \"door\", above its"
+                                + " drawers."));
             }
         }
     }
 
-    private List<String> moves(List<Taken> taken, String otherwise) {
+    /** The nearest place over a bay that does not begin with drawers, if there is one. */
+    private List<String> ways(String otherwise) {
+        var taken = new ArrayList<>(around.taken());
+        sections.stream().filter(TopSection::holdsDrawers).map(this::overBay).forEach(taken::add);
         var ways = new ArrayList<String>();
         new FreeSpot(around.board(), taken).shift(List.of(plate.rabbet())).ifPresent(shift -> {
             var written = new Written(frame);
@@ -113,12 +107,12 @@ final class PlateFit {
             ways.add("Put its centre at x " + written.fromWorktopLeft((centre.x0() + centre.x1()) / 2) + ", y "
                     + written.fromWorktopFront((centre.y0() + centre.y1()) / 2) + ".");
         });
-        ways.add(ways.isEmpty() ? otherwise : "Or: " + otherwise);
+        ways.add(otherwise);
         return ways;
     }
 
     private Taken overBay(TopSection section) {
-        var opening = section.section().opening();
+        var opening = section.opening();
         return new Taken("the drawers of bay " + section.bay(), new Rect(opening.x0(), 0, opening.x1(), frame.depth()));
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.standwright.design.Cutout;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.built.BayLayout;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Point2;
 import org.standwright.geom.Grid;
@@ -36,34 +37,34 @@ public final class TopScrews {
     private final Frame frame;
     private final double bore;
     private final MachineBolts bolts;
+    private final List<TopSection> sections;
     private final List<Rect> openings = new ArrayList<>();
 
-    public TopScrews(Frame frame) {
+    public TopScrews(Frame frame, List<BayLayout> bays) {
         this.frame = frame;
+        this.sections = TopSection.of(bays);
         this.bore = frame.design().screws().panel().clearance();
         this.bolts = new MachineBolts(frame);
         frame.design().worktop().plate().ifPresent(plate -> openings.add(new Plate(frame, plate).rabbet()));
         new Cutouts(frame).in(Cutout.In.WORKTOP).forEach(cutout -> openings.add(cutout.area()));
     }
 
-    /**
-     * Through holes in the assembly's x and y, opening by opening from the left, front to back.
-     *
-     * @param below openings right below the sub-top, seen from the front
-     */
-    public List<Hole> places(List<Rect> below) {
+    /** Through holes in the assembly's x and y, opening by opening under the sub-top from the left, front to back. */
+    public List<Hole> places() {
         var places = new ArrayList<Point2>();
-        for (var opening : below) {
-            double from = Math.min(FROM_PANEL, opening.width() / 2);
-            double left = opening.x0() + from;
-            double right = opening.x1() - from;
+        int wanted = 0;
+        for (var section : sections) {
+            double from = Math.min(FROM_PANEL, section.opening().width() / 2);
+            double left = section.opening().x0() + from;
+            double right = section.opening().x1() - from;
             for (double x : row(left, right)) {
                 for (double y : row(FROM_PANEL, frame.insideDepth() - FROM_PANEL)) {
+                    wanted++;
                     aside(new Point2(x, y), left, right, places).ifPresent(places::add);
                 }
             }
         }
-        if (places.size() < LEAST) {
+        if (places.size() < Math.min(wanted, LEAST)) {
             throw tooFew(places.size());
         }
         return places.stream()
@@ -108,8 +109,11 @@ public final class TopScrews {
                 List.of("Make the openings smaller, or the plan larger."));
     }
 
-    /** Even places from one end to the other, no farther apart than the widest spacing. */
+    /** Even places from one end to the other, no farther apart than the widest spacing; one where there is no room. */
     private static List<Double> row(double from, double to) {
+        if (!Grid.less(from, to)) {
+            return List.of((from + to) / 2);
+        }
         int steps = Math.max(1, (int) StrictMath.ceil((to - from) / SPACING));
         var row = new ArrayList<Double>();
         for (int i = 0; i <= steps; i++) {

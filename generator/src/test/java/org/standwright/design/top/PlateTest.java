@@ -103,8 +103,7 @@ class PlateTest {
 
     @Test
     void screwsTheWorktopBesideThePlate() {
-        var frame = frame(design(PLATE));
-        var screws = new TopScrews(frame).places(List.of(frame.opening(0)));
+        var screws = new TopScrews(frame(design(PLATE)), built(PLATE).bays()).places();
 
         assertThat(screws).hasSizeGreaterThanOrEqualTo(8);
         assertThat(screws)
@@ -165,6 +164,16 @@ class PlateTest {
                 .hasMessageContaining("kind \"clear\", \"open\" or \"door\"");
         built(at(609.3, 270), true, false);
         assertThat(Refusals.of(design(PLATE)).field()).isEqualTo("/worktop/plate");
+    }
+
+    /** 290.7 would be free of the partition, but lies over drawers: the way out is over bay 2. */
+    @Test
+    void namesNoPlaceOverDrawers() {
+        var refusal = catchThrowableOfType(ImpossibleDesignException.class, () -> built(at(400, 270), true, false));
+
+        assertThat(refusal)
+                .hasMessageContaining("meets the partition")
+                .hasMessageContaining("Put its centre at x 609.3 mm, y 270 mm.");
     }
 
     private static PlateOpening at(double x, double y) {
