@@ -21,11 +21,28 @@ final class BoltFit {
     }
 
     void check() {
+        apart();
         var spot = new FreeSpot(nutRoom(), under.uprights());
         var rooms = bolts.rooms();
         for (int i = 0; i < rooms.size(); i++) {
             if (!spot.isFree(rooms.get(i))) {
                 throw refusal(i, spot.shift(rooms));
+            }
+        }
+    }
+
+    /** Washers lie side by side. */
+    private void apart() {
+        var washers = bolts.taken();
+        for (int i = 0; i < washers.size(); i++) {
+            for (int j = i + 1; j < washers.size(); j++) {
+                if (washers.get(i).meets(washers.get(j).area())) {
+                    throw new ImpossibleDesignException(
+                            "/machine/mounting",
+                            "Machine bolts " + (i + 1) + " and " + (j + 1) + " are so close that their washers of "
+                                    + frame.design().unit().length(bolts.washer()) + " meet.",
+                            List.of("Measure the holes again, or leave one of the two out."));
+                }
             }
         }
     }

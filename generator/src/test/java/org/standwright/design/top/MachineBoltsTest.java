@@ -205,11 +205,23 @@ class MachineBoltsTest {
         StandBuilder.build(Draft.of(front, draft -> draft.place = TopDesigns.place(0, null, null, margin, null)));
     }
 
-    /** Bolts 300 apart cannot clear the partitions of bays that are narrower: the mounting is at fault. */
+    /** Washers of 25 mm on holes 20 apart. */
+    @Test
+    void refusesWashersThatMeet() {
+        var refusal = Refusals.of(TopDesigns.press(draft -> draft.machine = Draft.OfMachine.of(
+                TopDesigns.PRESS,
+                machine -> machine.mounting = Optional.of(
+                        new Mounting(12, 8, new Point2(0, 0), List.of(new Point2(100, 100), new Point2(120, 100)))))));
+
+        assertThat(refusal.field()).isEqualTo("/machine/mounting");
+        assertThat(refusal).hasMessageContaining("Machine bolts 1 and 2 are so close that their washers of 25 mm meet");
+    }
+
+    /** Bolts along the whole base, 40 apart, cannot clear a partition: the mounting is at fault. */
     @Test
     void refusesAPatternThatNoShiftBringsClear() {
         var holes = new ArrayList<Point2>();
-        for (int x = 10; x <= 290; x += 20) {
+        for (int x = 10; x <= 290; x += 40) {
             holes.add(new Point2(x, 100));
         }
         var refusal = Refusals.of(TopDesigns.press(draft -> {
