@@ -40,13 +40,4 @@ public record BayLayout(String name, Rect opening, List<SectionLayout> sections)
                         : Stream.of(section))
                 .toList();
     }
-
-    /** Its openings right below the sub-top, or below the level above it, from left to right. */
-    public List<Rect> uppermost() {
-        return sections.get(0) instanceof SectionLayout.Divided divided
-                ? divided.bays().stream()
-                        .flatMap(bay -> bay.uppermost().stream())
-                        .toList()
-                : List.of(sections.get(0).opening());
-    }
 }
