@@ -9,7 +9,6 @@ public final class Checks {
     private static final List<Rule> RULES = List.of(
             new SupportLoad(),
             new MachineOnWorktop(),
-            new HoseHole(),
             new RollingStand(),
             new SheetThickness(),
             new Tipping(),
