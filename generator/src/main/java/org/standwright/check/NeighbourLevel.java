@@ -23,7 +23,7 @@ final class NeighbourLevel implements Rule {
     private static Finding finding(Stand stand, WorkingHeight.Beside beside) {
         var units = stand.design().unit();
         var stack = stand.stack();
-        boolean off = Grid.less(beside.below(), 0) || Grid.less(LOWEST_OUTFEED, beside.below());
+        boolean off = Grid.less(LOWEST_OUTFEED, beside.below());
         return new Finding(
                 off ? Severity.CAUTION : Severity.NOTE,
                 "neighbour-level",
@@ -40,7 +40,6 @@ final class NeighbourLevel implements Rule {
         if (Grid.same(beside.below(), 0)) {
             return "level with " + beside.surface();
         }
-        var difference = stand.design().unit().length(Math.abs(beside.below()));
-        return difference + (beside.below() > 0 ? " below " : " above ") + beside.surface();
+        return stand.design().unit().length(beside.below()) + " below " + beside.surface();
     }
 }
