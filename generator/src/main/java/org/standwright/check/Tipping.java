@@ -11,7 +11,7 @@ final class Tipping implements Rule {
                 Severity.CAUTION,
                 "tipping",
                 "whole stand",
-                "Tipping is not worked out here, since the machine's centre of mass is not known. Put heavy things low, "
+                "Tipping is not worked out here. Put heavy things low, "
                         + "open one drawer at a time, and anchor the stand to the floor or to studs before use.",
                 "29 CFR 1910.212(b): machines meant for a fixed place are anchored"));
     }
