@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
+import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.SectionLayout;
 import org.standwright.design.kit.Size2;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
@@ -17,10 +19,41 @@ import org.standwright.geom.Vec3;
  * @param floorToCarcass height of the carcass's underside
  * @param height of the carcass, undersides to top of the sub-top
  * @param openings width of each bay's opening, left to right
+ * @param floors openings that stand on the bottom, seen from the front, once they are known: those of the bays, or of
+ *     the bays within them
  */
-public record Frame(StandDesign design, Size2 plan, double floorToCarcass, double height, List<Double> openings) {
+public record Frame(
+        StandDesign design,
+        Size2 plan,
+        double floorToCarcass,
+        double height,
+        List<Double> openings,
+        List<Rect> floors) {
     public Frame {
         openings = List.copyOf(openings);
+        floors = List.copyOf(floors);
+    }
+
+    /** Before anything is known of what is in the bays. */
+    public Frame(StandDesign design, Size2 plan, double floorToCarcass, double height, List<Double> openings) {
+        this(design, plan, floorToCarcass, height, openings, List.of());
+    }
+
+    /** The same, with these bays built in. */
+    public Frame around(List<BayLayout> bays) {
+        var onBottom = bays.stream()
+                .flatMap(bay -> bay.leaves().stream())
+                .map(SectionLayout::opening)
+                .filter(opening -> Grid.same(opening.y0(), openingBottom()))
+                .toList();
+        return new Frame(design, plan, floorToCarcass, height, openings, onBottom);
+    }
+
+    @Override
+    public List<Rect> floors() {
+        return floors.isEmpty()
+                ? IntStream.range(0, openings.size()).mapToObj(this::opening).toList()
+                : floors;
     }
 
     public double width() {

@@ -10,10 +10,10 @@ public sealed interface Hinge {
      * @param cup diameter of the cup, mm
      * @param cupDepth mm
      * @param cupFromEdge centre of the cup from the door's edge, mm
-     * @param plateSetBack of the plate's screws from the carcass's front edge, mm
+     * @param plateSetBack of the plate's screws from the carcass's front edge, or from an inset door, mm
      * @param plateSpacing between the plate's two screws, mm
      * @param reach how far arm and plate reach into the opening from the side, mm
-     * @param depth how far they reach behind the carcass's front edge, mm
+     * @param depth how far they reach behind the carcass's front edge, or behind an inset door, mm
      * @param height of the plate, mm
      * @param opening angle, degrees
      */

@@ -73,8 +73,9 @@ public final class StandBuilder {
         new RunnerFit(design).check(openings);
         var solver = new StackSolver(design, support);
         var stack = solver.solve();
-        var frame = new Frame(design, PlanSize.of(design), solver.floorToCarcass(), solver.carcass(), openings);
-        var bays = new BayFit(frame).bays();
+        var empty = new Frame(design, PlanSize.of(design), solver.floorToCarcass(), solver.carcass(), openings);
+        var bays = new BayFit(empty).bays();
+        var frame = empty.around(bays);
         new DoorRoom(frame).check(bays);
         var top = new Top(frame);
         var groups = top.cut(groups(frame, bays, support, top), bays);

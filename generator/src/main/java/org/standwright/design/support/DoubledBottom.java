@@ -30,13 +30,12 @@ record DoubledBottom(Layers layers, double leastWidth) implements SupportBed {
                 layer("base lower layer", fixings, false, frame), layer("base upper layer", fixings, true, frame));
     }
 
-    /** A grid in every bay, with no screw in a recess. */
+    /** A grid in every opening that stands on the bottom, with no screw in a recess. */
     @Override
     public List<Hole> bottomHoles(Frame frame, List<Fixing> fixings) {
         var holes = new ArrayList<Hole>();
-        for (int bay = 0; bay < frame.openings().size(); bay++) {
-            var opening = frame.opening(bay);
-            for (double x : places(opening.x0(), opening.x1(), 1)) {
+        for (var floor : frame.floors()) {
+            for (double x : places(floor.x0(), floor.x1(), 1)) {
                 // a row in the middle, where no caster is
                 for (double y : places(0, frame.insideDepth(), 2)) {
                     if (fixings.stream().allMatch(fixing -> clears(fixing, x, y))) {

@@ -65,9 +65,9 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
     public List<Hole> bottomHoles(Frame frame) {
         var holes = new ArrayList<Hole>();
         double bore = design.screws().panel().clearance();
-        for (int bay = 0; bay < frame.openings().size(); bay++) {
+        for (var floor : frame.floors()) {
             for (double part : new double[] {0.25, 0.75}) {
-                double x = frame.openingLeft(bay) + part * frame.openings().get(bay);
+                double x = floor.x0() + part * floor.width();
                 holes.add(Hole.through(x, plinth.toeSpace() + frame.panel() / 2, bore, "plinth screw"));
                 holes.add(Hole.through(x, frame.insideDepth() - frame.panel() / 2, bore, "plinth screw"));
             }
