@@ -25,6 +25,17 @@ public record Placement(Axis along, Axis across, Vec3 origin) {
                 .plus(through().unit().times(point.z()));
     }
 
+    /** The part's own coordinates of a point in assembly coordinates: {@link #apply} the other way round. */
+    public Vec3 local(Vec3 point) {
+        var from = point.minus(origin);
+        return new Vec3(along(from, along), along(from, across), along(from, through()));
+    }
+
+    private static double along(Vec3 from, Axis axis) {
+        var unit = axis.unit();
+        return from.x() * unit.x() + from.y() * unit.y() + from.z() * unit.z();
+    }
+
     /** Where the part's z axis points: from its bench face to its show face. */
     public Axis through() {
         return along.cross(across);

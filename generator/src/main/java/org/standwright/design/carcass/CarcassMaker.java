@@ -18,8 +18,10 @@ import org.standwright.part.Hole;
 import org.standwright.part.Part;
 
 /**
- * Sides, bottom, sub-top, partitions, dividers, shelves and back, housed in dados and rabbets. Bottom and sub-top lie in
- * rabbets at the ends of the sides, the back in rabbets along their rear edges and over the rear edges of the rest.
+ * Sides, bottom, sub-top, partitions, dividers, shelves and back. Housed, bottom and sub-top lie in rabbets at the ends of
+ * the sides, the back in rabbets along their rear edges and over the rear edges of the rest. Butted, bottom and sub-top
+ * stand between the sides, partitions between the two, and the back lies over the rear edges of all; {@link ButtJoints}
+ * bores them. Dividers, fixed shelves and partitions within a bay are housed in either.
  */
 public final class CarcassMaker {
     private final Frame frame;
@@ -65,7 +67,7 @@ public final class CarcassMaker {
     /** Grain along its longer side. */
     private PlacedPart back() {
         var material = frame.design().carcass().back().material();
-        double left = frame.panel() - frame.housing();
+        double left = frame.isButted() ? 0 : frame.panel() - frame.housing();
         double width = frame.width() - 2 * left;
         double y = frame.insideDepth();
         if (frame.height() >= width) {

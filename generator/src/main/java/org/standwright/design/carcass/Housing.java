@@ -22,9 +22,13 @@ final class Housing {
     }
 
     /**
-     * @throws ImpossibleDesignException when partitions and levels meet whose dados would leave too little between them
+     * @throws ImpossibleDesignException when a dado would be too deep or too shallow, or when partitions and levels meet
+     *     whose dados would leave too little between them
      */
     void check(Panels panels) {
+        if (panels.haveHoused()) {
+            new JointFit(frame.design()).housing();
+        }
         double least = JointFit.LEAST_WEB + 2 * JointFit.LEAST_HOUSING;
         if (!panels.partitions().isEmpty() && !panels.inner().isEmpty() && Grid.less(frame.panel(), least)) {
             var units = frame.design().unit();
@@ -37,24 +41,28 @@ final class Housing {
         }
     }
 
-    /** Depth of a dado in a panel that is met from one face only: side, bottom, sub-top. */
-    double outer() {
-        return frame.housing();
-    }
-
     /** Depth of a dado in a partition or a divider. */
-    double shared() {
+    private double shared() {
         return Math.min(frame.housing(), (frame.panel() - JointFit.LEAST_WEB) / 2);
     }
 
-    /** Depth in the upright that has a face in this plane. */
+    /** Depth in the upright that has a face in this plane, for a divider or a fixed shelf. */
     double inUpright(double x) {
-        return frame.isSide(x) ? outer() : shared();
+        return frame.isSide(x) ? frame.housing() : shared();
     }
 
-    /** Depth in the level that has its upper or lower face at this height. */
-    double inLevel(double z) {
-        return Grid.same(z, frame.openingBottom()) || Grid.same(z, frame.openingTop()) ? outer() : shared();
+    /** How deep a level is let into the upright that has a face in this plane. */
+    double of(Level level, double x) {
+        boolean outer = Grid.less(level.z(), frame.openingBottom()) || Grid.same(level.z(), frame.openingTop());
+        return outer ? frame.engagement() : inUpright(x);
+    }
+
+    /** How deep a partition is let into the level that has its upper or lower face at this height. */
+    double inLevel(Upright partition, double z) {
+        if (partition.kind() == Upright.Kind.PARTITION) {
+            return frame.engagement();
+        }
+        return Grid.same(z, frame.openingBottom()) || Grid.same(z, frame.openingTop()) ? frame.housing() : shared();
     }
 
     /** A dado for a panel whose lower or left face lies at {@code x} in the part, from {@code y0} to {@code y1}. */

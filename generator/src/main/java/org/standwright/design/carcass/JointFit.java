@@ -3,11 +3,13 @@ package org.standwright.design.carcass;
 import java.util.List;
 import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.Joint;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Support;
 import org.standwright.design.frame.Exact;
 import org.standwright.geom.Grid;
 
-/** Whether housings, grooves and screw positions leave enough wood. */
+/** Whether housings, fasteners, grooves and screw positions leave enough wood. */
 public final class JointFit {
     /** Wood that a housing leaves behind it, mm (shop practice: web at least 6 mm). */
     static final double LEAST_WEB = 6;
@@ -23,12 +25,17 @@ public final class JointFit {
     }
 
     public void check() {
-        housing();
+        boolean butted = !(design.carcass().joint() instanceof Joint.Housed);
+        if (!butted || design.support() instanceof Support.Plinth) {
+            housing();
+        }
+        Fastening.of(design);
         boxWall();
         slideHoles();
     }
 
-    private void housing() {
+    /** Refuses a dado that holds nothing or leaves too little behind it. */
+    void housing() {
         var units = design.unit();
         double panel = design.carcass().sheet().material().thickness();
         double housing = design.carcass().housing();
@@ -48,6 +55,13 @@ public final class JointFit {
                             + " deep, so that it holds and leaves " + units.length(LEAST_WEB) + " behind it.",
                     List.of("A third of the thickness is usual."));
         }
+    }
+
+    /** Whether the carcass's sheet and housing suit a housed carcass. */
+    boolean takesDados() {
+        double deepest = design.carcass().sheet().material().thickness() - LEAST_WEB;
+        double housing = design.carcass().housing();
+        return !Grid.less(housing, LEAST_HOUSING) && !Grid.less(deepest, housing);
     }
 
     private void boxWall() {

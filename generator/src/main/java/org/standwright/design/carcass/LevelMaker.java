@@ -74,7 +74,7 @@ final class LevelMaker {
     }
 
     private Part blank(Level level) {
-        double length = level.x1() + housing.inUpright(level.x1()) - left(level);
+        double length = level.x1() + housing.of(level, level.x1()) - left(level);
         return Part.blank(
                 level.name(), frame.design().carcass().sheet().material(), length, frame.insideDepth() - level.front());
     }
@@ -86,7 +86,7 @@ final class LevelMaker {
 
     /** Left end of the part. */
     private double left(Level level) {
-        return level.x0() - housing.inUpright(level.x0());
+        return level.x0() - housing.of(level, level.x0());
     }
 
     /** Dados for the partitions that end at the level's face at this height. */
@@ -94,9 +94,10 @@ final class LevelMaker {
         var dados = new ArrayList<Channel>();
         for (var partition : partitions) {
             boolean ends = Grid.same(partition.z0(), z) || Grid.same(partition.z1(), z);
-            if (ends && Grid.less(level.x0(), partition.x()) && Grid.less(partition.x(), level.x1())) {
+            double depth = housing.inLevel(partition, z);
+            if (ends && depth > 0 && Grid.less(level.x0(), partition.x()) && Grid.less(partition.x(), level.x1())) {
                 double x = partition.x() - left(level);
-                dados.add(housing.dado(face, x, 0, frame.insideDepth(), housing.inLevel(z)));
+                dados.add(housing.dado(face, x, 0, frame.insideDepth(), depth));
             }
         }
         return dados;

@@ -23,8 +23,8 @@ final class Panels {
         this.frame = frame;
         var lefts = frame.partitions();
         for (int i = 0; i < lefts.size(); i++) {
-            var label = lefts.size() == 1 ? "partition" : "partition " + (i + 1);
-            partitions.add(partition(label, lefts.get(i), frame.openingBottom(), frame.openingTop()));
+            partitions.add(new Upright(
+                    label(frame, i), Upright.Kind.PARTITION, lefts.get(i), frame.openingBottom(), frame.openingTop()));
         }
         bays.forEach(this::bay);
     }
@@ -41,8 +41,14 @@ final class Panels {
         return inner;
     }
 
-    private static Upright partition(String label, double x, double z0, double z1) {
-        return new Upright(label, Upright.Kind.PARTITION, x, z0, z1);
+    /** Of a partition between bays of the carcass, counted from the left. */
+    static String label(Frame frame, int partition) {
+        return frame.partitions().size() == 1 ? "partition" : "partition " + (partition + 1);
+    }
+
+    /** Whether something is housed even where the outer panels are butted. */
+    boolean haveHoused() {
+        return !inner().isEmpty() || partitions.stream().anyMatch(upright -> upright.kind() == Upright.Kind.NESTED);
     }
 
     private void bay(BayLayout bay) {
@@ -67,8 +73,12 @@ final class Panels {
             var bay = divided.bays().get(i);
             if (i < divided.bays().size() - 1) {
                 var opening = divided.opening();
-                partitions.add(
-                        partition("partition " + bay.name(), bay.opening().x1(), opening.y0(), opening.y1()));
+                partitions.add(new Upright(
+                        "partition " + bay.name(),
+                        Upright.Kind.NESTED,
+                        bay.opening().x1(),
+                        opening.y0(),
+                        opening.y1()));
             }
             bay(bay);
         }

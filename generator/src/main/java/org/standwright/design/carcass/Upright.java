@@ -11,6 +11,13 @@ record Upright(String label, Kind kind, double x, double z0, double z1) {
     enum Kind {
         LEFT_SIDE,
         RIGHT_SIDE,
-        PARTITION
+        /** Between two bays of the carcass. */
+        PARTITION,
+        /** Between two bays within a bay. */
+        NESTED;
+
+        boolean isSide() {
+            return this == LEFT_SIDE || this == RIGHT_SIDE;
+        }
     }
 }

@@ -59,7 +59,7 @@ final class UprightMaker {
     }
 
     PlacedPart leftSide(List<SideBore> bores) {
-        var part = side(frame.depth() - frame.back(), frame.depth())
+        var part = side(frame.insideDepth(), frame.depth())
                 .banded(Bands.atY0(band))
                 .with(dados(left()))
                 .with(holes(left(), bores));
@@ -72,23 +72,25 @@ final class UprightMaker {
                 .banded(Bands.atY1(band))
                 .with(dados(right()))
                 .with(holes(right(), bores));
-        var origin = new Vec3(right().x(), frame.depth(), frame.floorToCarcass());
+        var origin = new Vec3(right().x(), frame.sideDepth(), frame.floorToCarcass());
         return new PlacedPart(right().label(), part, new Placement(Axis.Z_PLUS, Axis.Y_MINUS, origin));
     }
 
-    /** A side with its rabbets; the back's lies between these two lines across its width. */
+    /** A side with its rabbets, if any; the back's lies between these two lines across its width. */
     private Part side(double backFrom, double backTo) {
         double height = frame.height();
-        double depth = frame.depth();
-        return Part.blank("side", frame.design().carcass().sheet().material(), height, depth)
-                .with(
+        double depth = frame.sideDepth();
+        var blank = Part.blank("side", frame.design().carcass().sheet().material(), height, depth);
+        return frame.isButted()
+                ? blank
+                : blank.with(
                         Channel.across(Face.BENCH, 0, frame.panel(), depth, frame.housing()),
                         Channel.across(Face.BENCH, height - frame.panel(), height, depth, frame.housing()),
                         Channel.along(Face.BENCH, backFrom, backTo, height, frame.housing()));
     }
 
     PlacedPart partition(Upright upright, List<SideBore> bores) {
-        double height = upright.z1() + housing.inLevel(upright.z1()) - bottom(upright);
+        double height = upright.z1() + housing.inLevel(upright, upright.z1()) - bottom(upright);
         var part = Part.blank("partition", frame.design().carcass().sheet().material(), height, frame.insideDepth())
                 .banded(Bands.atY0(band))
                 .with(dados(upright))
@@ -99,7 +101,7 @@ final class UprightMaker {
 
     /** Height of the part's lower end. */
     private double bottom(Upright upright) {
-        return upright.kind() == Upright.Kind.PARTITION ? upright.z0() - housing.inLevel(upright.z0()) : upright.z0();
+        return upright.kind().isSide() ? upright.z0() : upright.z0() - housing.inLevel(upright, upright.z0());
     }
 
     private List<Channel> dados(Upright upright) {
@@ -119,9 +121,9 @@ final class UprightMaker {
         double depth = housing.inUpright(wall == Side.LEFT ? level.x0() : level.x1());
         double x = level.z() - bottom(upright);
         return switch (upright.kind()) {
-            case LEFT_SIDE -> housing.dado(Face.BENCH, x, level.front(), frame.depth(), depth);
-            case RIGHT_SIDE -> housing.dado(Face.BENCH, x, 0, frame.depth() - level.front(), depth);
-            case PARTITION -> housing.dado(face(upright, wall), x, level.front(), frame.insideDepth(), depth);
+            case LEFT_SIDE -> housing.dado(Face.BENCH, x, level.front(), frame.sideDepth(), depth);
+            case RIGHT_SIDE -> housing.dado(Face.BENCH, x, 0, frame.sideDepth() - level.front(), depth);
+            case PARTITION, NESTED -> housing.dado(face(upright, wall), x, level.front(), frame.insideDepth(), depth);
         };
     }
 
@@ -131,7 +133,7 @@ final class UprightMaker {
                 .map(bore -> Hole.blind(
                         face(upright, bore.wall()),
                         bore.z() - bottom(upright),
-                        upright.kind() == Upright.Kind.RIGHT_SIDE ? frame.depth() - bore.y() : bore.y(),
+                        upright.kind() == Upright.Kind.RIGHT_SIDE ? frame.sideDepth() - bore.y() : bore.y(),
                         bore.diameter(),
                         bore.depth(),
                         bore.purpose()))
@@ -150,6 +152,6 @@ final class UprightMaker {
 
     /** The left wall of an opening is the right face of its upright. */
     private static Face face(Upright upright, Side wall) {
-        return upright.kind() == Upright.Kind.PARTITION && wall == Side.RIGHT ? Face.SHOW : Face.BENCH;
+        return !upright.kind().isSide() && wall == Side.RIGHT ? Face.SHOW : Face.BENCH;
     }
 }

@@ -2,6 +2,7 @@ package org.standwright.design.frame;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.standwright.design.Joint;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.BayLayout;
@@ -78,8 +79,24 @@ public record Frame(
         return depth() - back();
     }
 
+    /** Depth of every dado and rabbet. */
     public double housing() {
         return design.carcass().housing();
+    }
+
+    /** Whether sides, bottom, sub-top, partitions between bays and back only butt against each other. */
+    public boolean isButted() {
+        return !(design.carcass().joint() instanceof Joint.Housed);
+    }
+
+    /** How deep bottom, sub-top and the partitions between bays are let into what they meet. */
+    public double engagement() {
+        return isButted() ? 0 : housing();
+    }
+
+    /** Front edge to the rear edge of a side: a butted back lies over that edge, a housed one in its rabbet. */
+    public double sideDepth() {
+        return isButted() ? insideDepth() : depth();
     }
 
     public double top() {

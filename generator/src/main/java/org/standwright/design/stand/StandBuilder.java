@@ -10,6 +10,7 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.Stand;
+import org.standwright.design.carcass.ButtJoints;
 import org.standwright.design.carcass.CarcassMaker;
 import org.standwright.design.carcass.JointFit;
 import org.standwright.design.carcass.ShelfPins;
@@ -78,7 +79,7 @@ public final class StandBuilder {
         var frame = empty.around(bays);
         new DoorRoom(frame).check(bays);
         var top = new Top(frame);
-        var groups = top.cut(groups(frame, bays, support, top), bays);
+        var groups = new ButtJoints(frame).bored(top.cut(groups(frame, bays, support, top), bays));
         SheetFit.check(design, groups);
         var hardware = new ArrayList<>(new StandHardware(frame).list(groups, bays, support));
         hardware.addAll(top.hardware());

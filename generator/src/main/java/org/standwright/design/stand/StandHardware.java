@@ -9,6 +9,7 @@ import org.standwright.design.Hang;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.design.carcass.ButtJoints;
 import org.standwright.design.column.Running;
 import org.standwright.design.door.DoorHardware;
 import org.standwright.design.frame.Frame;
@@ -49,7 +50,9 @@ public final class StandHardware {
                 .map(placed -> placed.part())
                 .toList();
         var drawers = bays.stream().flatMap(bay -> bay.drawers().stream()).toList();
+        var joints = new ButtJoints(frame);
         var list = new ArrayList<Hardware>(support.hardware(frame));
+        list.addAll(joints.hardware(parts));
         slides(list, parts, drawers);
         runners(list, parts);
         worktop(list, parts);
@@ -58,7 +61,7 @@ public final class StandHardware {
         fronts(list, parts, drawers);
         doors(list, bays);
         pins(list, parts);
-        list.add(new Hardware("wood glue", 1, "all housings, boxes and layers"));
+        list.add(new Hardware("wood glue", 1, joints.glued()));
         return list;
     }
 

@@ -3,7 +3,6 @@ package org.standwright.design.top;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Rect;
-import org.standwright.geom.Vec3;
 import org.standwright.part.Face;
 
 /** Places of the assembly in the frame of one part: its placement the other way round. */
@@ -16,24 +15,13 @@ final class InPart {
 
     /** A rectangle seen square to the part's faces, in the part's x and y. */
     Rect rect(Seen seen, Rect area) {
-        var a = local(seen.point(area.x0(), area.y0()));
-        var b = local(seen.point(area.x1(), area.y1()));
+        var a = placed.placement().local(seen.point(area.x0(), area.y0()));
+        var b = placed.placement().local(seen.point(area.x1(), area.y1()));
         return new Rect(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
     }
 
     /** The face that looks this way. */
     Face facing(Axis direction) {
         return placed.placement().through() == direction ? Face.SHOW : Face.BENCH;
-    }
-
-    private Vec3 local(Vec3 point) {
-        var placement = placed.placement();
-        var from = point.minus(placement.origin());
-        return new Vec3(dot(from, placement.along()), dot(from, placement.across()), dot(from, placement.through()));
-    }
-
-    private static double dot(Vec3 from, Axis axis) {
-        var unit = axis.unit();
-        return from.x() * unit.x() + from.y() * unit.y() + from.z() * unit.z();
     }
 }

@@ -1,0 +1,52 @@
+package org.standwright.design.carcass;
+
+import org.standwright.geom.Box3;
+import org.standwright.geom.Rect;
+import org.standwright.geom.Vec3;
+import org.standwright.part.Channel;
+import org.standwright.part.EdgeHole;
+import org.standwright.part.Face;
+import org.standwright.part.FeatureVisitor;
+import org.standwright.part.Hole;
+import org.standwright.part.Part;
+import org.standwright.part.Pocket;
+
+/** The box around what a feature takes out of its part, in the part's frame. */
+final class Removed implements FeatureVisitor<Box3> {
+    private final Part part;
+
+    Removed(Part part) {
+        this.part = part;
+    }
+
+    @Override
+    public Box3 channel(Channel channel) {
+        return from(channel.face(), channel.area(), channel.depth());
+    }
+
+    @Override
+    public Box3 hole(Hole hole) {
+        double r = hole.diameter() / 2;
+        var area = new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
+        return from(hole.face(), area, hole.depthIn(part.thickness()));
+    }
+
+    @Override
+    public Box3 pocket(Pocket pocket) {
+        return from(pocket.face(), pocket.area(), pocket.depthIn(part.thickness()));
+    }
+
+    @Override
+    public Box3 edgeHole(EdgeHole hole) {
+        double r = hole.diameter() / 2;
+        return box(hole.area(part.length(), part.width()), hole.z() - r, hole.z() + r);
+    }
+
+    private Box3 from(Face face, Rect area, double depth) {
+        return face == Face.BENCH ? box(area, 0, depth) : box(area, part.thickness() - depth, part.thickness());
+    }
+
+    private static Box3 box(Rect area, double z0, double z1) {
+        return new Box3(new Vec3(area.x0(), area.y0(), z0), new Vec3(area.x1(), area.y1(), z1));
+    }
+}
