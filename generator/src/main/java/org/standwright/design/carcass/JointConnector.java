@@ -66,16 +66,14 @@ record JointConnector(Connector connector, StandDesign design) implements Fasten
         return Math.max(connector.head(), Math.max(connector.shank(), connector.thread()));
     }
 
-    /** Another connector, where there is one, and the nearest sheet for this one, where there is one. */
+    /** Another connector, where there is one, and a thicker sheet, where that suits this one. */
     private static List<String> ways(String other, double value, Connector connector, StandDesign design) {
         var ways = new ArrayList<String>();
         if (value > 0) {
             ways.add(other + ".");
         }
-        double least = Math.max(widest(connector) + 2 * BESIDE, connector.headDepth() + JointFit.LEAST_WEB);
-        double most = connector.length() - LEAST_INTO;
-        if (!Grid.less(most, least)) {
-            double sheet = Math.max(least, Math.min(Fastening.panel(design), most));
+        double sheet = Math.max(widest(connector) + 2 * BESIDE, connector.headDepth() + JointFit.LEAST_WEB);
+        if (Grid.less(Fastening.panel(design), sheet) && !Grid.less(connector.length(), sheet + LEAST_INTO)) {
             ways.add((ways.isEmpty() ? "Use" : "Or") + " a sheet " + Exact.length(design.unit(), sheet) + " thick.");
         }
         return ways;

@@ -1,7 +1,5 @@
 package org.standwright.design.carcass;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.standwright.assembly.Hardware;
 import org.standwright.design.StandDesign;
@@ -28,23 +26,21 @@ record JointScrew(StandDesign design, double length) implements Fastening {
         var family = design.screws().panel();
         var units = design.unit();
         double panel = Fastening.panel(design);
-        double widest = panel - 2 * BESIDE;
-        if (Grid.less(widest, family.clearance())) {
+        if (Grid.less(panel - 2 * BESIDE, family.clearance())) {
             throw Fastening.refusal(
                     design,
                     "A clearance bore of " + units.length(family.clearance()) + " for " + family.name()
                             + " leaves less than " + units.length(BESIDE) + " on either side of it in panels of "
                             + units.length(panel) + ".",
-                    List.of("Use a sheet of " + Exact.up(units, leastSheet(design)) + " or more."));
+                    List.of(nearest(design)));
         }
         double most = PANELS * panel;
-        boolean none = family.lengths().stream().noneMatch(length -> suits(length, panel));
-        if (none) {
+        if (family.lengths().stream().noneMatch(length -> suits(length, panel))) {
             throw Fastening.refusal(
                     design,
                     "No screw of " + family.name() + " reaches " + units.length(LEAST_INTO) + " beyond a panel of "
                             + units.length(panel) + " and is " + units.length(most) + " long at most.",
-                    ways(design));
+                    List.of(nearest(design)));
         }
         return new JointScrew(
                 design, new ScrewChoice(design).panel(most, "a joint of panels of " + units.length(panel)));
@@ -54,36 +50,17 @@ record JointScrew(StandDesign design, double length) implements Fastening {
         return !Grid.less(length, panel + LEAST_INTO) && !Grid.less(PANELS * panel, length);
     }
 
-    private static List<String> ways(StandDesign design) {
+    /** Screws that suit the sheet, where any do, else the nearest sheet and screws that suit it. */
+    private static String nearest(StandDesign design) {
         var units = design.unit();
         double panel = Fastening.panel(design);
-        var ways = new ArrayList<String>();
-        if (!Grid.less(PANELS * panel, panel + LEAST_INTO)) {
-            ways.add("Use panel screws " + Exact.length(units, panel + LEAST_INTO) + " long.");
-        }
-        design.screws().panel().lengths().stream()
-                .map(length -> nearestSheet(design, length))
-                .filter(sheet -> design.screws().panel().lengths().stream().anyMatch(length -> suits(length, sheet)))
-                .min(Comparator.comparingDouble(sheet -> Math.abs(sheet - panel)))
-                .ifPresent(sheet -> ways.add(
-                        (ways.isEmpty() ? "Use" : "Or") + " a sheet " + Exact.length(units, sheet) + " thick."));
-        return ways;
-    }
-
-    /** Thickness that a screw of this length suits, nearest to that of the design. */
-    private static double nearestSheet(StandDesign design, double length) {
-        double least = Math.max(length / PANELS, design.screws().panel().clearance() + 2 * BESIDE);
-        return Math.max(least, Math.min(Fastening.panel(design), length - LEAST_INTO));
-    }
-
-    /** The thinnest that has room for its bore and a screw of the family. */
-    private static double leastSheet(StandDesign design) {
-        double room = design.screws().panel().clearance() + 2 * BESIDE;
-        return design.screws().panel().lengths().stream()
-                .mapToDouble(length -> Math.max(length / PANELS, room))
-                .filter(sheet -> design.screws().panel().lengths().stream().anyMatch(length -> suits(length, sheet)))
-                .min()
-                .orElse(room);
+        double least =
+                Math.max(LEAST_INTO / (PANELS - 1), design.screws().panel().clearance() + 2 * BESIDE);
+        double sheet = Math.max(panel, least);
+        var screws = "panel screws " + Exact.length(units, sheet + LEAST_INTO) + " long";
+        return Grid.less(panel, least)
+                ? "Use a sheet " + Exact.length(units, sheet) + " thick and " + screws + "."
+                : "Use " + screws + ".";
     }
 
     @Override
