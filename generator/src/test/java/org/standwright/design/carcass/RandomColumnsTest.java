@@ -153,7 +153,7 @@ class RandomColumnsTest {
         assertThat(top + panel).isCloseTo(bay.opening().y0(), within(1e-6));
     }
 
-    private static Bay bay(SplittableRandom random, int deep) {
+    static Bay bay(SplittableRandom random, int deep) {
         var contents = new ArrayList<Content>();
         for (int i = random.nextInt(1, 4); i > 0; i--) {
             contents.add(content(random, deep));
