@@ -23,6 +23,13 @@ record JointConnector(Connector connector, StandDesign design) implements Fasten
     private static final double ROOM = 2;
 
     static JointConnector of(Connector connector, StandDesign design) {
+        wideEnough(connector, design);
+        thickEnough(connector, design);
+        longEnough(connector, design);
+        return new JointConnector(connector, design);
+    }
+
+    private static void wideEnough(Connector connector, StandDesign design) {
         var units = design.unit();
         double panel = Fastening.panel(design);
         double widest = panel - 2 * BESIDE;
@@ -37,6 +44,11 @@ record JointConnector(Connector connector, StandDesign design) implements Fasten
                             connector,
                             design));
         }
+    }
+
+    private static void thickEnough(Connector connector, StandDesign design) {
+        var units = design.unit();
+        double panel = Fastening.panel(design);
         double deepest = panel - JointFit.LEAST_WEB;
         if (Grid.less(deepest, connector.headDepth())) {
             throw Fastening.refusal(
@@ -50,6 +62,11 @@ record JointConnector(Connector connector, StandDesign design) implements Fasten
                             connector,
                             design));
         }
+    }
+
+    private static void longEnough(Connector connector, StandDesign design) {
+        var units = design.unit();
+        double panel = Fastening.panel(design);
         double least = panel + LEAST_INTO;
         if (Grid.less(connector.length(), least)) {
             throw Fastening.refusal(
@@ -59,7 +76,6 @@ record JointConnector(Connector connector, StandDesign design) implements Fasten
                             + units.length(panel) + "; it must reach " + units.length(LEAST_INTO) + ".",
                     ways("Use a connector " + Exact.up(units, least) + " long or more", least, connector, design));
         }
-        return new JointConnector(connector, design);
     }
 
     private static double widest(Connector connector) {
