@@ -1,95 +1,109 @@
 package org.standwright;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.stream.StreamSupport;
 import org.standwright.design.StandDesign;
 import org.standwright.make.Product;
 
-/** A stand worked out again from its report alone, the way a maker would on paper; it knows nothing of the builder. */
-final class Report {
-    private final JsonNode json;
-
-    private Report(JsonNode json) {
-        this.json = json;
+/** A stand's report and what is true of the whole stand, read from the decisions in it; it knows nothing of the builder. */
+record Report(Entry entry) {
+    static Report of(StandDesign design) {
+        return of(Product.of(design));
     }
 
-    static Report of(StandDesign design) {
+    static Report of(Product product) {
         var out = new ByteArrayOutputStream();
         try {
-            Product.of(design).writeReport(out);
-            return new Report(new JsonMapper().readTree(out.toByteArray()));
+            product.writeReport(out);
+            return new Report(new Entry(new JsonMapper().readTree(out.toByteArray())));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     double number(String pointer) {
-        var node = json.at(pointer);
-        if (!node.isNumber()) {
-            throw new AssertionError("the report has no number at " + pointer);
-        }
-        return node.doubleValue();
+        return entry.number(pointer);
     }
 
-    List<JsonNode> list(String pointer) {
-        return StreamSupport.stream(json.at(pointer).spliterator(), false).toList();
+    List<Entry> list(String pointer) {
+        return entry.list(pointer);
     }
 
+    /** Of the sheet for this use. */
     double thickness(String use) {
         return number("/design/sheets/" + use + "/thickness");
     }
 
+    double panel() {
+        return thickness("carcass");
+    }
+
+    double gap() {
+        return number("/design/gap");
+    }
+
     boolean isInset() {
-        return json.at("/design/mount").asText().equals("inset");
+        return entry.text("/design/mount").equals("inset");
     }
 
-    /** Floor to the underside of the carcass. */
-    double support() {
-        double blocks = 2 * thickness("carcass");
-        return switch (json.at("/design/support/kind").asText()) {
-            case "casters" -> number("/design/support/caster/height") + blocks;
-            case "levelers" -> number("/design/support/leveler/height/usual") + blocks;
-            case "plinth" -> number("/design/support/pads") + number("/design/support/height");
-            default -> number("/design/support/pads");
-        };
+    boolean isMirrored() {
+        return entry.text("/design/layout").equals("mirrored");
     }
 
-    /** Top of the carcass to the surface that has to come to the working height. */
-    double overCarcass() {
-        double worktop = number("/design/worktopLayers") * thickness("worktop");
-        boolean machine = !json.at("/design/machine/reference/kind").asText().equals("worktop");
-        return worktop + (machine ? number("/design/machine/feet") : 0) + number("/design/machine/reference/height");
+    boolean hasMachineOnTop() {
+        return !entry.text("/design/machine/reference/kind").equals("worktop");
     }
 
-    double carcassHeight() {
-        return number("/design/workingHeight/height") - support() - overCarcass();
+    /** The step of the tape that the maker reads, mm: 1 mm or 1/16 in. */
+    double tape() {
+        return entry.text("/design/unit").equals("mm") ? 1 : 25.4 / 16;
     }
 
-    /** What a bay without a width of its own gets: the plan less sides, partitions and given widths, shared evenly. */
-    double sharedOpening() {
-        var bays = list("/design/bays");
-        double given =
-                bays.stream().mapToDouble(bay -> bay.path("width").asDouble(0)).sum();
-        long sharing = bays.stream().filter(bay -> !bay.has("width")).count();
-        return (number("/design/plan/width") - (bays.size() + 1) * thickness("carcass") - given) / sharing;
+    double tapeUp(double mm) {
+        return Math.ceil(mm / tape() - 1e-9) * tape();
     }
 
-    /** The longest slide between the front's back or the carcass's edge, and the inside of the back. */
-    double longestSlide() {
-        double room = number("/design/plan/depth")
-                - thickness("back")
-                - (isInset() ? thickness("front") : 0)
-                - number("/design/hang/slide/setBack")
-                - number("/design/hang/slide/rearSpace");
-        return list("/design/hang/slide/lengths").stream()
-                .mapToDouble(size -> size.get("length").doubleValue())
-                .filter(length -> length <= room + 1e-6)
-                .max()
-                .orElseThrow();
+    double tapeDown(double mm) {
+        return Math.floor(mm / tape() + 1e-9) * tape();
+    }
+
+    /** Written bays, from left to right, in the order in which they are built. */
+    List<Entry> asBuilt(List<Entry> bays) {
+        var order = new ArrayList<>(bays);
+        if (isMirrored()) {
+            Collections.reverse(order);
+        }
+        return order;
+    }
+
+    /** The side of a written figure at this side of the stand. */
+    String written(String side) {
+        return !isMirrored() ? side : side.equals("left") ? "right" : side.equals("right") ? "left" : side;
+    }
+
+    /** How far the worktop reaches over the carcass at this side of the stand, mm. */
+    double overhang(String side) {
+        return number("/design/overhang/" + written(side));
+    }
+
+    /** Width and depth of the machine's base as it is turned. */
+    double base(boolean width) {
+        boolean across = number("/design/place/turn") % 180 != 0;
+        return number("/design/machine/base/" + (width != across ? "width" : "depth"));
+    }
+
+    /** Outside of the carcass: as given, or base and margins less overhang. */
+    double plan(boolean width) {
+        var sides = width ? List.of("left", "right") : List.of("front", "back");
+        double follows = base(width);
+        for (var side : sides) {
+            follows += entry.number("/design/place/margins/" + side, 0) - number("/design/overhang/" + side);
+        }
+        return entry.number("/design/plan/" + (width ? "width" : "depth"), follows);
     }
 }

@@ -3,6 +3,7 @@ package org.standwright.check;
 import java.util.List;
 import java.util.stream.Stream;
 import org.standwright.design.Cutout;
+import org.standwright.design.Layout;
 import org.standwright.design.PlateOpening;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.SectionLayout;
@@ -45,7 +46,9 @@ final class RouterAir implements Rule {
     }
 
     private static boolean isBelow(Rect opening, PlateOpening plate, Stand stand) {
-        double centre = plate.x() - stand.design().worktop().overhang().left();
+        double written = plate.x() - stand.design().worktop().overhang().left();
+        boolean mirrored = stand.design().layout() == Layout.MIRRORED;
+        double centre = mirrored ? stand.carcass().max().x() - written : written;
         return centre - plate.width() / 2 < opening.x1() && opening.x0() < centre + plate.width() / 2;
     }
 }

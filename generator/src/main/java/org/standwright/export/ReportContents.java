@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.standwright.design.Shelves;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DoorLayout;
 import org.standwright.design.built.DrawerLayout;
@@ -30,15 +32,20 @@ final class ReportContents {
             node.set("drawers", JsonShapes.list(drawers.drawers(), ReportContents::drawer));
         } else if (section instanceof SectionLayout.Closed closed) {
             node.set("doors", JsonShapes.list(closed.doors(), ReportContents::door));
-            node.set("shelves", numbers(closed.shelves()));
+            shelves(closed.shelves(), closed.kind(), node);
         } else if (section instanceof SectionLayout.Open open) {
-            node.set("shelves", numbers(open.shelves()));
+            shelves(open.shelves(), open.kind(), node);
         } else if (section instanceof SectionLayout.Clear clear) {
             node.put("use", clear.use());
         } else if (section instanceof SectionLayout.Divided divided) {
             node.set("bays", JsonShapes.list(divided.bays(), ReportContents::bay));
         }
         return node;
+    }
+
+    private static void shelves(List<Double> undersides, Optional<Shelves.Kind> kind, ObjectNode node) {
+        node.set("shelves", numbers(undersides));
+        kind.ifPresent(known -> node.put("shelfKind", JsonShapes.word(known)));
     }
 
     /** The records are called what they hold. */

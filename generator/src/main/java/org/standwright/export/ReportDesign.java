@@ -2,21 +2,24 @@ package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.standwright.design.StandDesign;
-import org.standwright.design.frame.PlanSize;
 import org.standwright.part.SheetGood;
 
-/** The report's part of the decisions; families carry their kind as a design file names it. */
+/**
+ * The report's part of the decisions as their maker wrote them: a mirrored stand's left is built at the right, and a
+ * working height from an elbow is not yet on a mark of the tape. Families carry their kind as a design file names it.
+ */
 final class ReportDesign {
     private ReportDesign() {}
 
     static ObjectNode of(StandDesign design) {
         var drawers = design.drawers();
         var node = JsonShapes.object();
+        node.put("unit", design.unit().word());
         var height = JsonShapes.plain(design.workingHeight());
         node.set("workingHeight", height.put("height", design.workingHeight().height()));
         node.set("machine", JsonShapes.plain(design.machine()));
         node.set("place", JsonShapes.plain(design.place()));
-        node.set("plan", JsonShapes.plain(PlanSize.of(design)));
+        node.set("plan", JsonShapes.plain(design.plan()));
         node.set("layout", JsonShapes.JSON.valueToTree(design.layout()));
         node.set("support", JsonShapes.plain(design.support()));
         node.set("sheets", sheets(design));

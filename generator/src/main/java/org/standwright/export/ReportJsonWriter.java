@@ -18,7 +18,8 @@ import org.standwright.solid.AssemblySolids;
 
 /**
  * Everything about one stand as data, enough to work it out again from this file alone. JSON in UTF-8; lengths are exact
- * doubles in mm, masses kg, densities kg/m³, in the frames of the packages part, assembly and sheet.
+ * doubles in mm, masses kg, densities kg/m³, in the frames of the packages part, assembly and sheet. {@code design} is as
+ * written, all the rest as built.
  */
 public final class ReportJsonWriter {
     private static final int VERSION = 1;
@@ -49,8 +50,10 @@ public final class ReportJsonWriter {
                 .put("unit", "mm")
                 .put("name", stand.design().name());
         report.set("design", ReportDesign.of(stand.design()));
+        report.set("built", ReportStand.built(stand));
         report.set("stack", ReportStand.stack(stand.stack()));
         report.set("carcass", JsonShapes.box(stand.carcass()));
+        report.set("worktop", JsonShapes.box(stand.worktop()));
         report.set("bays", JsonShapes.list(stand.bays(), ReportContents::bay));
         stand.machine().ifPresent(machine -> report.set("machine", ReportStand.machine(machine)));
         report.set("materials", JsonShapes.list(stand.design().sheets(), ReportSheets::good));

@@ -63,6 +63,7 @@ final class ReportParts {
         node.put("length", part.length())
                 .put("width", part.width())
                 .put("thickness", part.thickness())
+                .put("oversize", part.oversize())
                 .put("cutLength", part.cutLength())
                 .put("cutWidth", part.cutWidth())
                 .put("roughLength", part.roughLength())

@@ -1,12 +1,37 @@
 package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.standwright.design.Layout;
 import org.standwright.design.built.HeightStack;
 import org.standwright.design.built.MachineLayout;
+import org.standwright.design.built.Stand;
 
 /** The report's part of a stand's heights and its machine. */
 final class ReportStand {
+    private static final String NOTE =
+            "'design' is as written: a mirrored stand has its left at the right, and a height "
+                    + "from an elbow goes to the nearest mark of the tape. All else in this report is as built.";
+
     private ReportStand() {}
+
+    /** What became of the written decisions that a mirrored layout or the tape changes. */
+    static ObjectNode built(Stand stand) {
+        var carcass = stand.carcass();
+        var top = stand.worktop();
+        var node = JsonShapes.object()
+                .put("note", NOTE)
+                .put("mirrored", stand.design().layout() == Layout.MIRRORED)
+                .put("workingHeight", stand.stack().workingHeight());
+        node.set(
+                "overhang",
+                JsonShapes.object()
+                        .put("front", carcass.min().y() - top.min().y())
+                        .put("back", top.max().y() - carcass.max().y())
+                        .put("left", carcass.min().x() - top.min().x())
+                        .put("right", top.max().x() - carcass.max().x()));
+        node.set("box", JsonShapes.box(stand.assembly().box()));
+        return node;
+    }
 
     static ObjectNode stack(HeightStack stack) {
         var node = JsonShapes.object()

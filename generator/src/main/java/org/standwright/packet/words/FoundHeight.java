@@ -5,6 +5,7 @@ import org.standwright.design.Work;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.built.HeightStack;
 import org.standwright.design.built.Stand;
+import org.standwright.geom.Grid;
 import org.standwright.unit.Units;
 
 /** How the working height was found. */
@@ -41,7 +42,14 @@ public final class FoundHeight {
                 + " for them; for " + word(work) + " work the surface lies between "
                 + units.bareLength(work.lowest(elbowHeight)) + " and " + units.length(work.highest(elbowHeight))
                 + " (" + against(work.lowest(0)) + " to " + against(work.highest(0)) + " the elbow); the middle is "
-                + units.length(elbow.height()) + ".";
+                + units.length(elbow.height()) + onTape(elbow.height()) + ".";
+    }
+
+    /** Where the middle lies between two marks of the tape. */
+    private String onTape(double middle) {
+        return Grid.same(middle, stack.workingHeight())
+                ? ""
+                : ", built to the nearest mark of the tape, " + units.length(stack.workingHeight());
     }
 
     private static String word(Work work) {
