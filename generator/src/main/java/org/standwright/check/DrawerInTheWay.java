@@ -36,10 +36,8 @@ final class DrawerInTheWay implements Rule {
     }
 
     private static String comeOut(BayLayout bay, Stand stand) {
-        double travel = bay.drawers().stream()
-                .mapToDouble(DrawerLayout::travel)
-                .max()
-                .orElseThrow();
+        double travel =
+                bay.drawers().stream().mapToDouble(DrawerLayout::travel).max().orElseThrow();
         return "bay " + bay.name() + " by " + stand.design().unit().length(travel);
     }
 

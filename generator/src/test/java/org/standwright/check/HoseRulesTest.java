@@ -168,6 +168,7 @@ class HoseRulesTest {
 
     private static BayLayout closed(double from, double to) {
         var opening = new Rect(from, 100, to, 700);
-        return new BayLayout("1", opening, List.of(new SectionLayout.Closed(opening, List.of(), List.of(), Optional.empty())));
+        return new BayLayout(
+                "1", opening, List.of(new SectionLayout.Closed(opening, List.of(), List.of(), Optional.empty())));
     }
 }

@@ -101,10 +101,7 @@ public final class RunnerMaker {
 
     /** Underside of the kicker above a drawer. */
     private static double kicker(OnRunners runners, DrawerLayout drawer, Rect opening) {
-        return cellBottom(drawer, opening)
-                + runners.below()
-                + drawer.box().height()
-                + OnRunners.HEIGHT_PLAY;
+        return cellBottom(drawer, opening) + runners.below() + drawer.box().height() + OnRunners.HEIGHT_PLAY;
     }
 
     private List<PlacedPart> pair(OnRunners runners, String name, DrawerLayout drawer, Rect opening, double z) {

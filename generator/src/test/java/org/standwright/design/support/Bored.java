@@ -2,8 +2,6 @@ package org.standwright.design.support;
 
 import org.standwright.assembly.PlacedPart;
 import org.standwright.geom.Vec3;
-import org.standwright.part.Channel;
-import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 
 /** Where a hole of a level part lies in the assembly's x and y. */

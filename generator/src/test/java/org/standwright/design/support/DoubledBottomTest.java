@@ -25,8 +25,6 @@ import org.standwright.design.kit.Leveler;
 import org.standwright.design.kit.Range;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.part.Channel;
-import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.solid.ClosedSolids;
 

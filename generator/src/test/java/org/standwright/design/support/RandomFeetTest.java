@@ -11,7 +11,6 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.standwright.part.Hole;
 import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Mount;
@@ -26,6 +25,7 @@ import org.standwright.design.kit.Size2;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.geom.Box3;
+import org.standwright.part.Hole;
 
 /** Casters and levelers of random sizes under the smallest plan that they ask for, or the smallest that drawers do. */
 class RandomFeetTest {
