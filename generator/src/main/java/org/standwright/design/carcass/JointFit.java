@@ -45,7 +45,8 @@ public final class JointFit {
                     "/carcass/sheet",
                     "A carcass panel of " + units.length(panel) + " is too thin for dados and rabbets, which leave "
                             + units.length(LEAST_WEB) + " of wood behind them.",
-                    List.of("Use a sheet of " + Exact.up(units, LEAST_WEB + LEAST_HOUSING) + " or more."));
+                    List.of("Use a sheet of " + Exact.up(units, LEAST_WEB + Math.max(housing, LEAST_HOUSING))
+                            + " or more."));
         }
         if (Grid.less(housing, LEAST_HOUSING) || Grid.less(deepest, housing)) {
             throw new ImpossibleDesignException(
@@ -53,7 +54,13 @@ public final class JointFit {
                     "A housing " + units.length(housing) + " deep in panels of " + units.length(panel)
                             + " must be " + units.length(LEAST_HOUSING) + " to " + units.length(deepest)
                             + " deep, so that it holds and leaves " + units.length(LEAST_WEB) + " behind it.",
-                    List.of("A third of the thickness is usual."));
+                    List.of(
+                            "Make it "
+                                    + (Grid.less(housing, LEAST_HOUSING)
+                                            ? Exact.up(units, LEAST_HOUSING)
+                                            : Exact.length(units, deepest))
+                                    + " deep.",
+                            "A third of the thickness is usual."));
         }
     }
 
@@ -72,7 +79,7 @@ public final class JointFit {
                     "/drawers/box",
                     "Drawer boxes of " + units.length(wall) + " are too thin for a groove and slide screws; they take "
                             + units.length(LEAST_BOX_WALL) + " or more.",
-                    List.of("Use a thicker sheet for the boxes."));
+                    List.of("Use a sheet of " + Exact.up(units, LEAST_BOX_WALL) + " or more for the boxes."));
         }
     }
 

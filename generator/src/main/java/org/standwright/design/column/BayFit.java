@@ -52,7 +52,7 @@ public final class BayFit {
     private SectionLayout section(BayPlace place, Bay bay, Column.Share share, Rect opening, Numbers numbers) {
         var content = share.section().contents().get(0);
         if (share.section().isDrawers()) {
-            return new SectionLayout.Drawers(opening, drawers(share, opening, numbers));
+            return new SectionLayout.Drawers(opening, drawers(place.pointer() + "/contents", share, opening, numbers));
         } else if (content instanceof Content.Open open) {
             return open(open, opening, place.content(share.section().first()) + "/shelves");
         } else if (content instanceof Content.Door door) {
@@ -64,13 +64,13 @@ public final class BayFit {
         return divided(place, bay, share, opening);
     }
 
-    private List<DrawerLayout> drawers(Column.Share share, Rect opening, Numbers numbers) {
+    private List<DrawerLayout> drawers(String field, Column.Share share, Rect opening, Numbers numbers) {
         var area = reach.fronts(opening, share.walls());
         double top = area.y1();
         var drawers = new ArrayList<DrawerLayout>();
         for (double height : share.fronts()) {
             var front = new Rect(area.x0(), top - height, area.x1(), top);
-            drawers.add(this.drawers.drawer(numbers.next(), front, opening));
+            drawers.add(this.drawers.drawer(field, numbers.next(), front, opening));
             top -= height + reach.gap();
         }
         return drawers;

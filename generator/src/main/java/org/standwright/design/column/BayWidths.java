@@ -1,11 +1,11 @@
 package org.standwright.design.column;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Bay;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.frame.Exact;
+import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.geom.Grid;
 
@@ -70,32 +70,39 @@ public final class BayWidths {
     private void closes(double opening, double left) {
         if (!Grid.same(left, 0)) {
             var units = design.unit();
-            var ways = new ArrayList<String>();
-            if (left < 0) {
-                ways.add("Make the plan " + Exact.length(units, plan(opening - left)) + " wide.");
-            }
-            ways.add((left < 0 ? "Or leave" : "Leave") + " the width of one bay out: it takes what is left.");
+            int last = design.bays().size() - 1;
+            var change = PlanChange.width(design, plan(opening - left));
             throw new ImpossibleDesignException(
-                    "/plan/width",
+                    left < 0 ? change.field() : "/bays/" + last + "/width",
                     "The bays' openings and the panels between them add up to " + units.length(plan(opening - left))
                             + ", but the plan is " + units.length(plan(opening)) + " wide.",
-                    ways);
+                    List.of(
+                            left < 0
+                                    ? "Make " + change.words() + "."
+                                    : "Make bay " + (last + 1) + " " + Exact.length(units, lastWidth() + left)
+                                            + " wide.",
+                            "Or leave the width of one bay out: it takes what is left."));
         }
+    }
+
+    private double lastWidth() {
+        var bays = design.bays();
+        return bays.get(bays.size() - 1).width().orElseThrow();
     }
 
     private ImpossibleDesignException tooWide(double opening, double left) {
         var units = design.unit();
+        var change = PlanChange.width(design, Exact.onTapeUp(units, leastPlan()));
         return new ImpossibleDesignException(
-                "/plan/width",
+                change.field(),
                 "The given bays and the panels between them are " + units.length(plan(opening - left))
                         + " wide together, more than the plan of " + units.length(plan(opening)) + ".",
-                List.of("Make the plan " + Exact.up(units, plan(least.sideBySide(design.bays())))
-                        + " wide, or the bays narrower."));
+                List.of("Make " + change.words() + ", or the bays narrower."));
     }
 
     private void wideEnough(int bay, double width, double opening) {
         var here = design.bays().get(bay);
-        double needed = least.of(here);
+        double needed = here.width().isPresent() ? least.written(here) : least.of(here);
         if (!Grid.less(width, needed)) {
             return;
         }
@@ -103,16 +110,21 @@ public final class BayWidths {
         boolean given = here.width().isPresent();
         double all = least.sideBySide(design.bays());
         boolean exact = sharing(design.bays()) == 0;
-        var plan = exact ? Exact.length(units, plan(all)) : Exact.up(units, plan(all));
+        var plan = PlanChange.width(design, exact ? plan(all) : Exact.onTapeUp(units, plan(all)));
         var way = given ? "Make it " + (exact ? Exact.length(units, needed) : Exact.up(units, needed)) + " wide" : "";
         if (!given || exact || Grid.less(opening, all)) {
-            way += (given ? " and the plan " : "Make the plan ") + plan + " wide";
+            way += (given ? " and " : "Make ") + plan.words();
         }
         throw new ImpossibleDesignException(
-                given ? "/bays/" + bay + "/width" : "/plan/width",
+                given ? "/bays/" + bay + "/width" : plan.field(),
                 "Bay " + (bay + 1) + " has an opening of " + units.length(width)
                         + ", too narrow for what stands in it: that takes " + units.length(needed) + " or more.",
                 List.of(way + (given ? "." : ", or use fewer bays.")));
+    }
+
+    /** The narrowest plan that has room for the bays, mm. */
+    public double leastPlan() {
+        return plan(least.sideBySide(design.bays()));
     }
 
     private double plan(double opening) {

@@ -51,6 +51,10 @@ final class ColumnRefusal {
      */
     ImpossibleDesignException doesNotClose(Bay bay, Walls walls, double opening, double rest, boolean stretches) {
         var units = design.unit();
+        var divided = rest > 0 ? within(bay, walls, rest) : Optional.<ImpossibleDesignException>empty();
+        if (divided.isPresent()) {
+            return divided.get();
+        }
         var ways = new ArrayList<String>();
         if (!stretches) {
             lowest(bay, walls, opening, rest).ifPresent(ways::add);
@@ -58,18 +62,45 @@ final class ColumnRefusal {
             ways.add("Leave \"most\" out: those fronts then take what is left.");
         }
         if (!place.isNested()) {
-            workingHeight(opening, rest).ifPresent(ways::add);
+            workingHeight(opening, rest)
+                    .ifPresent(way -> ways.add((ways.isEmpty() ? "Make" : "Or make") + " the working height " + way));
         }
         if (!stretches) {
-            ways.add(
-                    Section.of(bay.contents()).stream().allMatch(Section::isDrawers)
-                            ? "Or replace one of them by \"equal-drawers\" or \"filled-drawers\", which take what is left."
-                            : "Or leave the height of one of them out: it takes what is left.");
+            ways.add((ways.isEmpty() ? "" : "Or ")
+                    + (Section.of(bay.contents()).stream().allMatch(Section::isDrawers)
+                            ? "replace one of them by \"equal-drawers\" or \"filled-drawers\", which take what is left."
+                            : "leave the height of one of them out: it takes what is left."));
         }
         return impossible(
                 "the heights with the gaps and panels between them add up to an opening of "
                         + units.length(opening - rest) + ", but the one to fill is " + units.length(opening) + ".",
                 ways);
+    }
+
+    /** What the bays of the lowest divided part say that could take the rest, but whose own heights do not. */
+    private Optional<ImpossibleDesignException> within(Bay bay, Walls walls, double rest) {
+        var sections = Section.of(bay.contents());
+        for (int section = sections.size() - 1; section >= 0; section--) {
+            int content = sections.get(section).first();
+            if (bay.contents().get(content) instanceof Content.Divided divided
+                    && divided.height().isEmpty()) {
+                var columns = Column.within(design, place, bay, content, walls.down(section, sections.size()));
+                double most = columns.stream().mapToDouble(Column::most).min().orElseThrow();
+                return columns.stream()
+                        .flatMap(column -> refusal(column, most + rest).stream())
+                        .findFirst();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<ImpossibleDesignException> refusal(Column column, double opening) {
+        try {
+            column.shares(opening);
+            return Optional.empty();
+        } catch (ImpossibleDesignException e) {
+            return Optional.of(e);
+        }
     }
 
     /** The lowest of its heights changed so that all of it closes, if that can be built. */
@@ -89,12 +120,21 @@ final class ColumnRefusal {
         } else if (content instanceof Content.Open open && open.height().isPresent()) {
             height = Exact.onTapeDown(design.unit(), open.height().getAsDouble() + rest);
             changed.set(last, new Content.Open(OptionalDouble.of(height), open.shelves()));
+        } else if (content instanceof Content.Clear clear && clear.height().isPresent()) {
+            height = Exact.onTapeDown(design.unit(), clear.height().getAsDouble() + rest);
+            changed.set(last, new Content.Clear(OptionalDouble.of(height), clear.use(), clear.hose()));
+        } else if (content instanceof Content.Divided divided
+                && divided.height().isPresent()) {
+            height = Exact.onTapeDown(design.unit(), divided.height().getAsDouble() + rest);
+            changed.set(last, new Content.Divided(OptionalDouble.of(height), divided.bays()));
         } else {
             return Optional.empty();
         }
         var what = content instanceof Content.GivenDrawers
                 ? "lowest front"
-                : content instanceof Content.Door ? "lowest door" : "lowest opening";
+                : content instanceof Content.Door
+                        ? "lowest door"
+                        : content instanceof Content.Divided ? "lowest part" : "lowest opening";
         return builds(new Bay(bay.width(), changed), walls, opening)
                 ? Optional.of("Make the " + what + " " + design.unit().length(height) + " high.")
                 : Optional.empty();
@@ -102,9 +142,9 @@ final class ColumnRefusal {
 
     private boolean builds(Bay bay, Walls walls, double opening) {
         try {
-            return !new Column(design, place, bay, walls).shares(opening).isEmpty();
+            return refusal(new Column(design, place, bay, walls), opening).isEmpty();
         } catch (ImpossibleDesignException e) {
-            return false;
+            return false; // it cannot stand in any opening
         }
     }
 
@@ -117,7 +157,7 @@ final class ColumnRefusal {
                 .mapToObj(bay -> Column.ofBay(design, bay))
                 .allMatch(column -> !Grid.less(changed, column.least())
                         && !Grid.less(column.most() + design.unit().tapeStep(), changed));
-        return fits ? Optional.of("Or make the working height " + design.unit().length(then) + ".") : Optional.empty();
+        return fits ? Optional.of(design.unit().length(then) + ".") : Optional.empty();
     }
 
     private ImpossibleDesignException impossible(String reason, List<String> waysOut) {

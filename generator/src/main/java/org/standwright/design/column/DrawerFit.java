@@ -39,8 +39,12 @@ public final class DrawerFit {
         return frame.isInset() ? frame.design().drawers().front().material().thickness() : 0;
     }
 
-    /** The drawer behind a front, in an opening. */
-    DrawerLayout drawer(String name, Rect front, Rect opening) {
+    /**
+     * The drawer behind a front, in an opening.
+     *
+     * @param field JSON pointer of the contents that it belongs to
+     */
+    DrawerLayout drawer(String field, String name, Rect front, Rect opening) {
         var drawers = frame.design().drawers();
         boolean top = !Grid.less(front.y1(), opening.y1() - drawers.gap());
         double cellBottom = Math.max(front.y0(), opening.y0());
@@ -49,7 +53,7 @@ public final class DrawerFit {
         var box = new Size3(
                 opening.width() - 2 * running.sideSpace(), running.boxDepth(room), heights.inCell(cell - taken, top));
         if (taken > 0 && Grid.less(box.height(), running.leastBox())) {
-            throw bolts.tooLow(name, running.leastBox() - box.height());
+            throw bolts.tooLow(field, name, front.height(), running.leastBox() - box.height());
         }
         double wall = drawers.box().material().thickness();
         var inside = new Size3(

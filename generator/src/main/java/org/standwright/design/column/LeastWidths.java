@@ -3,8 +3,8 @@ package org.standwright.design.column;
 import java.util.List;
 import org.standwright.design.Bay;
 import org.standwright.design.Content;
-import org.standwright.design.Hung;
 import org.standwright.design.StandDesign;
+import org.standwright.design.kit.Hinge;
 
 /** How narrow the opening of a bay may be so that what belongs there still fits, mm. */
 final class LeastWidths {
@@ -12,6 +12,8 @@ final class LeastWidths {
     private static final double INSIDE = 60;
     /** Narrowest opening behind one door, mm; common practice, no source. */
     private static final double DOOR = 120;
+    /** The narrowest width of a bay that a design file takes, mm. */
+    private static final double WRITTEN = 100;
 
     private final StandDesign design;
 
@@ -29,6 +31,11 @@ final class LeastWidths {
                 .mapToDouble(bay -> Math.max(of(bay), bay.width().orElse(share(bays))))
                 .sum();
         return openings + partitions(bays);
+    }
+
+    /** The narrowest that may be written for a bay. */
+    double written(Bay bay) {
+        return Math.max(WRITTEN, of(bay));
     }
 
     /** The width that the bays without one take each. */
@@ -52,11 +59,21 @@ final class LeastWidths {
         return (bays.size() - 1) * design.carcass().sheet().material().thickness();
     }
 
+    /** Doors on butt hinges also swing out of their gaps. */
+    private double of(Content.Door door) {
+        int doors = Column.doors(door);
+        double swinging = door.hinge() instanceof Hinge.Butt
+                ? doors * DoorWidth.leastToSwing(design)
+                        + (doors + 1) * design.drawers().gap()
+                : 0;
+        return Math.max(doors * DOOR, swinging);
+    }
+
     private double of(Content content) {
         if (content instanceof Content.Open || content instanceof Content.Clear) {
             return LeastHeights.CLEAR;
         } else if (content instanceof Content.Door door) {
-            return door.hung() == Hung.PAIR ? 2 * DOOR : DOOR;
+            return of(door);
         } else if (content instanceof Content.Divided divided) {
             return within(divided.bays());
         }

@@ -30,7 +30,7 @@ final class NestedWidths {
      */
     void check(double left, long sharing) {
         for (int i = 0; i < bays.size(); i++) {
-            wideEnough(i, sharing);
+            wideEnough(i, left, sharing);
         }
         double missing = sharing * least.share(bays) - left;
         if (Grid.less(0, missing)) {
@@ -40,19 +40,26 @@ final class NestedWidths {
             throw refusal(
                     bays.size() - 1,
                     "leaves " + units(left) + " of the part that it stands in, which is " + units(opening) + " wide.",
-                    "Leave its width out: it takes what is left.");
+                    exactly(bays.size() - 1, left));
         }
     }
 
-    private void wideEnough(int bay, long sharing) {
+    /** Where every bay has a width, each is what the others leave. */
+    private String exactly(int bay, double left) {
+        double closing = bays.get(bay).width().getAsDouble() + left;
+        var leave = "eave its width out: it takes what is left.";
+        return Grid.less(closing, least.written(bays.get(bay)))
+                ? "L" + leave
+                : "Make it " + Exact.length(design.unit(), closing) + " wide, or l" + leave;
+    }
+
+    private void wideEnough(int bay, double left, long sharing) {
         double needed = least.of(bays.get(bay));
         if (bays.get(bay).width().isPresent() && Grid.less(bays.get(bay).width().getAsDouble(), needed)) {
             throw refusal(
                     bay,
                     "is too narrow for what stands in it: that takes " + units(needed) + " or more.",
-                    sharing == 0
-                            ? "Leave its width out: it takes what is left."
-                            : "Make it " + Exact.length(design.unit(), needed) + " wide.");
+                    sharing == 0 ? exactly(bay, left) : "Make it " + Exact.length(design.unit(), needed) + " wide.");
         }
     }
 
@@ -64,7 +71,7 @@ final class NestedWidths {
                 .orElseThrow();
         double then = bays.get(widest).width().getAsDouble() - missing;
         double shown = sharing == 0 ? then : Exact.onTapeDown(design.unit(), then);
-        boolean enough = !Grid.less(shown, least.of(bays.get(widest)));
+        boolean enough = !Grid.less(shown, least.written(bays.get(widest)));
         return refusal(
                 widest,
                 "is " + units(missing) + " too wide: with the bays beside it it does not fit into the " + units(opening)
@@ -75,7 +82,7 @@ final class NestedWidths {
     }
 
     private double spare(int bay) {
-        return bays.get(bay).width().getAsDouble() - least.of(bays.get(bay));
+        return bays.get(bay).width().getAsDouble() - least.written(bays.get(bay));
     }
 
     private ImpossibleDesignException refusal(int bay, String reason, String wayOut) {

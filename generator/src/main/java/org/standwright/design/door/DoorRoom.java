@@ -5,8 +5,10 @@ import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DoorLayout;
 import org.standwright.design.built.SectionLayout;
+import org.standwright.design.column.DoorWidth;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.Frame;
+import org.standwright.design.frame.PlanChange;
 import org.standwright.design.kit.Hinge;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
@@ -70,8 +72,7 @@ public final class DoorRoom {
     private void swings(String field, DoorLayout door, SectionLayout.Closed section) {
         double gap = frame.design().drawers().gap();
         if (Grid.less(gap, swing.overreach(door))) {
-            double t = frame.design().drawers().front().material().thickness();
-            double least = (t * t - gap * gap) / (2 * gap);
+            double least = DoorWidth.leastToSwing(frame.design());
             throw wider(
                     field,
                     section,
@@ -87,11 +88,13 @@ public final class DoorRoom {
         double least = behind + Math.max(hinge.depth(), hinge.plateSetBack());
         if (Grid.less(frame.insideDepth(), least)) {
             double plan = frame.depth() + least - frame.insideDepth();
+            var way = PlanChange.depth(
+                    frame.design(), Exact.onTapeUp(frame.design().unit(), plan));
             throw new ImpossibleDesignException(
-                    "/plan/depth",
+                    way.field(),
                     "The hinges reach " + shown(least) + " behind the carcass's front edge, more than its inside depth"
                             + " of " + shown(frame.insideDepth()) + ".",
-                    List.of("Make the plan " + Exact.up(frame.design().unit(), plan) + " deep."));
+                    List.of("Make " + way.words() + "."));
         }
     }
 

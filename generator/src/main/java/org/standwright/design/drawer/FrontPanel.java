@@ -1,12 +1,8 @@
 package org.standwright.design.drawer;
 
-import java.util.List;
 import org.standwright.design.Grip;
-import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
-import org.standwright.design.frame.Exact;
-import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 import org.standwright.part.Banding;
 import org.standwright.part.Bands;
@@ -20,8 +16,6 @@ import org.standwright.part.Pocket;
 public final class FrontPanel {
     /** What an inset panel is cut over on every edge, mm; common practice, no source. */
     private static final double INSET_CUT_OVER = 1;
-    /** Least wood beside a notch, both sides together, mm; common practice, no source. */
-    private static final double BESIDE_NOTCH = 60;
     /** The largest corner radius of a notch, mm. */
     private static final double NOTCH_RADIUS = 10;
 
@@ -37,7 +31,6 @@ public final class FrontPanel {
         if (!(design.drawers().grip() instanceof Grip.Notch notch)) {
             return panel;
         }
-        check(notch, width, height);
         double left = (width - notch.width()) / 2;
         return panel.with(cut(notch, new Rect(left, height - notch.depth(), left + notch.width(), height)));
     }
@@ -48,7 +41,6 @@ public final class FrontPanel {
         if (!(design.drawers().grip() instanceof Grip.Notch notch)) {
             return panel;
         }
-        check(notch, width, height);
         double right = (width - notch.width()) / 2;
         return panel.with(cut(notch, new Rect(height - notch.depth(), right, height, right + notch.width())));
     }
@@ -63,28 +55,5 @@ public final class FrontPanel {
     private static Pocket cut(Grip.Notch notch, Rect area) {
         double radius = Math.min(NOTCH_RADIUS, Math.min(notch.depth(), notch.width()) / 2);
         return Pocket.through(area, radius, "finger notch");
-    }
-
-    private void check(Grip.Notch notch, double width, double height) {
-        most("width", "wide", notch.width(), width - BESIDE_NOTCH, width, "width less " + shown(BESIDE_NOTCH));
-        most("depth", "deep", notch.depth(), height / 2, height, "half of its height");
-    }
-
-    private void most(String field, String word, double given, double most, double front, String rule) {
-        if (Grid.less(most, given)) {
-            double nearest = Exact.onTapeDown(design.unit(), most);
-            var pulls = "Use pulls instead.";
-            throw new ImpossibleDesignException(
-                    "/drawers/grip/" + field,
-                    "A notch " + shown(given) + " " + word + " in a front of " + shown(front) + " is more than its "
-                            + rule + ".",
-                    nearest > 0
-                            ? List.of("Make the notch " + shown(nearest) + " " + word + ".", pulls)
-                            : List.of(pulls));
-        }
-    }
-
-    private String shown(double mm) {
-        return design.unit().length(mm);
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
+import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.SectionLayout;
 import org.standwright.design.column.OnRunners;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.kit.Bar;
@@ -23,17 +25,23 @@ public final class RunnerFit {
         this.design = design;
     }
 
-    /**
-     * Refuses a bar that cannot carry the drawers.
-     *
-     * @param openings widths of the bays, mm
-     */
-    public void check(List<Double> openings) {
+    /** Refuses a bar that carries no box, or takes no screws. */
+    public void check() {
         if (design.drawers().hang() instanceof Hang.Runners runners) {
-            var bar = runners.bar();
-            carries(bar);
-            takesScrews(bar);
-            openings.stream().min(Comparator.naturalOrder()).ifPresent(narrowest -> leavesRoom(bar, narrowest));
+            carries(runners.bar());
+            takesScrews(runners.bar());
+        }
+    }
+
+    /** Refuses a bar that leaves no room to another one in the narrowest opening with drawers. */
+    public void check(List<BayLayout> bays) {
+        if (design.drawers().hang() instanceof Hang.Runners runners) {
+            bays.stream()
+                    .flatMap(bay -> bay.leaves().stream())
+                    .filter(SectionLayout.Drawers.class::isInstance)
+                    .map(section -> section.opening().width())
+                    .min(Comparator.naturalOrder())
+                    .ifPresent(narrowest -> leavesRoom(runners.bar(), narrowest));
         }
     }
 

@@ -105,6 +105,8 @@ public final class ScrewChoice {
                         "The shortest screw of " + family.name() + " is "
                                 + design.unit().length(family.lengths().get(0)) + ", but " + where
                                 + " may have " + design.unit().length(most) + " at most.",
-                        List.of("Use a family with a shorter screw, or a thicker panel.")));
+                        List.of("Use a family with a screw of "
+                                + design.unit().length(Exact.onTapeDown(design.unit(), most))
+                                + " or shorter, or a thicker panel.")));
     }
 }

@@ -14,9 +14,9 @@ import java.util.OptionalDouble;
 public record Reference(Kind kind, double height, OptionalDouble lowest, OptionalDouble highest) {
     public Reference {
         if (lowest.orElse(height) > height || highest.orElse(height) < height) {
-            throw new IllegalArgumentException(
-                    "a table from " + lowest + " to " + highest + " mm does not reach its usual " + height
-                            + " mm. Give its lowest, usual and highest setting in this order.");
+            throw new IllegalArgumentException("a table from " + lowest.orElse(height) + " to " + highest.orElse(height)
+                    + " mm does not reach its usual " + height
+                    + " mm. Give its lowest, usual and highest setting in this order.");
         }
     }
 

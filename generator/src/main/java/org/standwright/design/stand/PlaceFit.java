@@ -8,6 +8,7 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.design.kit.Reference;
+import org.standwright.design.kit.Size2;
 import org.standwright.geom.Grid;
 
 /** Whether the plan, the machine's base and its margins go together. */
@@ -18,14 +19,15 @@ final class PlaceFit {
         this.design = design;
     }
 
-    void check() {
+    /** @param least the smallest plan, for a size that has to be said */
+    void check(Size2 least) {
         shims();
         var plan = design.plan();
         var following = PlanSize.following(design);
         var margins = design.place().margins();
         boolean mirrored = design.layout() == Layout.MIRRORED;
-        sized("width", "wide", plan.width(), following.width());
-        sized("depth", "deep", plan.depth(), following.depth());
+        sized("width", "wide", plan.width(), least.width());
+        sized("depth", "deep", plan.depth(), least.depth());
         adds(
                 "width",
                 "wide",
@@ -51,24 +53,14 @@ final class PlaceFit {
         }
     }
 
-    /** A size that is left out needs a base to follow, and has to come out above 0. */
-    private void sized(String field, String word, OptionalDouble given, double following) {
-        if (given.isPresent()) {
-            return;
-        }
-        if (!onWorktop()) {
+    /** A size that is left out needs a base to follow. */
+    private void sized(String field, String word, OptionalDouble given, double least) {
+        if (given.isEmpty() && !onWorktop()) {
             throw new ImpossibleDesignException(
                     "/plan/" + field,
                     "The plan has no " + field + ", and no machine's base to follow: the work surface is the stand's"
                             + " own worktop.",
-                    List.of("Say how " + word + " the carcass is."));
-        }
-        if (!Grid.less(0, following)) {
-            throw new ImpossibleDesignException(
-                    "/plan/" + field,
-                    "A plan that follows from the machine's base, its margins and the worktop's overhang would be "
-                            + design.unit().length(following) + " " + word + ".",
-                    List.of("Say how " + word + " the carcass is, or make the margins larger."));
+                    List.of("Say how " + word + " the carcass is: " + Exact.up(design.unit(), least) + " or more."));
         }
     }
 

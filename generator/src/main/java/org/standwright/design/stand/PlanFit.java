@@ -4,9 +4,12 @@ import java.util.List;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
+import org.standwright.design.column.BayWidths;
 import org.standwright.design.column.Running;
 import org.standwright.design.frame.Exact;
+import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
+import org.standwright.design.kit.Size2;
 import org.standwright.design.support.SupportPlan;
 import org.standwright.geom.Grid;
 
@@ -21,21 +24,29 @@ public final class PlanFit {
     }
 
     void check() {
-        new PlaceFit(design).check();
         double depth = Math.max(support.leastPlan().depth(), depthForDrawers());
-        large("depth", "deep", PlanSize.of(design).depth(), depth);
-        large("width", "wide", PlanSize.of(design).width(), support.leastPlan().width());
+        double width = Math.max(support.leastPlan().width(), new BayWidths(design).leastPlan());
+        new PlaceFit(design).check(new Size2(width, depth));
+        var plan = PlanSize.of(design);
+        if (Grid.less(plan.depth(), depth)) {
+            throw tooSmall("deep", plan.depth(), depth, PlanChange.depth(design, up(depth)));
+        }
+        if (Grid.less(plan.width(), support.leastPlan().width())) {
+            throw tooSmall("wide", plan.width(), width, PlanChange.width(design, up(width)));
+        }
     }
 
-    private void large(String field, String word, double given, double least) {
-        if (Grid.less(given, least)) {
-            var units = design.unit();
-            throw new ImpossibleDesignException(
-                    "/plan/" + field,
-                    "A plan " + units.length(given) + " " + word
-                            + " is too small for its support and its drawers: they take " + units.length(least) + ".",
-                    List.of("Make the plan " + Exact.up(units, least) + " " + word + "."));
-        }
+    private ImpossibleDesignException tooSmall(String word, double now, double least, PlanChange way) {
+        var units = design.unit();
+        return new ImpossibleDesignException(
+                way.field(),
+                "A plan " + units.length(now) + " " + word + " is too small for its support and its drawers: they take "
+                        + units.length(least) + ".",
+                List.of("Make " + way.words() + "."));
+    }
+
+    private double up(double mm) {
+        return Exact.onTapeUp(design.unit(), mm);
     }
 
     private double depthForDrawers() {

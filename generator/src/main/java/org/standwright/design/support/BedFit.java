@@ -4,6 +4,7 @@ import java.util.List;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.frame.Exact;
+import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.geom.Grid;
 
@@ -22,7 +23,10 @@ final class BedFit {
                             + units.length(width) + " wide.",
                     List.of(
                             "Use a doubled-bottom.",
-                            "Or make the plan " + Exact.up(units, bed.leastWidth()) + " wide."));
+                            "Or make "
+                                    + PlanChange.width(design, Exact.onTapeUp(units, bed.leastWidth()))
+                                            .words()
+                                    + "."));
         }
     }
 }

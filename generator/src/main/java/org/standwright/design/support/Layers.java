@@ -6,6 +6,7 @@ import org.standwright.assembly.Hardware;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.HeightStack.Term;
+import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.ScrewChoice;
 import org.standwright.geom.Grid;
 import org.standwright.part.Hole;
@@ -48,7 +49,7 @@ record Layers(String name, String all, StandDesign design) {
                     "/carcass/sheet",
                     "A " + name + " of two layers of " + wood().name() + " is " + units.length(height())
                             + " thick; it takes layers of " + units.length(least) + " or more.",
-                    List.of("Use a thicker sheet for the carcass, or a plinth."));
+                    List.of("Use a sheet of " + Exact.up(units, least) + " or more for the carcass, or a plinth."));
         }
     }
 

@@ -9,6 +9,7 @@ import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.design.built.HeightStack.Term;
+import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.kit.Leveler;
 import org.standwright.design.kit.Size2;
@@ -88,7 +89,8 @@ record LevelerSupport(Leveler leveler, SupportBed bed) implements SupportPlan {
                     "The nut of " + leveler.name() + " is " + design.unit().length(widest())
                             + " wide, too wide for its block of "
                             + design.unit().length(room) + ".",
-                    List.of("Use a leveler with a smaller nut."));
+                    List.of("Use a leveler whose nut is bored " + Exact.length(design.unit(), room)
+                            + " or less, its flange " + Exact.length(design.unit(), room - PLAY) + " or less."));
         }
     }
 

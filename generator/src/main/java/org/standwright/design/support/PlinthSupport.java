@@ -12,6 +12,7 @@ import org.standwright.design.Support;
 import org.standwright.design.built.HeightStack.Term;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.Frame;
+import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.design.kit.Size2;
 import org.standwright.geom.Axis;
@@ -93,7 +94,13 @@ record PlinthSupport(Support.Plinth plinth, StandDesign design) implements Suppo
                             + units.length(leastBehindToes()) + ".",
                     List.of(
                             "Make it " + Exact.length(units, Exact.onTapeDown(units, deepest)) + " or less.",
-                            "Or make the plan " + Exact.up(units, leastPlan().depth()) + " deep."));
+                            "Or make "
+                                    + PlanChange.depth(
+                                                    design,
+                                                    Exact.onTapeUp(
+                                                            units, leastPlan().depth()))
+                                            .words()
+                                    + "."));
         }
     }
 

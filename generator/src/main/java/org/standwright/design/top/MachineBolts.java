@@ -76,15 +76,22 @@ public final class MachineBolts {
         return ends < frame.openingTop() ? Math.max(0, top - (ends - ABOVE_BOX)) : 0;
     }
 
-    /** The refusal of a drawer box that would be too low under the bolts' ends, by so much. */
-    public ImpossibleDesignException tooLow(String drawer, double missing) {
+    /**
+     * The refusal of a drawer box that would be too low under the bolts' ends.
+     *
+     * @param field JSON pointer of the contents that it belongs to
+     * @param front height of its front, mm
+     * @param missing how much too low the box is, mm
+     */
+    public ImpossibleDesignException tooLow(String field, String drawer, double front, double missing) {
         var units = frame.design().unit();
         return new ImpossibleDesignException(
-                "/bays",
+                field,
                 "Machine bolts reach " + units.length(reach()) + " below the sub-top, over drawer " + drawer
                         + ", whose box would be " + units.length(missing) + " too low.",
-                List.of("Make this drawer " + Exact.up(units, missing) + " higher, or put open space of "
-                        + Exact.up(units, reach()) + " above it."));
+                List.of(
+                        "Make this front " + Exact.up(units, front + missing) + " high or more.",
+                        "Or put open space above it."));
     }
 
     /** Centres, in the order of the machine's holes. */
