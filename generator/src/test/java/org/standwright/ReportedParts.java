@@ -3,6 +3,8 @@ package org.standwright;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.standwright.Area.same;
 
+import java.util.Locale;
+
 /** Every part's box from its placement, and its cut and rough sizes from its finished ones. */
 final class ReportedParts {
     private final Report report;
@@ -50,7 +52,7 @@ final class ReportedParts {
 
     /** Cut = finished - bands, rough = cut + what is trimmed off at both ends. */
     private static void sizes(Entry part, String size, String edge) {
-        var words = size.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + size.substring(1);
+        var words = size.substring(0, 1).toUpperCase(Locale.ROOT) + size.substring(1);
         double cut = part.number("/" + size)
                 - part.number("/bands/" + edge + "0/thickness", 0)
                 - part.number("/bands/" + edge + "1/thickness", 0);

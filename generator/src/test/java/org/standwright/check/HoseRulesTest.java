@@ -14,6 +14,7 @@ import org.standwright.design.Content;
 import org.standwright.design.Cutout;
 import org.standwright.design.Cutout.In;
 import org.standwright.design.Draft;
+import org.standwright.design.Layout;
 import org.standwright.design.PlateOpening;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Worktop;
@@ -128,6 +129,17 @@ class HoseRulesTest {
         assertThat(found(divided(router(), bay(400)), "router-air")).isEmpty();
     }
 
+    /** The plate is written 460 to 660 from the left of 720, so it is built at 60 to 260. */
+    @Test
+    void looksUnderThePlateWhereAMirroredStandHasIt() {
+        var mirrored = Draft.of(router(560), draft -> draft.layout = Layout.MIRRORED);
+
+        assertThat(found(divided(mirrored, closed(18, 400)), "router-air")).hasSize(1);
+        assertThat(found(divided(mirrored, closed(400, 702)), "router-air")).isEmpty();
+        assertThat(found(divided(router(560), closed(18, 400)), "router-air")).isEmpty();
+        assertThat(found(divided(router(560), closed(400, 702)), "router-air")).hasSize(1);
+    }
+
     private static void dusty(Draft draft) {
         draft.machine = Draft.OfMachine.of(
                 draft.machine, machine -> machine.dustPort = Optional.of(new DustPort(HOSE, new Vec3(280, 360, 200))));
@@ -148,7 +160,11 @@ class HoseRulesTest {
 
     /** A plate from 260 to 460 mm from the left. */
     private static StandDesign router(Cutout... cutouts) {
-        var plate = new PlateOpening("router plate", 360, 250, 200, 300, 9.5, 10, 0.5, 20);
+        return router(360, cutouts);
+    }
+
+    private static StandDesign router(double x, Cutout... cutouts) {
+        var plate = new PlateOpening("router plate", x, 250, 200, 300, 9.5, 10, 0.5, 20);
         return plain(draft -> {
             draft.cutouts = List.of(cutouts);
             draft.worktop = new Worktop(
