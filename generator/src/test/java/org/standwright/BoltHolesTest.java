@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -32,17 +33,21 @@ class BoltHolesTest {
     /** Room beside the machine's base for a plan that takes it in any turn, mm. */
     private static final double BESIDE = 150;
 
-    /** Every preset stand and starting file whose machine is bolted down, as it is, and in each turn, half of them mirrored. */
+    /** Preset stands as they are and in each turn; starting files as they are and turned. */
     static Stream<StandDesign> bolted() {
         var starting = Presets.machines()
                 .map(machine -> StartingFile.forMachine(Presets.shipped(), machine, Units.MM))
                 .map(text -> DesignFiles.parse("starting.json", text, Presets.shipped())
                         .design());
-        return Stream.concat(Presets.stands(), starting)
+        return Stream.concat(
+                        Presets.stands().flatMap(design -> with(design, 0, 90, 180, 270)),
+                        starting.flatMap(design -> with(design, 90)))
                 .filter(design -> design.machine().mounting().isPresent())
-                .filter(design -> design.machine().reference().kind() != Reference.Kind.WORKTOP)
-                .flatMap(design -> Stream.concat(
-                        Stream.of(design), Stream.of(0, 90, 180, 270).map(turn -> turned(design, turn))));
+                .filter(design -> design.machine().reference().kind() != Reference.Kind.WORKTOP);
+    }
+
+    private static Stream<StandDesign> with(StandDesign design, int... turns) {
+        return Stream.concat(Stream.of(design), IntStream.of(turns).mapToObj(turn -> turned(design, turn)));
     }
 
     @ParameterizedTest
@@ -94,7 +99,7 @@ class BoltHolesTest {
             var base = draft.machine.base();
             double side = Math.max(base.width(), base.depth()) + 2 * BESIDE;
             draft.plan(side, Math.max(side, 600));
-            draft.layout = turn % 180 == 0 ? Layout.MIRRORED : Layout.AS_WRITTEN;
+            draft.layout = turn < 180 ? Layout.MIRRORED : Layout.AS_WRITTEN;
             var none = OptionalDouble.empty();
             draft.place = new Place(
                     turn,

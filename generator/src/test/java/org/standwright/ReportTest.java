@@ -15,6 +15,8 @@ import org.standwright.design.Plan;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Worktop;
 import org.standwright.file.DesignFiles;
+import org.standwright.file.StartingFile;
+import org.standwright.unit.Units;
 
 /** Every report says enough to work its stand out again, and comes to the same sizes. */
 class ReportTest {
@@ -26,7 +28,7 @@ class ReportTest {
                 .map(text -> DesignFiles.parse("random.json", text, Presets.shipped())
                         .design());
         var around = Stream.of(Layout.values()).map(ReportTest::aroundTheMachine);
-        return Stream.of(Presets.stands(), around, random).flatMap(stands -> stands);
+        return Stream.of(Presets.stands(), Stream.of(router()), around, random).flatMap(stands -> stands);
     }
 
     @ParameterizedTest
@@ -38,6 +40,12 @@ class ReportTest {
         new ReportedBays(report).check();
         new ReportedMachine(report).check();
         new ReportedParts(report).check();
+    }
+
+    /** No machine stands on it: the worktop is the surface. */
+    private static StandDesign router() {
+        var text = StartingFile.forMachine(Presets.shipped(), "router-in-plate", Units.INCH);
+        return DesignFiles.parse("router.json", text, Presets.shipped()).design();
     }
 
     /** A plan that is left out: it follows from the base, turned, its margins and the overhang. */
