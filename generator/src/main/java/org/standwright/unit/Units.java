@@ -74,8 +74,8 @@ public enum Units {
     /** The length that {@link #bareLength} shows for this one, mm. */
     public double shown(double mm) {
         return this == MM
-                ? BigDecimal.valueOf(mm).setScale(1, RoundingMode.HALF_UP).doubleValue()
-                : Math.signum(mm) * Math.round(Math.abs(mm) / 25.4 * denominator) * 25.4 / denominator;
+                ? settled(mm).setScale(1, RoundingMode.HALF_UP).doubleValue()
+                : Math.signum(mm) * parts(Math.abs(mm) / 25.4) * 25.4 / denominator;
     }
 
     /** '38.2 kg', '84.2 lb'. */
@@ -101,7 +101,7 @@ public enum Units {
     }
 
     private String fraction(double inches) {
-        long parts = Math.round(Math.abs(inches) * denominator);
+        long parts = parts(Math.abs(inches));
         long whole = parts / denominator;
         long numerator = parts % denominator;
         var sign = inches < 0 && parts > 0 ? "-" : "";
@@ -113,8 +113,17 @@ public enum Units {
         return sign + (whole == 0 ? rest : whole + " " + rest);
     }
 
+    private long parts(double inches) {
+        return settled(inches * denominator).setScale(0, RoundingMode.HALF_UP).longValueExact();
+    }
+
+    /** Without the noise of sums, so that halves are rounded one way wherever they come from. */
+    private static BigDecimal settled(double value) {
+        return BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP);
+    }
+
     private static String decimal(double value, int places) {
-        var rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+        var rounded = settled(value).setScale(places, RoundingMode.HALF_UP);
         var plain = rounded.stripTrailingZeros();
         return (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
     }

@@ -33,6 +33,16 @@ class UnitsTest {
         assertThat(units.length(mm)).isEqualTo(text);
     }
 
+    /** A dado of 17.7 + 0.15 mm is as wide here as there, whatever sum gave its sides. */
+    @Test
+    void roundsHalvesOneWayInSpiteOfTheNoiseOfSums() {
+        assertThat(Units.MM.bareLength(17.849999999999994)).isEqualTo("17.9");
+        assertThat(Units.MM.bareLength(17.850000000000023)).isEqualTo("17.9");
+        assertThat(Units.MM.shown(17.849999999999994)).isEqualTo(17.9);
+        assertThat(Units.INCH.bareLength(25.4 * 23 / 64 - 1e-12)).isEqualTo("3/8");
+        assertThat(Units.INCH.shown(25.4 * 23 / 64 - 1e-12)).isCloseTo(25.4 * 3 / 8, within(1e-9));
+    }
+
     @ParameterizedTest
     @CsvSource({"MM, 38.24, 38.2 kg", "INCH, 38.10175908, 84 lb", "INCH_64, 0.45359237, 1 lb"})
     void writesAMass(Units units, double kg, String text) {
