@@ -83,9 +83,12 @@ final class MachiningNotes {
         var kind = rabbet ? "rabbet" : channel.run() == Run.ALONG ? "groove" : "dado";
         var stopped = channel.isStopped(part.length(), part.width()) ? "stopped " : "";
         var area = channel.area();
-        var place = channel.run() == Run.ALONG ? "y " + span(area.y0(), area.y1()) : "x " + span(area.x0(), area.x1());
+        boolean along = channel.run() == Run.ALONG;
+        var xs = "x " + span(area.x0(), area.x1());
+        var ys = "y " + span(area.y0(), area.y1());
+        var ends = stopped.isEmpty() ? "" : ", " + (along ? xs : ys) + ", cut square where it stops";
         return stopped + kind + " " + units.length(channel.width()) + " wide, " + units.length(channel.depth())
-                + " deep, " + face(channel.face()) + ", " + place;
+                + " deep, " + face(channel.face()) + ", " + (along ? ys : xs) + ends;
     }
 
     private String head(Hole hole) {

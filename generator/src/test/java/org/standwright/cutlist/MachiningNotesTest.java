@@ -19,6 +19,7 @@ import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.part.Run;
 import org.standwright.unit.Units;
 
 class MachiningNotesTest {
@@ -46,6 +47,16 @@ class MachiningNotesTest {
                 .containsExactly(
                         REFERENCE,
                         "finger notch: cutout 30 × 100 mm, square corners, through, x 0 to 30, y 150 to 250");
+    }
+
+    /** What is housed in it is cut square, so its end is too. */
+    @Test
+    void tellWhereAStoppedDadoEnds() {
+        assertThat(notes(new Channel(Face.BENCH, Run.ACROSS, new Rect(200, 0, 218, 380), 6)))
+                .containsExactly(
+                        REFERENCE,
+                        "stopped dado 18 mm wide, 6 mm deep, bench face, x 200 to 218, y 0 to 380, cut square where "
+                                + "it stops");
     }
 
     @Test
