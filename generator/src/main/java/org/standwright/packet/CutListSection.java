@@ -24,7 +24,7 @@ final class CutListSection implements Section {
         CutListWords.paragraphs().forEach(flow::paragraph);
         var later = SecondStage.of(contents.stand());
         if (contents.cutList().lines().stream().anyMatch(later::holds)) {
-            flow.paragraph("Lines marked 'stage 2' are parts of drawers. Cut them when the carcass is glued and its "
+            flow.paragraph("Lines marked 'stage 2' wait. Cut them when the carcass is glued and its "
                     + "openings are measured: their sizes here are those of the drawing.");
         }
         contents.cutList().sheetLines().stream()

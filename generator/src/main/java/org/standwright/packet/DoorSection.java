@@ -68,17 +68,25 @@ final class DoorSection implements Section {
         return heights.mapToObj(units::bareLength).collect(Collectors.joining("\n"));
     }
 
+    private static String from(Contents contents) {
+        return contents.design().drawers().mount() == Mount.INSET
+                ? "the back of the closed door"
+                : "the carcass's front edge";
+    }
+
     private static String words(Hinge hinge, Contents contents) {
         if (hinge instanceof Hinge.Concealed concealed) {
             return "cup " + contents.exact(concealed.cup()) + " wide and " + contents.exact(concealed.cupDepth())
                     + " deep in the back of the door, its centre " + contents.exact(concealed.cupFromEdge())
                     + " from the door's edge; plate screws " + contents.exact(concealed.plateSetBack())
-                    + " behind the carcass's front edge, " + contents.exact(concealed.plateSpacing())
+                    + " behind " + from(contents) + ", " + contents.exact(concealed.plateSpacing())
                     + " apart, half of that above and half below its centre.";
         }
         var butt = (Hinge.Butt) hinge;
         return "leaves " + contents.exact(butt.length()) + " long and " + contents.exact(butt.leaf())
-                + " wide let in flush, " + contents.exact(butt.thickness()) + " deep, " + butt.screws()
-                + " screws in each.";
+                + " wide, " + contents.exact(butt.thickness()) + " thick, " + butt.screws()
+                + " screws in each. Both lie "
+                + "in the gap, one on the upright's inner face and one on the door's edge, let in only where the "
+                + "door's notes have a mortise; the pin stands before the fronts.";
     }
 }

@@ -66,7 +66,25 @@ final class DrawerSection implements Section {
         return " Runners under the box, kickers above it and stops behind it, cut from " + bar.name() + ", "
                 + contents.units().bareLength(bar.width()) + " × "
                 + contents.units().length(bar.thickness()) + "; their lines are in the notes of the panels that carry "
-                + "them. Rub paraffin wax on runners and edges; plane the box until it runs freely.";
+                + "them." + stops(contents)
+                + " Rub paraffin wax on runners and edges; plane the box until it runs freely.";
+    }
+
+    /** All boxes and all runners begin in one plane and are equally long, so that one distance serves all stops. */
+    private static String stops(Contents contents) {
+        var runner = front(contents, " left runner");
+        var stop = front(contents, " left stop");
+        return runner.isEmpty() || stop.isEmpty()
+                ? ""
+                : " The front end of each stop lies " + contents.exact(stop.getAsDouble() - runner.getAsDouble())
+                        + " behind that of its runner.";
+    }
+
+    private static OptionalDouble front(Contents contents, String piece) {
+        return contents.stand().assembly().parts().stream()
+                .filter(part -> part.label().endsWith(piece))
+                .mapToDouble(part -> part.box().min().y())
+                .min();
     }
 
     /** The openings of one bay are equally wide, so that one measurement serves all its drawers. */

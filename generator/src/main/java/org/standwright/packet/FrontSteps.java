@@ -6,6 +6,7 @@ import org.standwright.design.Grip;
 import org.standwright.design.Hang;
 import org.standwright.design.Mount;
 import org.standwright.design.Shelves;
+import org.standwright.design.kit.Hinge;
 import org.standwright.packet.words.ShelfRow;
 
 /** Drawers, their fronts, shelves on pins, doors: to the openings as they turned out. Common practice, no source. */
@@ -45,7 +46,14 @@ final class FrontSteps {
         var trimmed = plan.mount() == Mount.INSET ? "Trim the inset doors to their openings. " : "";
         return trimmed + "Fix the hinges to the doors, hang the doors and set them until the gaps of "
                 + contents.exact(plan.gap()) + " are even" + (drawers ? " with those of the drawer fronts." : ".")
-                + pulls(contents, "doors");
+                + catches(contents) + pulls(contents, "doors");
+    }
+
+    private static String catches(Contents contents) {
+        boolean butt = contents.stand().bays().stream()
+                .flatMap(bay -> bay.doors().stream())
+                .anyMatch(door -> door.hinge() instanceof Hinge.Butt);
+        return butt ? " Fix the magnetic catches so that they stop the doors on butt hinges flush." : "";
     }
 
     private static String pulls(Contents contents, String what) {

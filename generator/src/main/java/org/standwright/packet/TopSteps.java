@@ -9,6 +9,9 @@ import org.standwright.drawing.figure.PanelHole;
 
 /** Worktop on, then the machine with the drawers still out. Common practice, no source. */
 final class TopSteps {
+    /** A drill with its bit stands upright in an opening this high, mm; common practice, no source. */
+    private static final double UPRIGHT_DRILL = 250;
+
     private TopSteps() {}
 
     static List<String> of(Contents contents, boolean drawers) {
@@ -26,11 +29,22 @@ final class TopSteps {
 
     private static String worktop(Contents contents) {
         if (contents.design().worktop().layers() == 1) {
-            return "Screw the worktop on from inside the carcass, up through the sub-top.";
+            return "Screw the worktop on from inside the carcass, up through the sub-top." + angled(contents);
         }
         return "Lay the lower layer of the worktop on the sub-top, spread glue on it and lay the oversize upper layer "
                 + "over it, even all round. Screw both up from inside the carcass while the glue is wet: the screws "
-                + "through the sub-top reach into the upper layer. Trim it flush when the glue has set.";
+                + "through the sub-top reach into the upper layer. Trim it flush when the glue has set."
+                + angled(contents);
+    }
+
+    /** Whether a drill stands upright in every opening below the sub-top, or the screws there need another. */
+    private static String angled(Contents contents) {
+        boolean low = contents.stand().bays().stream()
+                .anyMatch(bay -> bay.sections().get(0).opening().height() < UPRIGHT_DRILL);
+        return low
+                ? " In openings lower than " + contents.exact(UPRIGHT_DRILL)
+                        + " bore and drive with a right-angle head."
+                : "";
     }
 
     private static String holes(Contents contents) {
@@ -45,6 +59,12 @@ final class TopSteps {
         }
         var lift = steady(contents) + " Unplug the machine and lift it on with enough people or a hoist"
                 + (drawers ? ", the drawers still out." : ".");
+        lift += contents.design()
+                .place()
+                .shims()
+                .map(shims -> " Set it on shims of " + contents.exact(shims.usual())
+                        + ", one round each bolt; change them until its surface has the right height and lies level.")
+                .orElse("");
         boolean bolted =
                 contents.stand().machine().map(MachineLayout::bolts).stream().anyMatch(bolts -> !bolts.isEmpty());
         return List.of(lift, bolted ? bolts(drawers) : leftToYou(contents));
@@ -52,7 +72,7 @@ final class TopSteps {
 
     private static String bolts(boolean drawers) {
         return "Put the bolts in from above, wide washers and lock nuts on from below"
-                + (drawers ? ", through the empty drawer openings" : "")
+                + (drawers ? ", through the empty openings" : "")
                 + ". Tighten them crosswise until the machine neither rocks nor twists.";
     }
 

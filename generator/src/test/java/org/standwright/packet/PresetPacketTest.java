@@ -1,0 +1,51 @@
+package org.standwright.packet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.standwright.Presets;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.TextMeasure;
+
+/** What a maker of some complete stands would miss on paper. Common practice, no source. */
+class PresetPacketTest {
+    @Test
+    void aSawOnShimsIsSetOnThem() {
+        assertThat(words("Table saw stand"))
+                .contains("Set it on shims", "of 3/8 in (9.5 mm), one round each bolt")
+                .contains("lock nuts on from below, through the empty openings");
+    }
+
+    /** The stop's front end: box of 21 in and play behind it, as the assembly has it. */
+    @Test
+    void runnersHaveTheirStopsPlaced() {
+        assertThat(words("Mitre saw stand")).containsPattern("The front end of each stop lies 2[01][ 0-9/]* in");
+    }
+
+    @Test
+    void buttHingesLieInTheGapAndDoorsOnThemGetACatch() {
+        assertThat(words("Mitre saw stand"))
+                .contains("Both lie in the gap, one on the upright's inner face")
+                .contains("Fix the magnetic catches so that they stop the doors on butt hinges flush");
+        assertThat(words("Router table stand")).doesNotContain("magnetic catch");
+    }
+
+    /** The mitre saw's top drawers leave no room for a drill that points up; the router's bays do. */
+    @Test
+    void aLowOpeningUnderTheTopNeedsARightAngleHead() {
+        assertThat(words("Mitre saw stand")).contains("bore and drive with a right-angle head");
+        assertThat(words("Router table stand")).doesNotContain("right-angle head");
+    }
+
+    private static String words(String stand) {
+        var design = Presets.stands()
+                .filter(preset -> preset.name().equals(stand))
+                .findFirst()
+                .orElseThrow();
+        return Jobs.packet(design).stream()
+                .flatMap(page -> Lettering.of(page.shapes(), TextMeasure.shipped()).texts().stream())
+                .map(Lettering.Placed::words)
+                .collect(Collectors.joining(" "));
+    }
+}
