@@ -7,6 +7,7 @@ import org.standwright.design.Joint;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.design.frame.Exact;
+import org.standwright.design.frame.ScrewChoice;
 import org.standwright.geom.Grid;
 
 /** Whether housings, fasteners, grooves and screw positions leave enough wood. */
@@ -79,7 +80,9 @@ public final class JointFit {
                     "/drawers/box",
                     "Drawer boxes of " + units.length(wall) + " are too thin for a groove and slide screws; they take "
                             + units.length(LEAST_BOX_WALL) + " or more.",
-                    List.of("Use a sheet of " + Exact.up(units, LEAST_BOX_WALL) + " or more for the boxes."));
+                    List.of("Use a sheet of "
+                            + Exact.up(units, Math.max(LEAST_BOX_WALL, new ScrewChoice(design).thinnestForSlides()))
+                            + " or more for the boxes."));
         }
     }
 

@@ -2,6 +2,7 @@ package org.standwright.design.column;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.standwright.design.Bay;
 import org.standwright.design.Content;
@@ -25,6 +26,7 @@ public final class Column {
     private final FrontReach reach;
     private final List<Section> sections;
     private final List<Slot> slots;
+    private final Optional<ColumnSlots.Limit> tooLow;
 
     Column(StandDesign design, BayPlace place, Bay bay, Walls walls) {
         this.design = design;
@@ -33,7 +35,9 @@ public final class Column {
         this.walls = walls;
         this.reach = new FrontReach(design);
         this.sections = Section.of(bay.contents());
-        this.slots = new ColumnSlots(design, place, bay, walls).slots();
+        var heights = new ColumnSlots(design, place, bay, walls);
+        this.slots = heights.slots();
+        this.tooLow = heights.tooLow();
         if (hasFill() && slots.stream().filter(slot -> !slot.isFixed()).count() > 1) {
             throw new ColumnRefusal(design, place).twoWantTheRest();
         }
@@ -74,12 +78,11 @@ public final class Column {
 
     /** Its openings from top to bottom; with the dividers they fill an opening of this height. */
     List<Share> shares(double opening) {
-        double left = opening - between();
-        var standing = filled(left);
-        left -= (standing.size() - slots.size()) * reach.gap();
-        var step = design.drawers().rounding().orElse(design.unit().tapeStep());
-        var heights = Shares.of(standing, left, step);
-        close(standing, heights, left, opening);
+        tooLow.ifPresent(limit -> {
+            throw new ColumnRefusal(design, place).mostTooLow(bay, walls, opening, limit);
+        });
+        var standing = filled(opening - between());
+        var heights = heights(standing, opening);
         var shares = new ArrayList<Share>();
         for (int section = 0; section < sections.size(); section++) {
             int here = section;
@@ -90,6 +93,25 @@ public final class Column {
             shares.add(share(section, own));
         }
         return shares;
+    }
+
+    /** The highest of the fronts of one content in an opening of this height, mm. */
+    double highest(int content, double opening) {
+        var standing = filled(opening - between());
+        var heights = heights(standing, opening);
+        return IntStream.range(0, heights.length)
+                .filter(i -> standing.get(i).content() == content)
+                .mapToDouble(i -> heights[i])
+                .max()
+                .orElseThrow();
+    }
+
+    private double[] heights(List<Slot> standing, double opening) {
+        double left = opening - between() - (standing.size() - slots.size()) * reach.gap();
+        var step = design.drawers().rounding().orElse(design.unit().tapeStep());
+        var heights = Shares.of(standing, left, step);
+        close(standing, heights, left, opening);
+        return heights;
     }
 
     private Share share(int section, List<Double> heights) {

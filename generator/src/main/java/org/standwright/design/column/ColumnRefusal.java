@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.standwright.design.Bay;
 import org.standwright.design.Content;
@@ -45,6 +46,22 @@ final class ColumnRefusal {
                         + " high."));
     }
 
+    /** @param opening to be filled */
+    ImpossibleDesignException mostTooLow(Bay bay, Walls walls, double opening, ColumnSlots.Limit limit) {
+        var units = design.unit();
+        double needed = Exact.onTapeUp(units, limit.needed());
+        double most = DoubleStream.concat(
+                        DoubleStream.of(needed), highest(bay, walls, opening, limit.content()).stream())
+                .filter(allowed -> builds(allowing(bay, limit.content(), OptionalDouble.of(allowed)), walls, opening))
+                .findFirst()
+                .orElse(needed);
+        return new ImpossibleDesignException(
+                place.content(limit.content()) + "/most",
+                "In bay " + place.name() + " fronts may be " + units.length(limit.most())
+                        + " high at most, but one of them takes " + units.length(limit.needed()) + " or more.",
+                List.of("Allow them " + units.length(most) + "."));
+    }
+
     /**
      * @param opening to be filled
      * @param rest what the contents leave of it, less than 0 when they are too high
@@ -55,11 +72,13 @@ final class ColumnRefusal {
         if (divided.isPresent()) {
             return divided.get();
         }
+        var allowed = stretches && rest > 0 ? allowed(bay, walls, opening) : Optional.<ColumnSlots.Limit>empty();
         var ways = new ArrayList<String>();
         if (!stretches) {
             lowest(bay, walls, opening, rest).ifPresent(ways::add);
         } else if (rest > 0) {
-            ways.add("Leave \"most\" out: those fronts then take what is left.");
+            allowed.ifPresent(way -> ways.add("Allow those fronts " + units.length(way.most()) + "."));
+            ways.add((ways.isEmpty() ? "L" : "Or l") + "eave \"most\" out: those fronts then take what is left.");
         }
         if (!place.isNested()) {
             workingHeight(opening, rest)
@@ -72,6 +91,7 @@ final class ColumnRefusal {
                             : "leave the height of one of them out: it takes what is left."));
         }
         return impossible(
+                allowed.map(way -> place.content(way.content()) + "/most").orElse(place.pointer() + "/contents"),
                 "the heights with the gaps and panels between them add up to an opening of "
                         + units.length(opening - rest) + ", but the one to fill is " + units.length(opening) + ".",
                 ways);
@@ -101,6 +121,39 @@ final class ColumnRefusal {
         } catch (ImpossibleDesignException e) {
             return Optional.of(e);
         }
+    }
+
+    /** The first content that could fill the opening if its fronts might be higher, and how high. */
+    private Optional<ColumnSlots.Limit> allowed(Bay bay, Walls walls, double opening) {
+        for (int content = 0; content < bay.contents().size(); content++) {
+            var most = highest(bay, walls, opening, content);
+            if (most.isPresent() && builds(allowing(bay, content, most), walls, opening)) {
+                return Optional.of(new ColumnSlots.Limit(content, most.getAsDouble(), most.getAsDouble()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** How high the fronts of a content with a most become without it. */
+    private OptionalDouble highest(Bay bay, Walls walls, double opening, int content) {
+        var free = allowing(bay, content, OptionalDouble.empty());
+        if (free.equals(bay) || !builds(free, walls, opening)) {
+            return OptionalDouble.empty();
+        }
+        double highest = new Column(design, place, free, walls).highest(content, opening);
+        return OptionalDouble.of(Exact.onTapeUp(design.unit(), highest));
+    }
+
+    /** The bay with this most for the fronts of one content. */
+    private static Bay allowing(Bay bay, int content, OptionalDouble most) {
+        var contents = new ArrayList<>(bay.contents());
+        if (contents.get(content) instanceof Content.EqualDrawers drawers) {
+            contents.set(content, new Content.EqualDrawers(drawers.count(), drawers.least(), most));
+        } else if (contents.get(content) instanceof Content.GraduatedDrawers drawers) {
+            contents.set(
+                    content, new Content.GraduatedDrawers(drawers.count(), drawers.ratio(), drawers.least(), most));
+        }
+        return new Bay(bay.width(), contents);
     }
 
     /** The lowest of its heights changed so that all of it closes, if that can be built. */
@@ -161,7 +214,10 @@ final class ColumnRefusal {
     }
 
     private ImpossibleDesignException impossible(String reason, List<String> waysOut) {
-        return new ImpossibleDesignException(
-                place.pointer() + "/contents", "In bay " + place.name() + " " + reason, waysOut);
+        return impossible(place.pointer() + "/contents", reason, waysOut);
+    }
+
+    private ImpossibleDesignException impossible(String field, String reason, List<String> waysOut) {
+        return new ImpossibleDesignException(field, "In bay " + place.name() + " " + reason, waysOut);
     }
 }

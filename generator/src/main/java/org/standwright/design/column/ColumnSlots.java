@@ -2,6 +2,7 @@ package org.standwright.design.column;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
@@ -21,6 +22,14 @@ final class ColumnSlots {
     private final LeastHeights least;
     private final List<Section> sections;
     private final List<Slot> slots = new ArrayList<>();
+    private Optional<Limit> tooLow = Optional.empty();
+
+    /**
+     * How high the fronts of one content may be at most, and what one of them takes.
+     *
+     * @param content of the bay, 0 at the top
+     */
+    record Limit(int content, double most, double needed) {}
 
     ColumnSlots(StandDesign design, BayPlace place, Bay bay, Walls walls) {
         this.design = design;
@@ -49,6 +58,11 @@ final class ColumnSlots {
             }
         }
         return List.copyOf(slots);
+    }
+
+    /** A most that is too low, once the slots are worked out. */
+    Optional<Limit> tooLow() {
+        return tooLow;
     }
 
     /** How many fronts a section has; drawers that fill count as one. */
@@ -102,7 +116,7 @@ final class ColumnSlots {
         return new Slot(section, content, false, shares, lowest, highest);
     }
 
-    /** Whether the fronts of one content may be as high as their boxes and their least ask for. */
+    /** Notes the first content whose fronts may not be as high as their boxes and their least ask for. */
     private void limits(
             int content,
             int from,
@@ -115,13 +129,8 @@ final class ColumnSlots {
         for (int i = 0; i < drawers; i++) {
             needed = Math.max(needed, least.front(from + i, count, around));
         }
-        if (highest.isPresent() && Grid.less(highest.getAsDouble(), needed)) {
-            var units = design.unit();
-            throw new ImpossibleDesignException(
-                    place.content(content) + "/most",
-                    "In bay " + place.name() + " fronts may be " + units.length(highest.getAsDouble())
-                            + " high at most, but one of them takes " + units.length(needed) + " or more.",
-                    List.of("Allow them " + Exact.up(units, needed) + "."));
+        if (tooLow.isEmpty() && highest.isPresent() && Grid.less(highest.getAsDouble(), needed)) {
+            tooLow = Optional.of(new Limit(content, highest.getAsDouble(), needed));
         }
     }
 

@@ -34,6 +34,11 @@ public final class ScrewChoice {
         return slide((panel - BETWEEN_TIPS) / 2, panel);
     }
 
+    /** The thinnest panel that takes a screw of a slide, mm. */
+    public double thinnestForSlides() {
+        return design.screws().slide().lengths().get(0) - plate() + SHORT_OF_FACE;
+    }
+
     /** How deep a slide screw of this length goes into the wood, mm. */
     public double slideDepth(double screw) {
         return screw - plate();

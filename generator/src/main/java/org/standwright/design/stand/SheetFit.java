@@ -2,11 +2,15 @@ package org.standwright.design.stand;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import org.standwright.assembly.Group;
+import org.standwright.assembly.PlacedPart;
 import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.frame.Exact;
+import org.standwright.design.frame.PlanChange;
+import org.standwright.design.frame.PlanSize;
 import org.standwright.geom.Grid;
 import org.standwright.part.Grain;
 import org.standwright.part.Part;
@@ -18,18 +22,13 @@ public final class SheetFit {
 
     /** Each part within a sheet of its own material. */
     static void check(StandDesign design, List<Group> groups) {
-        for (var group : groups) {
-            for (var placed : group.parts()) {
-                var part = placed.part();
-                if (part.material().isBar()) {
-                    onBar(design, placed.label(), part);
-                    continue;
-                }
-                var sheet = design.sheets().stream()
-                        .filter(candidate -> candidate.material().equals(part.material()))
-                        .findFirst()
-                        .orElseThrow();
-                fits(design, placed.label(), part, sheet);
+        var all = groups.stream().flatMap(group -> group.parts().stream()).toList();
+        for (var placed : all) {
+            var part = placed.part();
+            if (part.material().isBar()) {
+                onBar(design, placed.label(), part);
+            } else {
+                fits(design, placed, sheet(design, part).orElseThrow(), all);
             }
         }
     }
@@ -70,21 +69,96 @@ public final class SheetFit {
                 }));
     }
 
-    private static void fits(StandDesign design, String label, Part part, SheetGood sheet) {
-        double length = sheet.length() - 2 * design.saw().trim();
-        double width = sheet.width() - 2 * design.saw().trim();
-        boolean straight = within(part, length, width);
-        boolean turned = sheet.material().grain() == Grain.NONE && within(part, width, length);
-        if (!straight && !turned) {
+    private static void fits(StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all) {
+        var part = placed.part();
+        double trim = 2 * design.saw().trim();
+        if (!fits(part, sheet, trim)) {
             var units = design.unit();
+            var alike = all.stream()
+                    .map(PlacedPart::part)
+                    .filter(other -> other.material().equals(part.material()))
+                    .toList();
+            double length = alike.stream().mapToDouble(Part::roughLength).max().orElseThrow();
+            double width = alike.stream().mapToDouble(Part::roughWidth).max().orElseThrow();
+            var change = smaller(design, placed, sheet, all);
             throw new ImpossibleDesignException(
-                    "/plan",
-                    "Part '" + label + "' is cut " + units.length(part.roughLength()) + " x "
+                    change.map(PlanChange::field).orElse("/plan"),
+                    "Part '" + placed.label() + "' is cut " + units.length(part.roughLength()) + " x "
                             + units.length(part.roughWidth()) + ", larger than a sheet of "
-                            + sheet.material().name() + " after trimming (" + units.length(length) + " x "
-                            + units.length(width) + ").",
-                    List.of("Make the plan smaller, or use a larger sheet."));
+                            + sheet.material().name() + " after trimming (" + units.length(sheet.length() - trim)
+                            + " x " + units.length(sheet.width() - trim) + ").",
+                    List.of(
+                            change.map(way -> "Make " + way.words()).orElse("Make the plan smaller") + ".",
+                            "Or use a sheet " + Exact.up(units, length + trim) + " long and "
+                                    + Exact.up(units, width + trim) + " wide or more."));
         }
+    }
+
+    /** A plan in which parts fit their sheets, where this one lies along its width or depth and grows with it. */
+    private static Optional<PlanChange> smaller(
+            StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all) {
+        double trim = 2 * design.saw().trim();
+        boolean tooLong = Grid.less(sheet.length() - trim, placed.part().roughLength());
+        boolean tooWide = Grid.less(sheet.width() - trim, placed.part().roughWidth());
+        var axis = tooLong ? placed.placement().along() : placed.placement().across();
+        var plan = PlanSize.of(design);
+        if (tooLong && tooWide || axis.unit().z() != 0) {
+            return Optional.empty();
+        }
+        boolean across = axis.unit().x() != 0;
+        if (across && !reachesThrough(design, placed)) {
+            return Optional.empty();
+        }
+        double missing = all.stream()
+                .filter(other -> !across || reachesThrough(design, other))
+                .mapToDouble(other -> excess(design, other, across))
+                .max()
+                .orElseThrow();
+        return Optional.of(
+                across
+                        ? PlanChange.width(design, down(design, plan.width() - missing))
+                        : PlanChange.depth(design, down(design, plan.depth() - missing)));
+    }
+
+    /** From one side of the carcass to the other. */
+    private static boolean reachesThrough(StandDesign design, PlacedPart placed) {
+        double inside = PlanSize.of(design).width()
+                - 2 * design.carcass().sheet().material().thickness();
+        var box = placed.box();
+        return !Grid.less(box.max().x() - box.min().x(), inside);
+    }
+
+    /** How much larger than its sheet a part is across the width or along the depth of the carcass. */
+    private static double excess(StandDesign design, PlacedPart placed, boolean across) {
+        var part = placed.part();
+        var sheet = sheet(design, part);
+        double trim = 2 * design.saw().trim();
+        if (sheet.isEmpty() || fits(part, sheet.get(), trim)) {
+            return 0;
+        }
+        var along = placed.placement().along().unit();
+        var square = placed.placement().across().unit();
+        double length = part.roughLength() - sheet.get().length() + trim;
+        double width = part.roughWidth() - sheet.get().width() + trim;
+        return Math.max(
+                (across ? along.x() : along.y()) == 0 ? 0 : length,
+                (across ? square.x() : square.y()) == 0 ? 0 : width);
+    }
+
+    private static Optional<SheetGood> sheet(StandDesign design, Part part) {
+        return design.sheets().stream()
+                .filter(candidate -> candidate.material().equals(part.material()))
+                .findFirst();
+    }
+
+    private static boolean fits(Part part, SheetGood sheet, double trim) {
+        double length = sheet.length() - trim;
+        double width = sheet.width() - trim;
+        return within(part, length, width) || sheet.material().grain() == Grain.NONE && within(part, width, length);
+    }
+
+    private static double down(StandDesign design, double mm) {
+        return Exact.onTapeDown(design.unit(), mm);
     }
 
     private static boolean within(Part part, double length, double width) {

@@ -56,7 +56,10 @@ final class CutoutFit {
         throw new ImpossibleDesignException(
                 "/cutouts/" + index,
                 "Cut-out " + (index + 1) + " for '" + opening.purpose() + "' " + around.trouble(opening.area()) + ".",
-                ways.isEmpty() ? List.of("Make it smaller.") : ways);
+                ways.isEmpty()
+                        ? List.of(new SmallerCutout(frame.design().unit(), around)
+                                .way(frame.design().cutouts().get(index), opening.area()))
+                        : ways);
     }
 
     private void corners(int index, Opening opening) {
