@@ -39,7 +39,7 @@ class ImpossibleStandsTest {
         /support/caster | '{"preset":"caster-100","bolt":"20 mm"}' | /support/caster | A bolt of 20 mm does not go through the holes of 9 mm
         /drawers/box | '"birch-6.5"' | /drawers/box | Drawer boxes of 6.4 mm are too thin
         /workingHeight | '"300 mm"' | /workingHeight | A working height of 300 mm leaves 1.2 mm to the carcass
-        /plan/width | '"2600 mm"' | /plan | Part 'bottom' is cut
+        /plan/width | '"2600 mm"' | /plan/width | Part 'bottom' is cut
         /plan/depth | '"200 mm"' | /plan/depth | A plan 200 mm deep is too small for its support and its drawers
         /plan/width | '"160 mm"' | /plan/width | A plan 160 mm wide is too small
         /bays/0/width | '"700 mm"' | /plan/width | The given bays and the panels between them are 753.1 mm wide together, more than the plan of 720 mm
