@@ -29,7 +29,7 @@ import org.standwright.file.PresetLibrary;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class StandBenchmark {
-    @Param({"planer-stand", "drill-press-stand", "router-table-stand"})
+    @Param({"planer-stand", "drill-press-stand", "mitre-saw-stand"})
     public String preset;
 
     private StandDesign design;
