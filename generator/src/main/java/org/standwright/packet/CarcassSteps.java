@@ -20,23 +20,32 @@ final class CarcassSteps {
         var bays = contents.stand().bays();
         this.divided = bays.size() > 1;
         this.innerPanels = bays.stream().anyMatch(bay -> bay.sections().size() > 1)
-                || bays.stream()
-                        .flatMap(bay -> bay.sections().stream())
-                        .anyMatch(section -> section instanceof SectionLayout.Divided)
+                || hasBaysWithin()
                 || hasShelves(Shelves.Kind.FIXED);
     }
 
     static List<String> of(Contents contents) {
         var carcass = new CarcassSteps(contents);
         var steps = new ArrayList<String>();
-        steps.add("Mark reference end, reference edge and show face on every piece. Cut a test dado in scrap from the "
-                + "same sheet before the real ones.");
+        steps.add("Mark reference end, reference edge and show face on every piece. " + carcass.tried());
         steps.addAll(carcass.edging());
         steps.addAll(carcass.flat());
         steps.add(carcass.dryFit());
         steps.add(carcass.joined());
         steps.add(carcass.back());
         return steps;
+    }
+
+    private String tried() {
+        boolean housed = innerPanels || contents.design().carcass().joint() instanceof Joint.Housed;
+        return (housed ? "Cut a test dado" : "Bore a test joint")
+                + " in scrap from the same sheet before the real ones.";
+    }
+
+    private boolean hasBaysWithin() {
+        return contents.stand().bays().stream()
+                .flatMap(bay -> bay.sections().stream())
+                .anyMatch(section -> section instanceof SectionLayout.Divided);
     }
 
     private boolean hasShelves(Shelves.Kind kind) {
@@ -116,6 +125,10 @@ final class CarcassSteps {
     private String inner() {
         return innerPanels
                 ? ", with the dividers, fixed panels and fixed shelves glued in their dados between them"
+                        + (hasBaysWithin()
+                                ? " (bays within bays first: their partitions and shelves between the panels "
+                                        + "above and below them)"
+                                : "")
                 : "";
     }
 

@@ -11,6 +11,7 @@ import org.standwright.design.built.DoorLayout;
 import org.standwright.design.built.SectionLayout;
 import org.standwright.design.kit.Hinge;
 import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Mark;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
 import org.standwright.unit.Units;
@@ -48,7 +49,24 @@ final class DoorSection implements Section {
                 + "the lower edge of the opening behind the door.");
         hinges.forEach(hinge -> flow.paragraph(hinge.name() + ": " + words(hinge, contents)));
         if (contents.design().drawers().mount() == Mount.INSET) {
-            flow.paragraph("Inset doors are trimmed last, to the opening as it turned out.");
+            flow.paragraph("Inset doors are trimmed last, to the opening as it turned out, with "
+                    + contents.exact(contents.design().drawers().gap()) + " of gap all round.");
+            measured(contents, flow);
+        }
+    }
+
+    private static void measured(Contents contents, Flow flow) {
+        for (var compartment : Compartment.of(contents.stand().bays())) {
+            if (compartment.section() instanceof SectionLayout.Closed closed) {
+                var opening = closed.opening();
+                flow.item(
+                        Mark.BOX_ONLY,
+                        "Bay " + compartment.bay() + ": opening of door "
+                                + closed.doors().get(0).name()
+                                + " measured, width ___________ height ___________ (drawn: "
+                                + contents.units().bareLength(opening.width()) + " × "
+                                + contents.units().bareLength(opening.height()) + ")");
+            }
         }
     }
 

@@ -47,7 +47,7 @@ final class SupportSteps {
         return List.of(
                 glued(casters.bed()),
                 "Put the caster bolts in from above, a wide washer under each head, every head below the surface. "
-                        + "Bed the heads in epoxy (not listed), so that they do not turn when the nuts are tightened "
+                        + "Bed the heads in epoxy, so that they do not turn when the nuts are tightened "
                         + "later.",
                 set(casters.bed()),
                 "Turn the carcass over. Put the casters over the bolts, washers and lock nuts on, and tighten." + kinds

@@ -40,6 +40,7 @@ record CasterSet(CasterSeat near, CasterSeat far, Side operator) {
     List<Hardware> hardware(double wood) {
         var lines = new ArrayList<>(near.hardware(PAIR, wood));
         lines.addAll(far.hardware(PAIR, wood));
+        lines.add(new Hardware("epoxy, a small pack", 1, "heads of the caster bolts"));
         var counts = new LinkedHashMap<Hardware, Integer>();
         for (var line : lines) {
             counts.merge(new Hardware(line.item(), 1, line.use()), line.count(), Integer::sum);

@@ -9,6 +9,7 @@ import org.standwright.assembly.Hardware;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.MachineLayout;
 import org.standwright.design.frame.Frame;
+import org.standwright.design.kit.Range;
 
 /** The worktop of one stand with all that is cut into it, and the machine that stands on it. */
 public final class Top {
@@ -61,6 +62,15 @@ public final class Top {
     public List<Hardware> hardware() {
         var list = new ArrayList<>(bolts.hardware());
         plate.ifPresent(place -> list.addAll(place.hardware()));
+        machine().flatMap(layout -> frame.design().place().shims()).ifPresent(shims -> list.add(shims(shims)));
         return list;
+    }
+
+    private Hardware shims(Range shims) {
+        var units = frame.design().unit();
+        return new Hardware(
+                "set of shims, thin pieces that make up to " + units.length(shims.most()) + " together",
+                1,
+                "under the machine, beside its bolts");
     }
 }
