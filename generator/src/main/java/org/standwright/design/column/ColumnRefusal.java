@@ -68,7 +68,7 @@ final class ColumnRefusal {
      */
     ImpossibleDesignException doesNotClose(Bay bay, Walls walls, double opening, double rest, boolean stretches) {
         var units = design.unit();
-        var divided = rest > 0 ? within(bay, walls, rest) : Optional.<ImpossibleDesignException>empty();
+        var divided = rest > 0 ? within(bay, walls, opening) : Optional.<ImpossibleDesignException>empty();
         if (divided.isPresent()) {
             return divided.get();
         }
@@ -97,21 +97,16 @@ final class ColumnRefusal {
                 ways);
     }
 
-    /** What the bays of the lowest divided part say that could take the rest, but whose own heights do not. */
-    private Optional<ImpossibleDesignException> within(Bay bay, Walls walls, double rest) {
-        var sections = Section.of(bay.contents());
-        for (int section = sections.size() - 1; section >= 0; section--) {
-            int content = sections.get(section).first();
-            if (bay.contents().get(content) instanceof Content.Divided divided
-                    && divided.height().isEmpty()) {
-                var columns = Column.within(design, place, bay, content, walls.down(section, sections.size()));
-                double most = columns.stream().mapToDouble(Column::most).min().orElseThrow();
-                return columns.stream()
-                        .flatMap(column -> refusal(column, most + rest).stream())
-                        .findFirst();
-            }
+    /** What the bays of a divided part say that is alone in its bay, but whose own heights do not fill it. */
+    private Optional<ImpossibleDesignException> within(Bay bay, Walls walls, double opening) {
+        if (bay.contents().size() > 1
+                || !(bay.contents().get(0) instanceof Content.Divided divided)
+                || divided.height().isPresent()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        return Column.within(design, place, bay, 0, walls.down(0, 1)).stream()
+                .flatMap(column -> refusal(column, opening).stream())
+                .findFirst();
     }
 
     private static Optional<ImpossibleDesignException> refusal(Column column, double opening) {

@@ -23,10 +23,18 @@ public final class PlanFit {
         this.support = support;
     }
 
+    /** The smallest plan, mm. */
+    Size2 least() {
+        return new Size2(
+                Math.max(support.leastPlan().width(), new BayWidths(design).leastPlan()),
+                Math.max(support.leastPlan().depth(), depthForDrawers()));
+    }
+
     void check() {
-        double depth = Math.max(support.leastPlan().depth(), depthForDrawers());
-        double width = Math.max(support.leastPlan().width(), new BayWidths(design).leastPlan());
-        new PlaceFit(design).check(new Size2(width, depth));
+        var least = least();
+        double depth = least.depth();
+        double width = least.width();
+        new PlaceFit(design).check(least);
         var plan = PlanSize.of(design);
         if (Grid.less(plan.depth(), depth)) {
             throw tooSmall("deep", plan.depth(), depth, PlanChange.depth(design, up(depth)));

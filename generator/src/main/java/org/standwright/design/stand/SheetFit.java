@@ -11,6 +11,7 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
+import org.standwright.design.kit.Size2;
 import org.standwright.geom.Grid;
 import org.standwright.part.Grain;
 import org.standwright.part.Part;
@@ -20,15 +21,19 @@ import org.standwright.part.SheetGood;
 public final class SheetFit {
     private SheetFit() {}
 
-    /** Each part within a sheet of its own material. */
-    static void check(StandDesign design, List<Group> groups) {
+    /**
+     * Each part within a sheet of its own material.
+     *
+     * @param least the smallest plan
+     */
+    static void check(StandDesign design, List<Group> groups, Size2 least) {
         var all = groups.stream().flatMap(group -> group.parts().stream()).toList();
         for (var placed : all) {
             var part = placed.part();
             if (part.material().isBar()) {
                 onBar(design, placed.label(), part);
             } else {
-                fits(design, placed, sheet(design, part).orElseThrow(), all);
+                fits(design, placed, sheet(design, part).orElseThrow(), all, least);
             }
         }
     }
@@ -69,7 +74,8 @@ public final class SheetFit {
                 }));
     }
 
-    private static void fits(StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all) {
+    private static void fits(
+            StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all, Size2 least) {
         var part = placed.part();
         double trim = 2 * design.saw().trim();
         if (!fits(part, sheet, trim)) {
@@ -80,7 +86,7 @@ public final class SheetFit {
                     .toList();
             double length = alike.stream().mapToDouble(Part::roughLength).max().orElseThrow();
             double width = alike.stream().mapToDouble(Part::roughWidth).max().orElseThrow();
-            var change = smaller(design, placed, sheet, all);
+            var change = smaller(design, placed, sheet, all, least);
             throw new ImpossibleDesignException(
                     change.map(PlanChange::field).orElse("/plan"),
                     "Part '" + placed.label() + "' is cut " + units.length(part.roughLength()) + " x "
@@ -96,7 +102,7 @@ public final class SheetFit {
 
     /** A plan in which parts fit their sheets, where this one lies along its width or depth and grows with it. */
     private static Optional<PlanChange> smaller(
-            StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all) {
+            StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all, Size2 least) {
         double trim = 2 * design.saw().trim();
         boolean tooLong = Grid.less(sheet.length() - trim, placed.part().roughLength());
         boolean tooWide = Grid.less(sheet.width() - trim, placed.part().roughWidth());
@@ -114,10 +120,11 @@ public final class SheetFit {
                 .mapToDouble(other -> excess(design, other, across))
                 .max()
                 .orElseThrow();
-        return Optional.of(
-                across
-                        ? PlanChange.width(design, down(design, plan.width() - missing))
-                        : PlanChange.depth(design, down(design, plan.depth() - missing)));
+        double then = down(design, (across ? plan.width() : plan.depth()) - missing);
+        if (Grid.less(then, across ? least.width() : least.depth())) {
+            return Optional.empty();
+        }
+        return Optional.of(across ? PlanChange.width(design, then) : PlanChange.depth(design, then));
     }
 
     /** From one side of the carcass to the other. */

@@ -71,7 +71,8 @@ public final class StandBuilder {
         new DoorRules(design).check();
         new RunnerFit(design).check();
         var support = SupportPlan.of(design);
-        new PlanFit(design, support).check();
+        var plan = new PlanFit(design, support);
+        plan.check();
         var openings = new BayWidths(design).openings();
         var solver = new StackSolver(design, support);
         var stack = solver.solve();
@@ -83,7 +84,7 @@ public final class StandBuilder {
         new NotchFit(design).check(bays);
         var top = new Top(frame);
         var groups = new ButtJoints(frame).bored(top.cut(groups(frame, bays, support, top), bays));
-        SheetFit.check(design, groups);
+        SheetFit.check(design, groups, plan.least());
         var hardware = new ArrayList<>(new StandHardware(frame).list(groups, bays, support));
         hardware.addAll(top.hardware());
         return new Stand(

@@ -74,6 +74,7 @@ class RandomColumnsTest {
             // what a message asks for must not be refused again by the same field
             refusal(cured.get())
                     .ifPresent(again -> assertThat(again.field() + " " + again.getMessage())
+                            .as(refused.get().getMessage())
                             .doesNotStartWith(refused.get().field() + " "));
             design = cured.get();
         }

@@ -54,7 +54,7 @@ class BayWidthsTest {
         assertThat(refused.field()).isEqualTo("/bays/0/contents/0/bays/1/width");
         assertThat(refused)
                 .hasMessage("Bay 1b with an opening of 300 mm leaves 66 mm of the part that it stands in, "
-                        + "which is 684 mm wide. Leave its width out: it takes what is left.");
+                        + "which is 684 mm wide. Make it 366 mm wide, or leave its width out: it takes what is left.");
     }
 
     @Test

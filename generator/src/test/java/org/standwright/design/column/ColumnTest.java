@@ -102,7 +102,7 @@ class ColumnTest {
                 .isInstanceOf(ImpossibleDesignException.class)
                 .hasMessage(
                         "In bay 1 the heights with the gaps and panels between them add up to an opening of 312 mm, "
-                                + "but the one to fill is 557 mm. Leave \"most\" out: those fronts then take what is left. "
+                                + "but the one to fill is 557 mm. Allow those fronts 182 mm. Or leave \"most\" out: those fronts then take what is left. "
                                 + "Or make the working height 655 mm.");
     }
 

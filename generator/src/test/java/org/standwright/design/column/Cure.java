@@ -42,7 +42,7 @@ public final class Cure {
         if (plan.isPresent()) {
             return plan.map(to -> planWidth(design, mm(to.group(1))));
         }
-        var allowed = find("Allow them " + LENGTH, text);
+        var allowed = find("Allow (?:them|those fronts) " + LENGTH, text);
         var high = find("Make (?:it|the lowest (?:front|door|opening)) " + LENGTH + " high", text);
         return high.or(() -> allowed).map(to -> atBay(design, field, bay -> changed(bay, field, mm(to.group(1)))));
     }

@@ -265,8 +265,8 @@ class MachineBoltsTest {
         var refusal = Refusals.of(low);
 
         assertThat(refusal).hasMessageContaining("Machine bolts reach 14 mm below the sub-top, over drawer 1.1");
-        double missing = Refusals.figure(refusal, "Make this drawer ([0-9.]+) mm higher");
-        StandBuilder.build(Draft.of(low, draft -> draft.bays = List.of(bay(given(80 + missing), equal(2)))));
+        double front = Refusals.figure(refusal, "Make this front ([0-9.]+) mm high");
+        StandBuilder.build(Draft.of(low, draft -> draft.bays = List.of(bay(given(front), equal(2)))));
     }
 
     @ParameterizedTest

@@ -124,8 +124,8 @@ class MachinePlaceTest {
             draft.place = TopDesigns.place(0, -200.0, -150.0, null, null);
         }));
 
-        assertThat(refusal.field()).isEqualTo("/plan/width");
-        assertThat(refusal).hasMessageContaining("would be -50 mm wide");
+        assertThat(refusal.field()).isEqualTo("/place/margins");
+        assertThat(refusal).hasMessageContaining("A plan -50 mm wide is too small");
     }
 
     private static MachineLayout machine(int turn, Double left, Double right, Double front, Double back) {
