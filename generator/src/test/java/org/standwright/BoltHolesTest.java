@@ -19,6 +19,7 @@ import org.standwright.design.Draft;
 import org.standwright.design.Layout;
 import org.standwright.design.Place;
 import org.standwright.design.StandDesign;
+import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Reference;
 import org.standwright.export.ObjWriter;
 import org.standwright.file.DesignFiles;
@@ -93,7 +94,7 @@ class BoltHolesTest {
         return part.triangles().stream().flatMap(List::stream).mapToDouble(ObjMesh.Vertex::z);
     }
 
-    /** One bay, so that no turn brings a bolt over a partition; off the middle, so that a mirrored place shows. */
+    /** One bay and nothing else cut out, so that no turn brings a bolt over a partition; off the middle, so that a mirrored place shows. */
     private static StandDesign turned(StandDesign design, int turn) {
         return Draft.of(design, draft -> {
             var base = draft.machine.base();
@@ -106,6 +107,8 @@ class BoltHolesTest {
                     new Place.Margins(OptionalDouble.of(BESIDE), none, OptionalDouble.of(BESIDE - 40), none),
                     Optional.empty());
             draft.bays = List.of(Designs.bay(Designs.equal(1)));
+            draft.cutouts = List.of();
+            draft.workingHeight = new WorkingHeight.Given(draft.workingHeight.height());
         });
     }
 }

@@ -26,10 +26,10 @@ import org.standwright.design.stand.StandBuilder;
 
 /** Fasteners of joints beside everything else that is bored into the same panels. */
 class ButtCollisionsTest {
-    private static final double LEAST_BAY = 40;
-    /** Of a plate 150 mm wide, so that its blocks reach in below the first bay's partition. */
+    private static final double LEAST_BAY = 100;
+    /** Of a plate 250 mm wide, so that its blocks reach in below the first bay's partition. */
     private static final Support.Casters WIDE = new Support.Casters(
-            new Caster("wide caster", 125, new Size2(150, 100), new Size2(120, 80), 9, 8, 85, 80, true),
+            new Caster("wide caster", 125, new Size2(250, 100), new Size2(220, 80), 9, 8, 85, 80, true),
             Optional.empty(),
             Support.Bed.STRIPS);
 
