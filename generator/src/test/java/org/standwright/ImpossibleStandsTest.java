@@ -35,6 +35,7 @@ class ImpossibleStandsTest {
         /drawers/box | '"birch-6.5"' | /drawers/box | Drawer boxes of 6.4 mm are too thin
         /workingHeight | '"300 mm"' | /workingHeight | A working height of 300 mm leaves 1.2 mm to the carcass
         /plan/width | '"2600 mm"' | /plan/width | Part 'bottom' is cut
+        /bays/0/contents | '[{"kind":"equal-drawers","count":20},{"kind":"equal-drawers","count":20}]' | /workingHeight | A working height of 900 mm leaves 601.2 mm to the carcass, but what is in its bays needs 3191 mm. Put fewer or lower things into its bays: working heights end at 2500 mm.
         /plan/depth | '"200 mm"' | /plan/depth | A plan 200 mm deep is too small for its support and its drawers
         /plan/width | '"160 mm"' | /plan/width | A plan 160 mm wide is too small
         /bays/0/width | '"700 mm"' | /plan/width | The given bays and the panels between them are 753.1 mm wide together, more than the plan of 720 mm

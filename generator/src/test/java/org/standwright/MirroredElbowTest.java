@@ -68,7 +68,8 @@ class MirroredElbowTest {
         assertThat(PRODUCT.findings())
                 .filteredOn(finding -> finding.rule().equals("elbow-height"))
                 .singleElement()
-                .satisfies(finding -> assertThat(finding.message()).startsWith("1011 mm."));
+                .satisfies(finding -> assertThat(finding.message())
+                        .startsWith("1011 mm, for this elbow and work anything from 985.5 to 1035.5 mm."));
     }
 
     private static String text(String name) throws IOException {

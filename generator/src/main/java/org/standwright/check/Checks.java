@@ -24,6 +24,7 @@ public final class Checks {
             new HoseHole(),
             new CordHole(),
             new RouterAir(),
+            new RouterSwitch(),
             new WideDrawer(),
             new EdgeScrews());
 

@@ -2,6 +2,7 @@ package org.standwright.check;
 
 import java.util.List;
 import org.standwright.design.Work;
+import org.standwright.design.WorkingHeight;
 import org.standwright.design.built.Stand;
 import org.standwright.unit.Units;
 
@@ -20,22 +21,25 @@ final class ElbowHeight implements Rule {
     @Override
     public List<Finding> check(Stand stand, Load load) {
         var units = stand.design().unit();
+        var height = units.length(stand.stack().workingHeight());
         return List.of(new Finding(
                 Severity.NOTE,
                 "elbow-height",
                 "working height",
-                units.length(stand.stack().workingHeight()) + ". In shoes, a man of middling size works at "
-                        + range(MEN, units) + ", a woman at " + range(WOMEN, units)
-                        + ". Your own elbow decides: measure it.",
+                stand.design().workingHeight() instanceof WorkingHeight.Elbow elbow
+                        ? height + ", for this elbow and work anything from "
+                                + range(elbow.work(), elbow.elbow() + elbow.shoes(), units) + "."
+                        : height + ". In shoes, a man of middling size works at " + range(MEN, units) + ", a woman at "
+                                + range(WOMEN, units) + ". Your own elbow decides: measure it.",
                 "ANSUR II elbow heights; CCOHS and AUVA offsets"));
     }
 
     private static String range(double elbow, Units units) {
-        return range(Work.LIGHT, elbow, units) + " for light work, at " + range(Work.HEAVY, elbow, units)
-                + " for heavy work";
+        return range(Work.LIGHT, elbow + SHOES, units) + " for light work, at "
+                + range(Work.HEAVY, elbow + SHOES, units) + " for heavy work";
     }
 
     private static String range(Work work, double elbow, Units units) {
-        return units.bareLength(work.lowest(elbow + SHOES)) + " to " + units.length(work.highest(elbow + SHOES));
+        return units.bareLength(work.lowest(elbow)) + " to " + units.length(work.highest(elbow));
     }
 }

@@ -21,6 +21,9 @@ import org.standwright.unit.Units;
  * reference edge, as in the part's frame.
  */
 final class MachiningNotes {
+    /** What a bore may differ from its printed size, mm. */
+    private static final double WORTH_SAYING = 0.1;
+
     private final String label;
     private final Sides sides;
     private final Part part;
@@ -92,8 +95,14 @@ final class MachiningNotes {
     }
 
     private String head(Hole hole) {
-        return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", "
+        return "\u00d7 " + hole.purpose() + ", \u00d8 " + bore(hole.diameter()) + ", "
                 + depth(hole.depth(), hole.face());
+    }
+
+    /** A bore that the tape's marks miss is said in millimetres too: drills come in both. */
+    private String bore(double diameter) {
+        boolean missed = Math.abs(units.shown(diameter) - diameter) > WORTH_SAYING;
+        return units.length(diameter) + (missed ? " (" + Units.MM.length(diameter) + ")" : "");
     }
 
     private String note(Pocket pocket) {
@@ -114,7 +123,7 @@ final class MachiningNotes {
     }
 
     private String edgeHead(EdgeHole hole) {
-        return "\u00d7 " + hole.purpose() + ", \u00d8 " + units.length(hole.diameter()) + ", "
+        return "\u00d7 " + hole.purpose() + ", \u00d8 " + bore(hole.diameter()) + ", "
                 + (isThrough(hole) ? "through" : units.length(hole.depth()) + " deep") + ", into the "
                 + sides.edge(hole.edge()) + ", "
                 + units.length(hole.z())

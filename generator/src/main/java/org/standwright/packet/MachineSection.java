@@ -1,6 +1,5 @@
 package org.standwright.packet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -43,14 +42,12 @@ final class MachineSection implements Section {
                         .orElse(""));
         flow.table(position(machine, contents));
         if (!machine.bolts().isEmpty()) {
-            flow.lead("Bolts, from the worktop's left and front edge to their centres:");
-            flow.table(bolts(machine, contents));
-            contents.cutList().hardware().stream()
-                    .filter(line -> line.uses().stream().anyMatch(use -> use.startsWith("machine")))
-                    .forEach(line -> flow.item(
-                            Mark.BOX_ONLY, line.count() + " × " + line.item() + ": " + String.join("; ", line.uses())));
-            flow.paragraph("Lay the machine's own base or a rubbing of it on the worktop before boring: these places "
-                    + "are those of the preset. Tighten again after the first hours of use.");
+            contents.stand().assembly().hardware().stream()
+                    .filter(line -> line.use().startsWith("machine"))
+                    .forEach(line -> flow.item(Mark.BOX_ONLY, line.count() + " × " + line.item() + ": " + line.use()));
+            flow.paragraph(
+                    "The bolts' places are among the holes in the worktop below. Lay the machine's own base or a rubbing of it on the worktop before boring: these places "
+                            + "are those of the preset. Tighten again after the first hours of use.");
         }
     }
 
@@ -75,20 +72,6 @@ final class MachineSection implements Section {
                 units.bareLength(base.min().y() - top.min().y()),
                 units.bareLength(top.max().y() - base.max().y()));
         return new Table(columns, List.of(row));
-    }
-
-    private static Table bolts(MachineLayout machine, Contents contents) {
-        var corner = contents.stand().worktop().min();
-        var rows = new ArrayList<List<String>>();
-        for (var bolt : machine.bolts()) {
-            rows.add(List.of(
-                    String.valueOf(rows.size() + 1),
-                    contents.units().bareLength(bolt.x() - corner.x()),
-                    contents.units().bareLength(bolt.y() - corner.y())));
-        }
-        return new Table(
-                List.of(Column.figures("Bolt"), Column.figures("From the left"), Column.figures("From the front")),
-                rows);
     }
 
     private static void holes(String title, String lower, List<PanelHole> holes, Contents contents, Flow flow) {

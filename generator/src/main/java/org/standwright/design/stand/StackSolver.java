@@ -17,6 +17,9 @@ import org.standwright.geom.Grid;
  * derivation), within what the drawers need and the sheet allows.
  */
 public final class StackSolver {
+    /** The highest working height that a design file may ask for, mm. */
+    private static final double HIGHEST = 2500;
+
     private final StandDesign design;
     private final List<Term> below;
     private final List<Term> above;
@@ -107,8 +110,13 @@ public final class StackSolver {
         var units = design.unit();
         double missing = least - carcass;
         var ways = new ArrayList<String>();
-        ways.add("The nearest possible working height is "
-                + Exact.up(units, design.workingHeight().height() + missing) + ".");
+        double nearest = Exact.onTapeUp(units, design.workingHeight().height() + missing);
+        boolean reachable = !Grid.less(HIGHEST, nearest);
+        ways.add(
+                reachable
+                        ? "The nearest possible working height is " + units.length(nearest) + "."
+                        : "Put fewer or lower things into its bays: working heights end at " + units.length(HIGHEST)
+                                + ".");
         if (!Grid.less(floorToCarcass(), missing)) {
             ways.add("Or keep it and use a support " + Exact.up(units, missing) + " lower: now it is "
                     + units.length(floorToCarcass()) + ".");
@@ -117,7 +125,7 @@ public final class StackSolver {
         if (design.worktop().layers() == 2 && !Grid.less(layer, missing)) {
             ways.add("Or keep it and make the worktop of one layer.");
         }
-        if (!Grid.less(carcass, Column.LEAST + 2 * panel())) {
+        if (reachable && !Grid.less(carcass, Column.LEAST + 2 * panel())) {
             ways.add("Or put fewer or lower things into its bays.");
         }
         String left = carcass > 0

@@ -194,9 +194,8 @@ public final class StandHardware {
     private void pulls(List<Hardware> list, int count, String where) {
         if (design.drawers().grip() instanceof Grip.Bought bought && count > 0) {
             var pull = bought.pull();
-            var spacing = pull.spacing() > 0 ? ", screws " + design.unit().length(pull.spacing()) + " apart" : "";
-            list.add(new Hardware(
-                    pull.name() + " with its screws" + spacing, count, where + ", bored after they are set"));
+            var spacing = pull.spacing() > 0 ? " " + design.unit().length(pull.spacing()) + " apart" : "";
+            list.add(new Hardware(pull.name(), count, where + ", bored" + spacing + " after they are set"));
         }
     }
 

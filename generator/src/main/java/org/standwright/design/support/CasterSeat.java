@@ -100,9 +100,7 @@ record CasterSeat(Caster caster) {
                 new Hardware(caster.name() + (caster.brake() ? ", with brake" : ""), count, "casters"),
                 new Hardware("hexagon bolt " + bolt.ofLength(grip), bolts, "casters"),
                 new Hardware(
-                        "washer " + bolt + ", " + Math.round(washer()) + " mm or wider",
-                        bolts,
-                        "casters, under the heads"),
+                        "washer " + bolt + ", " + Math.round(washer()) + " mm wide", bolts, "casters, under the heads"),
                 new Hardware("washer " + bolt, bolts, "casters, under the nuts"),
                 new Hardware("lock nut " + bolt, bolts, "casters"));
     }

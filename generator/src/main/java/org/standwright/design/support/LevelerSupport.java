@@ -57,7 +57,11 @@ record LevelerSupport(Leveler leveler, SupportBed bed) implements SupportPlan {
     public List<Hardware> hardware(Frame frame) {
         return List.of(
                 new Hardware(leveler.name(), 4, "levelers"),
-                new Hardware("drive-in nut for " + leveler.name(), 4, "levelers"),
+                new Hardware(
+                        "drive-in nut, for a bore of " + frame.design().unit().length(leveler.nutBore())
+                                + ", if none comes with the levelers",
+                        4,
+                        "levelers"),
                 bed.layers().screws(bottomHoles(frame).size()));
     }
 

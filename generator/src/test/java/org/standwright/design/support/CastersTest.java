@@ -87,12 +87,12 @@ class CastersTest {
                 .containsExactly(
                         "2 caster 100, with brake",
                         "8 hexagon bolt M8 x 45",
-                        "8 washer M8, 25 mm or wider",
+                        "8 washer M8, 25 mm wide",
                         "8 washer M8",
                         "8 lock nut M8",
                         "2 fixed 100",
                         "8 hexagon bolt M10 x 50",
-                        "8 washer M10, 30 mm or wider",
+                        "8 washer M10, 30 mm wide",
                         "8 washer M10",
                         "8 lock nut M10");
     }
@@ -108,7 +108,7 @@ class CastersTest {
                 .containsExactly(
                         "4 caster 100, with brake",
                         "16 hexagon bolt M8 x 45",
-                        "16 washer M8, 25 mm or wider",
+                        "16 washer M8, 25 mm wide",
                         "16 washer M8",
                         "16 lock nut M8");
     }
