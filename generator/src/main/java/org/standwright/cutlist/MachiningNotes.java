@@ -76,9 +76,18 @@ final class MachiningNotes {
         holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.places(row)));
         edgeHoles.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.alongEdge(row)));
         if (part.oversize() > 0) {
-            lines.add("cut " + units.length(part.oversize()) + " over on every edge, trimmed after assembly");
+            lines.add("cut " + units.length(part.oversize()) + " over on every edge, trimmed after assembly" + trim());
         }
         return lines;
+    }
+
+    /** A layer of the worktop is bored where it lies; a front or a door has to be bored before it is hung. */
+    private String trim() {
+        if (part.features().isEmpty()) {
+            return "";
+        }
+        return (part.name().startsWith("worktop") ? "; bore it after the trim" : "")
+                + "; places count from the trimmed edges";
     }
 
     private String note(Channel channel) {

@@ -1,8 +1,8 @@
 package org.standwright.design;
 
 /**
- * An opening for a router's plate, made from the measured plate: a rabbet of its thickness on a ledge with levelling
- * screws, cut right through within the ledge.
+ * An opening for a router's plate, made from the measured plate: a rabbet a little deeper than the plate, a ledge
+ * with levelling screws that bring it flush, cut right through within the ledge.
  *
  * @param name of the plate
  * @param x centre of the plate from the worktop's left edge, mm
@@ -23,4 +23,12 @@ public record PlateOpening(
         double thickness,
         double radius,
         double fit,
-        double ledge) {}
+        double ledge) {
+    /** How much deeper the rabbet is than the plate, mm: what the levelling screws lift; common practice, no source. */
+    public static final double TO_LEVEL = 1;
+
+    /** Depth of the rabbet, mm. */
+    public double rabbetDepth() {
+        return thickness + TO_LEVEL;
+    }
+}

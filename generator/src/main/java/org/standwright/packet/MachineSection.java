@@ -3,6 +3,7 @@ package org.standwright.packet;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.standwright.design.PlateOpening;
 import org.standwright.design.built.MachineLayout;
 import org.standwright.drawing.figure.PanelHole;
 import org.standwright.packet.page.Flow;
@@ -28,7 +29,8 @@ final class MachineSection implements Section {
                         + contents.exact(plate.radius())
                         + ", with " + contents.exact(plate.fit()) + " to spare on a ledge of "
                         + contents.exact(plate.ledge())
-                        + ". Try it with the plate in hand; levelling screws in the ledge bring it flush."));
+                        + ". Its rabbet is deeper than the plate by " + contents.exact(PlateOpening.TO_LEVEL)
+                        + ": the levelling screws bring it flush. Try it with the plate in hand."));
         holes("Holes in the back", "lower edge of the carcass", PanelHole.inBack(stand), contents, flow);
     }
 

@@ -31,10 +31,21 @@ final class TopSteps {
         if (contents.design().worktop().layers() == 1) {
             return "Screw the worktop on from inside the carcass, up through the sub-top." + angled(contents);
         }
-        return "Lay the lower layer of the worktop on the sub-top, spread glue on it and lay the oversize upper layer "
-                + "over it, even all round. Screw both up from inside the carcass while the glue is wet: the screws "
-                + "through the sub-top reach into the upper layer. Trim it flush when the glue has set."
+        return "Lay the lower layer of the worktop on the sub-top, spread glue on it and lay the "
+                + (isOversize(contents)
+                        ? "oversize upper layer over it, even all round."
+                        : "upper layer over it, edges even.")
+                + " Screw both up from inside the carcass while the glue is wet: the screws "
+                + "through the sub-top reach into the upper layer."
+                + (isOversize(contents) ? " Trim it flush when the glue has set." : "")
                 + angled(contents);
+    }
+
+    /** Whether the upper layer is trimmed to the lower one. */
+    private static boolean isOversize(Contents contents) {
+        return contents.stand().assembly().parts().stream()
+                .anyMatch(placed -> placed.label().equals("worktop upper layer")
+                        && placed.part().oversize() > 0);
     }
 
     /** Whether a drill stands upright in every opening below the sub-top, or the screws there need another. */
@@ -48,9 +59,20 @@ final class TopSteps {
     }
 
     private static String holes(Contents contents) {
-        return PanelHole.inWorktop(contents.stand()).isEmpty()
-                ? ""
-                : " Holes and openings of the layers and the sub-top lie in line before the first screw goes in.";
+        if (PanelHole.inWorktop(contents.stand()).isEmpty()) {
+            return "";
+        }
+        if (!isOversize(contents)) {
+            return " Holes and openings of the layers and the sub-top lie in line before the first screw goes in.";
+        }
+        var rabbet = contents.design()
+                .worktop()
+                .plate()
+                .map(plate -> " Rout the rabbet for " + plate.name() + " from above and bore the pilots in its ledge.")
+                .orElse("");
+        return " Holes and openings of the lower layer and the sub-top lie in line before the first screw goes in; "
+                + "those of the upper layer are made after the trim, through from the lower one." + rabbet
+                + " All their places count from the trimmed edges.";
     }
 
     private static List<String> machine(Contents contents, boolean drawers) {

@@ -88,6 +88,26 @@ class MachiningNotesTest {
                 .containsExactly("as left side", "cable", "groove 6 mm wide", "1 × bolt", "1 × dowel");
     }
 
+    @Test
+    void countThePlacesOfAnOversizePartFromItsTrimmedEdges() {
+        var placement = new Placement(Axis.X_PLUS, Axis.Y_PLUS, new Vec3(0, 0, 0));
+        var bolt = Hole.through(50, 50, 8, "bolt");
+
+        assertThat(last("worktop upper layer", placement, bolt))
+                .isEqualTo("cut 3 mm over on every edge, trimmed after assembly; bore it after the trim; places count "
+                        + "from the trimmed edges");
+        assertThat(last("door", placement, bolt))
+                .isEqualTo("cut 3 mm over on every edge, trimmed after assembly; places count from the trimmed edges");
+        assertThat(last("worktop upper layer", placement))
+                .isEqualTo("cut 3 mm over on every edge, trimmed after assembly");
+    }
+
+    private static String last(String name, Placement placement, Feature... features) {
+        var part = Part.blank(name, BOARD.material(), 600, 400).with(features).cutOver(3);
+        var lines = new MachiningNotes(new PlacedPart(name, part, placement), Units.MM).lines();
+        return lines.get(lines.size() - 1);
+    }
+
     private static List<String> notes(Feature... features) {
         // a left side: grain upright, show face outwards
         var placement = new Placement(Axis.Z_PLUS, Axis.Y_PLUS, new Vec3(18, 0, 0));

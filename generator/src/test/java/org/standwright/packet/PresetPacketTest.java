@@ -38,6 +38,20 @@ class PresetPacketTest {
         assertThat(words("Router table stand")).doesNotContain("right-angle head");
     }
 
+    @Test
+    void aPlateIsLevelledInARabbetDeeperThanItself() {
+        assertThat(words("Router table stand"))
+                .containsPattern("deeper than the plate by [^:]*1 mm\\)?: the levelling screws bring it flush");
+    }
+
+    /** Places count from trimmed edges, so what is bored in an oversize layer is bored after the trim. */
+    @Test
+    void anOversizeLayerIsTrimmedBeforeItIsBoredAndABandedOneIsNotTrimmed() {
+        assertThat(words("Planer stand"))
+                .containsPattern("Trim it flush when the glue has set.*made after the trim.*from the trimmed edges");
+        assertThat(words("Lathe stand")).doesNotContain("oversize upper layer").doesNotContain("Trim it flush");
+    }
+
     private static String words(String stand) {
         var design = Presets.stands()
                 .filter(preset -> preset.name().equals(stand))

@@ -31,10 +31,6 @@ import org.standwright.part.Part;
 public final class DrawerMaker {
     /** Play of the bottom in its groove on each edge, mm. */
     private static final double BOTTOM_PLAY = 0.5;
-    /** How much larger the hole in the box is than the screw, so that the front can be set: ± 2 mm. */
-    private static final double SETTING = 4;
-    /** Screws of the front stand this far from the box's sides, mm, or at a quarter of a narrow front. */
-    private static final double FRONT_SCREW_INSET = 60;
 
     private final Frame frame;
     private final DrawerPlan plan;
@@ -81,16 +77,17 @@ public final class DrawerMaker {
                 rightSide(drawer),
                 new Placement(Axis.Y_PLUS, Axis.Z_PLUS, new Vec3(x1 - wall, corner.y(), corner.z()))));
         double tongue = rabbetDepth();
+        var through = new BoxFront(frame.design(), opening, drawer);
         parts.add(new PlacedPart(
                 label + "box front",
-                boxFront(drawer),
+                boxEnd("box front", drawer, through).with(through.features()),
                 new Placement(
                         Axis.X_PLUS,
                         Axis.Z_PLUS,
                         new Vec3(corner.x() + wall - tongue, corner.y() + wall, corner.z()))));
         parts.add(new PlacedPart(
                 label + "box back",
-                boxEnd("box back", drawer),
+                boxEnd("box back", drawer, through),
                 new Placement(Axis.X_MINUS, Axis.Z_PLUS, new Vec3(x1 - wall + tongue, rear - wall, corner.z()))));
         parts.add(bottom(drawer, label, corner));
         parts.add(front(drawer, label));
@@ -104,7 +101,7 @@ public final class DrawerMaker {
     }
 
     private double rabbetDepth() {
-        return StrictMath.floor(wood.thickness()) / 2;
+        return BoxFront.tongue(frame.design());
     }
 
     private Part leftSide(DrawerLayout drawer) {
@@ -151,19 +148,9 @@ public final class DrawerMaker {
         return Channel.along(Face.BENCH, y, y + heights.grooveWidth(), length, heights.grooveDepth());
     }
 
-    private Part boxEnd(String name, DrawerLayout drawer) {
-        double length = drawer.box().width() - 2 * wood.thickness() + 2 * rabbetDepth();
+    private Part boxEnd(String name, DrawerLayout drawer, BoxFront through) {
+        double length = through.length();
         return Part.blank(name, wood, length, drawer.box().height()).with(groove(length));
-    }
-
-    private Part boxFront(DrawerLayout drawer) {
-        var end = boxEnd("box front", drawer);
-        double bore = frame.design().screws().panel().diameter() + SETTING;
-        double inset = Math.min(FRONT_SCREW_INSET, end.length() / 4);
-        double y = Math.max(end.width() / 2, running.frontScrew());
-        return end.with(
-                Hole.through(inset, y, bore, "front screw, oversize"),
-                Hole.through(end.length() - inset, y, bore, "front screw, oversize"));
     }
 
     /** Grain along the shorter span. */

@@ -32,7 +32,7 @@ public final class FrontPanel {
             return panel;
         }
         double left = (width - notch.width()) / 2;
-        return panel.with(cut(notch, new Rect(left, height - notch.depth(), left + notch.width(), height)));
+        return panel.with(cut(new Rect(left, height - notch.depth(), left + notch.width(), height)));
     }
 
     /** Of a door, its grain upright. Part frame: x upwards, y to the left. */
@@ -42,7 +42,7 @@ public final class FrontPanel {
             return panel;
         }
         double right = (width - notch.width()) / 2;
-        return panel.with(cut(notch, new Rect(height - notch.depth(), right, height, right + notch.width())));
+        return panel.with(cut(new Rect(height - notch.depth(), right, height, right + notch.width())));
     }
 
     private Part blank(String name, double length, double width) {
@@ -52,8 +52,9 @@ public final class FrontPanel {
         return design.drawers().mount() == Mount.INSET ? blank.cutOver(INSET_CUT_OVER) : blank;
     }
 
-    private static Pocket cut(Grip.Notch notch, Rect area) {
-        double radius = Math.min(NOTCH_RADIUS, Math.min(notch.depth(), notch.width()) / 2);
+    /** A notch as round as this one can be. */
+    static Pocket cut(Rect area) {
+        double radius = Math.min(NOTCH_RADIUS, Math.min(area.height(), area.width()) / 2);
         return Pocket.through(area, radius, "finger notch");
     }
 }

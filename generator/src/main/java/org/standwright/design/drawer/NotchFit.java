@@ -14,7 +14,7 @@ import org.standwright.design.frame.Exact;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 
-/** Whether every front and door leaves enough wood around the notch in its upper edge. */
+/** Whether every front and door leaves enough wood around the notch in its upper edge, and every box behind a front. */
 public final class NotchFit {
     /** Least wood beside a notch, both sides together, mm; common practice, no source. */
     private static final double BESIDE_NOTCH = 60;
@@ -37,7 +37,12 @@ public final class NotchFit {
                 .toList();
         if (design.drawers().grip() instanceof Grip.Notch notch && !fronts.isEmpty()) {
             width(notch, least(fronts, Rect::width));
-            depth(notch, least(fronts, Rect::height));
+            var boxes = bays.stream()
+                    .flatMap(bay -> bay.leaves().stream())
+                    .flatMap(this::boxes)
+                    .toList();
+            boxWidth(notch, boxes);
+            depth(notch, least(fronts, Rect::height), boxes);
         }
     }
 
@@ -47,6 +52,12 @@ public final class NotchFit {
         }
         return section instanceof SectionLayout.Closed closed
                 ? closed.doors().stream().map(DoorLayout::front)
+                : Stream.empty();
+    }
+
+    private Stream<BoxFront> boxes(SectionLayout section) {
+        return section instanceof SectionLayout.Drawers drawers
+                ? drawers.drawers().stream().map(drawer -> new BoxFront(design, drawers.opening(), drawer))
                 : Stream.empty();
     }
 
@@ -65,13 +76,41 @@ public final class NotchFit {
         }
     }
 
-    private void depth(Grip.Notch notch, double front) {
+    private void boxWidth(Grip.Notch notch, List<BoxFront> boxes) {
+        double most = boxes.stream()
+                .filter(box -> box.isReachedBy(notch))
+                .mapToDouble(BoxFront::widest)
+                .min()
+                .orElse(notch.width());
+        if (Grid.less(most, notch.width())) {
+            throw new ImpossibleDesignException(
+                    "/drawers/grip/width",
+                    "A notch " + shown(notch.width()) + " wide goes through the front of the box too and leaves less"
+                            + " than " + shown(BoxFront.BESIDE_NOTCH) + " beside it there.",
+                    ways(most, NARROWEST, "wide"));
+        }
+    }
+
+    private void depth(Grip.Notch notch, double front, List<BoxFront> boxes) {
+        double box = boxes.stream()
+                .mapToDouble(behind -> behind.deepest(notch))
+                .min()
+                .orElse(front);
+        double most = Math.min(front / 2, box);
         if (Grid.less(front / 2, notch.depth())) {
             throw new ImpossibleDesignException(
                     "/drawers/grip/depth",
                     "A notch " + shown(notch.depth()) + " deep in a front of " + shown(front)
                             + " is more than half of its height.",
-                    ways(front / 2, SHALLOWEST, "deep"));
+                    ways(most, SHALLOWEST, "deep"));
+        }
+        if (Grid.less(box, notch.depth())) {
+            throw new ImpossibleDesignException(
+                    "/drawers/grip/depth",
+                    "A notch " + shown(notch.depth()) + " deep goes through the front of the box too and comes nearer"
+                            + " than " + shown(BoxFront.OVER_GROOVE)
+                            + " to the groove of its bottom, or too near the screws of the drawer's front.",
+                    ways(most, SHALLOWEST, "deep"));
         }
     }
 

@@ -38,13 +38,14 @@ final class PlateFit {
         var units = frame.design().unit();
         double layer = WorktopSize.layer(frame);
         double thickness = plate.plate().thickness();
-        if (Grid.less(layer - UNDER, thickness)) {
+        double least = plate.plate().rabbetDepth() + UNDER;
+        if (Grid.less(layer, least)) {
             throw new ImpossibleDesignException(
                     FIELD,
-                    "A plate of " + units.length(thickness) + " leaves less than " + units.length(UNDER)
+                    "The rabbet for a plate of " + units.length(thickness) + " leaves less than " + units.length(UNDER)
                             + " under it in a worktop layer of " + units.length(layer) + ".",
-                    List.of("Use a worktop sheet of " + exact(thickness + UNDER) + " or more, or a plate of "
-                            + exact(layer - UNDER) + " or less."));
+                    List.of("Use a worktop sheet of " + exact(least) + " or more, or a plate of "
+                            + exact(layer - (least - thickness)) + " or less."));
         }
     }
 

@@ -72,7 +72,7 @@ final class TopCuts {
                 up,
                 local.rect(Seen.FROM_ABOVE, place.rabbet()),
                 measured.radius(),
-                measured.thickness(),
+                measured.rabbetDepth(),
                 "rabbet for " + measured.name()));
         double bore = frame.design().screws().panel().pilot();
         double depth = upper.part().thickness() - UNDER_PILOT;
