@@ -36,12 +36,11 @@ public final class NotchFit {
                 .flatMap(NotchFit::fronts)
                 .toList();
         if (design.drawers().grip() instanceof Grip.Notch notch && !fronts.isEmpty()) {
-            width(notch, least(fronts, Rect::width));
             var boxes = bays.stream()
                     .flatMap(bay -> bay.leaves().stream())
                     .flatMap(this::boxes)
                     .toList();
-            boxWidth(notch, boxes);
+            width(notch, least(fronts, Rect::width), boxes);
             depth(notch, least(fronts, Rect::height), boxes);
         }
     }
@@ -65,29 +64,27 @@ public final class NotchFit {
         return fronts.stream().mapToDouble(size).min().orElseThrow();
     }
 
-    private void width(Grip.Notch notch, double front) {
-        double most = front - BESIDE_NOTCH;
-        if (Grid.less(most, notch.width())) {
+    private void width(Grip.Notch notch, double front, List<BoxFront> boxes) {
+        double inFront = front - BESIDE_NOTCH;
+        double inBox = boxes.stream()
+                .filter(box -> box.isReachedBy(notch))
+                .mapToDouble(BoxFront::widest)
+                .min()
+                .orElse(inFront);
+        var ways = ways(Math.min(inFront, inBox), NARROWEST, "wide");
+        if (Grid.less(inFront, notch.width())) {
             throw new ImpossibleDesignException(
                     "/drawers/grip/width",
                     "A notch " + shown(notch.width()) + " wide in a front of " + shown(front)
                             + " is more than its width less " + shown(BESIDE_NOTCH) + ".",
-                    ways(most, NARROWEST, "wide"));
+                    ways);
         }
-    }
-
-    private void boxWidth(Grip.Notch notch, List<BoxFront> boxes) {
-        double most = boxes.stream()
-                .filter(box -> box.isReachedBy(notch))
-                .mapToDouble(BoxFront::widest)
-                .min()
-                .orElse(notch.width());
-        if (Grid.less(most, notch.width())) {
+        if (Grid.less(inBox, notch.width())) {
             throw new ImpossibleDesignException(
                     "/drawers/grip/width",
                     "A notch " + shown(notch.width()) + " wide goes through the front of the box too and leaves less"
                             + " than " + shown(BoxFront.BESIDE_NOTCH) + " beside it there.",
-                    ways(most, NARROWEST, "wide"));
+                    ways);
         }
     }
 
