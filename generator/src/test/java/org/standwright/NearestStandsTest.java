@@ -5,6 +5,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Stands that cannot be built for their height, plan, top, support or sheets: each message names a value that then builds. */
 class NearestStandsTest {
+    /** The notches of the drill press stand are as deep as its lowest boxes take: a deeper one has a refusal of its own. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
         plain | {"/workingHeight":{"kind":"elbow","elbow":"1500 mm","work":"precise"},"/carcass/sheet":{"preset":"birch-18","name":"short birch","length":"1250 mm"}} | /workingHeight | height is (.+?), | /workingHeight
@@ -16,9 +17,9 @@ class NearestStandsTest {
         plain | {"/workingHeight":"400 mm","/machine/reference":{"kind":"spindle","height":"150 mm"}} | /workingHeight | height is (.+?)\\. | /workingHeight
         plain | {"/workingHeight":"400 mm","/layout":"mirrored"} | /workingHeight | height is (.+?)\\. | /workingHeight
         plain | {"/workingHeight":"2400 mm","/carcass/sheet":{"preset":"birch-18","name":"short","length":"1500 mm"}} | /workingHeight | height is (.+?), | /workingHeight
-        drill | {"/workingHeight":"30 in"} | /workingHeight | height is (.+?)\\. | /workingHeight
+        drill | {"/workingHeight":"30 in","/drawers/grip":{"kind":"notch","width":"3 in","depth":"5/8 in"}} | /workingHeight | height is (.+?)\\. | /workingHeight
         plain | {"/workingHeight":{"kind":"elbow","elbow":"600 mm","work":"heavy"}} | /workingHeight | height is (.+?)\\. | /workingHeight
-        drill | {"/workingHeight":"24 in"} | /workingHeight | height is (.+? in)\\. | /workingHeight
+        drill | {"/workingHeight":"24 in","/drawers/grip":{"kind":"notch","width":"3 in","depth":"5/8 in"}} | /workingHeight | height is (.+? in)\\. | /workingHeight
         """)
     void namesAWorkingHeightOrShims(String stand, String changes, String field, String way, String where) {
         NearestValue.check(stand, changes, field, way, where);

@@ -96,8 +96,8 @@ class HungStandsTest {
                         "4 hinge 35: doors",
                         "8 slide screw 4 x 16 mm: hinge plates on uprights",
                         "8 slide screw 4 x 16 mm: hinge cups on doors",
-                        "1 pull 96 with its screws, screws 96 mm apart: drawer fronts, bored after they are set",
-                        "2 pull 96 with its screws, screws 96 mm apart: doors, bored after they are set",
+                        "1 pull 96: drawer fronts, bored 96 mm apart after they are set",
+                        "2 pull 96: doors, bored 96 mm apart after they are set",
                         "2 bumper 1.5 mm thick: behind drawer fronts",
                         "4 bumper 1.5 mm thick: behind doors",
                         "8 shelf pin 5 mm: adjustable shelves");

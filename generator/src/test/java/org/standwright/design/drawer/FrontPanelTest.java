@@ -77,8 +77,7 @@ class FrontPanelTest {
                 .filteredOn(line -> line.item().startsWith("pull"))
                 .singleElement()
                 .satisfies(line -> assertThat(line.count() + " x " + line.item() + ": " + line.use())
-                        .isEqualTo("3 x pull 96 with its screws, screws 96 mm apart: drawer fronts, bored after they"
-                                + " are set"));
+                        .isEqualTo("3 x pull 96: drawer fronts, bored 96 mm apart after they are set"));
     }
 
     private static StandDesign notched(double width, double depth) {
