@@ -58,12 +58,17 @@ record RandomBays(RandomLengths lengths, boolean inset) {
                         + (1 + lengths.random().nextInt(2)) + " }");
     }
 
+    private String overlay() {
+        return inset ? "0 mm" : lengths.oneOf("16.5 mm", "7.5 mm");
+    }
+
     private String hinge() {
         return inset && lengths.random().nextBoolean()
                 ? "{ \"name\": \"butt hinge\", \"style\": \"butt\", \"length\": \"50 mm\", \"leaf\": \"18 mm\","
                         + " \"thickness\": \"1.5 mm\", \"screws\": 3 }"
                 : "{ \"name\": \"cup hinge\", \"style\": \"concealed\", \"cup\": \"35 mm\", \"cupDepth\": \"12.5 mm\","
-                        + " \"cupFromEdge\": \"22.5 mm\", \"plateSetBack\": \"37 mm\", \"plateSpacing\": \"32 mm\","
+                        + " \"cupFromEdge\": \"22.5 mm\", \"overlay\": \"" + overlay()
+                        + "\", \"plateSetBack\": \"37 mm\", \"plateSpacing\": \"32 mm\","
                         + " \"reach\": \"20 mm\", \"depth\": \"60 mm\", \"height\": \"55 mm\", \"opening\": 110 }";
     }
 }

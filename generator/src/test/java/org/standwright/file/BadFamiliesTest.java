@@ -183,7 +183,7 @@ class BadFamiliesTest {
                 bad(
                         CONTENTS,
                         "[{ \"kind\": \"door\", \"hinge\": \"hinge-35\" }]",
-                        "line 17, column 66: field \"bays[0].contents[0].hinge\" is \"hinge-35\", but must be the name of a hinge preset. Use \"hinge-35-inset\", \"hinge-35-overlay\", \"hinge-butt-2-inch\" or \"hinge-butt-50\"."),
+                        "line 17, column 66: field \"bays[0].contents[0].hinge\" is \"hinge-35\", but must be the name of a hinge preset. Use \"hinge-35-half-overlay\", \"hinge-35-inset\", \"hinge-35-overlay\", \"hinge-butt-2-inch\" or \"hinge-butt-50\"."),
                 bad(
                         CONTENTS,
                         "[{ \"kind\": \"door\", \"hinge\": { \"preset\": \"hinge-35-inset\", \"opening\": 90 } }]",

@@ -50,7 +50,7 @@ class PresetsTest {
         "SCREW, 6",
         "BAR, 2",
         "EDGING, 5",
-        "HINGE, 4",
+        "HINGE, 5",
         "PULL, 4",
         "DOWEL, 3",
         "CONNECTOR, 1"
@@ -186,7 +186,7 @@ class PresetsTest {
 
     /** Plates of concealed hinges: the 32 mm system, from the carcass's front edge or from the back of an inset door. */
     @ParameterizedTest
-    @ValueSource(strings = {"hinge-35-overlay", "hinge-35-inset"})
+    @ValueSource(strings = {"hinge-35-overlay", "hinge-35-half-overlay", "hinge-35-inset"})
     void screwsHingePlatesToThe32MillimetreSystem(String name) {
         var hinge = read(FileKind.HINGE, name, Hinge.Concealed.class);
 

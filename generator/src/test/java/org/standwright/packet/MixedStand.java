@@ -55,7 +55,7 @@ import org.standwright.unit.Units;
  */
 public final class MixedStand {
     public static final Bar BAR = new Bar("oak strip", 40, 20, 700, 2400, Optional.empty());
-    public static final Hinge HINGE = new Hinge.Concealed("hinge 35", 35, 12.5, 21.5, 37, 32, 60, 50, 60, 110);
+    public static final Hinge HINGE = new Hinge.Concealed("hinge 35", 35, 12.5, 21.5, 16.5, 37, 32, 60, 50, 60, 110);
 
     private static final Banding TAPE = new Banding("birch tape", 0.5);
     private static final double DOOR = 300;

@@ -15,7 +15,7 @@ public final class FrontReach {
     private final double panel;
     private final double gap;
 
-    FrontReach(StandDesign design) {
+    public FrontReach(StandDesign design) {
         this.inset = design.drawers().mount() == Mount.INSET;
         this.panel = design.carcass().sheet().material().thickness();
         this.gap = design.drawers().gap();
@@ -50,6 +50,11 @@ public final class FrontReach {
 
     double over(Wall wall) {
         return inset ? 0 : wall == Wall.OUTER ? panel : panel / 2;
+    }
+
+    /** How far fronts lap an upright, an outer or a shared one, mm; 0 for inset fronts. */
+    public double lap(boolean outer) {
+        return inset ? 0 : over(outer ? Wall.OUTER : Wall.SHARED) - gap / 2;
     }
 
     /** What a front at this end lies over the panel there, so that nothing stands behind it, mm. */

@@ -33,8 +33,8 @@ record ButtMount(StandDesign design, Hinge.Butt hinge) implements HingeMount {
             features.add(mortise(blank, left, height, letIn));
         }
         double z = blank.thickness() - hinge.leaf() / 2;
-        double pilot = design.screws().slide().pilot();
-        double depth = letIn + screw();
+        double pilot = design.screws().panel().pilot();
+        double depth = letIn + screw() - hinge.thickness();
         for (double above : screwsAbove()) {
             features.add(
                     new EdgeHole(left ? Edge.Y1 : Edge.Y0, height + above, z, pilot, depth, "hinge pilot (not rated)"));
@@ -57,10 +57,19 @@ record ButtMount(StandDesign design, Hinge.Butt hinge) implements HingeMount {
         return Math.max(0, 2 * hinge.thickness() - design.drawers().gap());
     }
 
-    /** One length for door and upright, whether the upright is shared or not, mm. */
-    private double screw() {
-        return new ScrewChoice(design)
-                .hingeIntoShared(design.carcass().sheet().material().thickness());
+    /** Length of the screws in the door's edge, as in an upright of which only one face is screwed, mm. */
+    double screw() {
+        return screw(false);
+    }
+
+    /**
+     * Length of the screws in an upright, mm.
+     *
+     * @param shared whether something comes to meet them from its far face
+     */
+    double screw(boolean shared) {
+        double upright = design.carcass().sheet().material().thickness();
+        return new ScrewChoice(design).butt(hinge.thickness(), upright, shared);
     }
 
     @Override

@@ -10,14 +10,15 @@ import org.standwright.design.built.SectionLayout;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.ScrewChoice;
 import org.standwright.design.kit.Hinge;
+import org.standwright.design.kit.Screw;
 
 /** What doors need beside their boards: hinges, their screws by length, and what holds a door closed. */
 public final class DoorHardware {
     private final StandDesign design;
     private final DoorHinges hinges;
 
-    /** Screws of one use by their lengths, in the order in which they come up. */
-    private final LinkedHashMap<String, LinkedHashMap<Double, Integer>> screws = new LinkedHashMap<>();
+    /** Screws of one use by their family and length, in the order in which they come up. */
+    private final LinkedHashMap<String, LinkedHashMap<String, Integer>> screws = new LinkedHashMap<>();
 
     private final LinkedHashMap<String, Integer> bought = new LinkedHashMap<>();
     private int catches;
@@ -36,8 +37,7 @@ public final class DoorHardware {
     public List<Hardware> lines() {
         var lines = new ArrayList<Hardware>();
         bought.forEach((name, count) -> lines.add(new Hardware(name, count, "doors")));
-        screws.forEach((use, lengths) -> lengths.forEach((length, count) -> lines.add(new Hardware(
-                design.screws().slide().name() + " x " + design.unit().length(length), count, use))));
+        screws.forEach((use, items) -> items.forEach((item, count) -> lines.add(new Hardware(item, count, use))));
         if (catches > 0) {
             lines.add(new Hardware("magnetic catch", catches, "doors on butt hinges: holds them and stops them flush"));
         }
@@ -47,21 +47,25 @@ public final class DoorHardware {
     private void count(SectionLayout.Closed section) {
         for (var door : section.doors()) {
             int count = door.hinges().size();
-            double length = hinges.screw(door.hinge(), DoorHinges.wall(door, section.opening()));
+            double length = hinges.screw(door, DoorHinges.wall(door, section.opening()));
             bought.merge(door.hinge().name(), count, Integer::sum);
             if (door.hinge() instanceof Hinge.Butt butt) {
-                screws("hinges on uprights", length, count * butt.screws());
-                screws("hinges on door edges (not rated)", length, count * butt.screws());
+                var panel = design.screws().panel();
+                double edge = new ButtMount(design, butt).screw();
+                screws("hinges on uprights", panel, length, count * butt.screws());
+                screws("hinges on door edges (not rated)", panel, edge, count * butt.screws());
                 catches++;
             } else {
-                screws("hinge plates on uprights", length, 2 * count);
+                var slide = design.screws().slide();
+                screws("hinge plates on uprights", slide, length, 2 * count);
                 double thickness = design.drawers().front().material().thickness();
-                screws("hinge cups on doors", new ScrewChoice(design).hingeInto(thickness), 2 * count);
+                screws("hinge cups on doors", slide, new ScrewChoice(design).hingeInto(thickness), 2 * count);
             }
         }
     }
 
-    private void screws(String use, double length, int count) {
-        screws.computeIfAbsent(use, some -> new LinkedHashMap<>()).merge(length, count, Integer::sum);
+    private void screws(String use, Screw family, double length, int count) {
+        var item = family.name() + " x " + design.unit().length(length);
+        screws.computeIfAbsent(use, some -> new LinkedHashMap<>()).merge(item, count, Integer::sum);
     }
 }

@@ -53,8 +53,11 @@ public final class DoorHinges {
     private List<SideBore> pilots(DoorLayout door, Rect opening) {
         var mount = HingeMount.of(frame.design(), door.hinge());
         double x = wall(door, opening);
-        double pilot = frame.design().screws().slide().pilot();
-        double depth = screw(door.hinge(), x);
+        var family = frame.design().screws();
+        double pilot = door.hinge() instanceof Hinge.Butt
+                ? family.panel().pilot()
+                : family.slide().pilot();
+        double depth = depth(door, x);
         var bores = new ArrayList<SideBore>();
         for (double height : door.hinges()) {
             for (double above : mount.screwsAbove()) {
@@ -65,12 +68,27 @@ public final class DoorHinges {
         return bores;
     }
 
+    /** How deep the screws go into the upright at {@code x}, mm: a butt hinge has a leaf under their heads. */
+    private double depth(DoorLayout door, double x) {
+        return screw(door, x) - (door.hinge() instanceof Hinge.Butt butt ? butt.thickness() : 0);
+    }
+
     /** Length of the screws in the upright at {@code x}, mm. */
-    double screw(Hinge hinge, double x) {
+    double screw(DoorLayout door, double x) {
+        if (door.hinge() instanceof Hinge.Butt butt) {
+            return new ButtMount(frame.design(), butt).screw(isMet(door, butt, x));
+        }
         boolean side = Grid.same(x, frame.panel()) || Grid.same(x, frame.width() - frame.panel());
-        return side && hinge instanceof Hinge.Concealed
-                ? screws.hingeInto(frame.panel())
-                : screws.hingeIntoShared(frame.panel());
+        return side ? screws.hingeInto(frame.panel()) : screws.hingeIntoShared(frame.panel());
+    }
+
+    /** Whether something on the far face of the upright at {@code x} lies at the height of one of these hinges. */
+    private boolean isMet(DoorLayout door, Hinge.Butt butt, double x) {
+        double far = door.hung() == Side.LEFT ? x - frame.panel() : x + frame.panel();
+        var face = new FarFace(bays, frame.panel());
+        return door.hinges().stream()
+                .mapToDouble(height -> door.front().y0() + height)
+                .anyMatch(z -> face.meets(far, z - butt.length() / 2, z + butt.length() / 2));
     }
 
     static double wall(DoorLayout door, Rect opening) {

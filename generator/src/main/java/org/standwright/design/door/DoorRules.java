@@ -19,31 +19,34 @@ public final class DoorRules {
 
     private final StandDesign design;
     private final double thickness;
+    private final HingeLap lap;
 
     public DoorRules(StandDesign design) {
         this.design = design;
         this.thickness = design.drawers().front().material().thickness();
+        this.lap = new HingeLap(design);
     }
 
     public void check() {
-        bays("/bays", design.bays());
+        bays("/bays", design.bays(), new HingeLap.Outer(true, true));
     }
 
-    private void bays(String field, List<Bay> bays) {
+    private void bays(String field, List<Bay> bays, HingeLap.Outer outer) {
         for (int i = 0; i < bays.size(); i++) {
             var contents = bays.get(i).contents();
             for (int j = 0; j < contents.size(); j++) {
-                content(field + "/" + i + "/contents/" + j, contents.get(j));
+                content(field + "/" + i + "/contents/" + j, contents.get(j), outer.across(i, bays.size()));
             }
         }
     }
 
-    private void content(String field, Content content) {
+    private void content(String field, Content content, HingeLap.Outer outer) {
         if (content instanceof Content.Divided divided) {
-            bays(field + "/bays", divided.bays());
+            bays(field + "/bays", divided.bays(), outer);
         } else if (content instanceof Content.Door door) {
             if (door.hinge() instanceof Hinge.Concealed concealed) {
                 concealed(field + "/hinge", concealed);
+                lap.check(field + "/hinge", door, concealed, outer);
             } else {
                 butt(field + "/hinge", (Hinge.Butt) door.hinge());
             }

@@ -54,6 +54,13 @@ public final class ScrewChoice {
         return hinge((panel - BETWEEN_TIPS) / 2, panel);
     }
 
+    /** Countersunk through a leaf of this thickness into one panel; where another comes from the far face, into its half. */
+    public double butt(double leaf, double panel, boolean shared) {
+        double deepest = shared ? (panel - BETWEEN_TIPS) / 2 : panel - SHORT_OF_FACE;
+        return panel(
+                leaf + deepest, "butt hinges on a panel of " + design.unit().length(panel));
+    }
+
     /** Through the width of a runner into an upright, short of its far face, but deep enough to hold. */
     public double runner(Bar bar) {
         var units = design.unit();

@@ -10,6 +10,7 @@ public sealed interface Hinge {
      * @param cup diameter of the cup, mm
      * @param cupDepth mm
      * @param cupFromEdge centre of the cup from the door's edge, mm
+     * @param overlay how far a door laps its upright with the hinge in the middle of its adjustment, mm; 0 for inset doors
      * @param plateSetBack of the plate's screws from the carcass's front edge, or from an inset door, mm
      * @param plateSpacing between the plate's two screws, mm
      * @param reach how far arm and plate reach into the opening from the side, mm
@@ -22,6 +23,7 @@ public sealed interface Hinge {
             double cup,
             double cupDepth,
             double cupFromEdge,
+            double overlay,
             double plateSetBack,
             double plateSpacing,
             double reach,

@@ -54,7 +54,7 @@ class MixedStandsTest {
                 of(bay(open(), equal(2)), bay(equal(3))),
                 of(bay(door(Hung.LEFT))),
                 of(bay(door(Hung.PAIR, Kind.ADJUSTABLE, 2))),
-                of(bay(given(90.0), door(Hung.PAIR, Kind.FIXED, 1)), bay(door(Hung.RIGHT), given(100.0))),
+                of(bay(given(90.0), door(Hung.LEFT, Kind.FIXED, 1)), bay(door(Hung.RIGHT), given(100.0))),
                 of(bay(shelved(Kind.FIXED, 3)), bay(shelved(Kind.ADJUSTABLE, 2)), bay(clear())),
                 of(bay(fill(80), open(150), door(200.0, Hung.LEFT))),
                 of(bay(graduated(4, 1.2))),

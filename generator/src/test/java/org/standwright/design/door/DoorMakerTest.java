@@ -1,6 +1,7 @@
 package org.standwright.design.door;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.standwright.design.door.HandMade.BUTT;
 import static org.standwright.design.door.HandMade.CONCEALED;
@@ -12,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.standwright.assembly.PlacedPart;
+import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
 import org.standwright.design.frame.SideBore;
 import org.standwright.design.kit.Side;
@@ -47,7 +49,7 @@ class DoorMakerTest {
     void keepsDoorsOnButtHingesApartFromEverything() {
         var design = HandMade.design(Mount.INSET, BUTT);
 
-        Clearances.check(new HandMade(design).door(Side.RIGHT, BUTT).pair(BUTT).assembly());
+        Clearances.check(new HandMade(design).door(Side.LEFT, BUTT).pair(BUTT).assembly());
     }
 
     @ParameterizedTest
@@ -116,6 +118,17 @@ class DoorMakerTest {
                 .hasSize(8)
                 .anyMatch(hole -> hole.startsWith("bench"))
                 .anyMatch(hole -> hole.startsWith("show"));
+    }
+
+    @Test
+    void refusesButtHingesFaceToFaceWhoseScrewsWouldMeet() {
+        var made = new HandMade(HandMade.design(Mount.INSET, BUTT))
+                .door(Side.RIGHT, BUTT)
+                .pair(BUTT);
+
+        assertThatThrownBy(() -> new DoorHinges(made.frame, made.bays).pilots())
+                .isInstanceOf(ImpossibleDesignException.class)
+                .hasMessageContaining("Use a family with a screw of 10 mm or shorter");
     }
 
     /** Two leaves of 2 mm in a gap of 3 mm: 1 mm is let into the door, nothing into the carcass. */

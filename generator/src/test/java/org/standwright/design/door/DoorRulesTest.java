@@ -8,11 +8,14 @@ import static org.standwright.design.door.HandMade.CONCEALED;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
+import org.standwright.design.Content;
 import org.standwright.design.Designs;
 import org.standwright.design.Draft;
+import org.standwright.design.Hung;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
@@ -69,6 +72,35 @@ class DoorRulesTest {
                 .doesNotThrowAnyException();
     }
 
+    /** A panel of 18 and a gap of 3: 18 - 1.5 over a side, 9 - 1.5 over a partition. */
+    @Test
+    void refuseAHingeThatIsNotMadeForTheLapAndNameTheOverlayThatIs() {
+        var half = "Use a hinge for an overlay of 7.5 mm.";
+        laps(Mount.OVERLAY, 16.5, Hung.RIGHT, half);
+        laps(Mount.OVERLAY, 10.6, Hung.RIGHT, half);
+        laps(Mount.OVERLAY, 7.5, Hung.LEFT, "Use a hinge for an overlay of 16.5 mm.");
+        laps(Mount.INSET, 7.5, Hung.LEFT, "Use a hinge for an overlay of 0 mm.");
+        laps(Mount.OVERLAY, 16.5, Hung.PAIR, "Hang one door on the left with a hinge for an overlay of 16.5 mm");
+
+        assertThatCode(() -> {
+                    hung(Mount.OVERLAY, 10.4, Hung.RIGHT);
+                    hung(Mount.OVERLAY, 7.5, Hung.RIGHT);
+                    hung(Mount.OVERLAY, 16.5, Hung.LEFT);
+                    hung(Mount.INSET, 0, Hung.PAIR);
+                })
+                .doesNotThrowAnyException();
+    }
+
+    private static void laps(Mount mount, double overlay, Hung hung, String way) {
+        refused(() -> hung(mount, overlay, hung), "/bays/0/contents/0/hinge", way);
+    }
+
+    private static void hung(Mount mount, double overlay, Hung hung) {
+        var door = new Content.Door(OptionalDouble.empty(), HandMade.concealed(overlay), hung, Optional.empty());
+        var bays = List.of(Designs.bay(door), Designs.bay(Designs.equal(2)));
+        new DoorRules(Designs.stand(900, Designs.CASTERS, mount, bays)).check();
+    }
+
     @Test
     void refuseHingesThatMeetInANarrowOpening() {
         refused(() -> pair(100), "/bays/0", "Make the bay's opening 120 mm wide.");
@@ -108,8 +140,8 @@ class DoorRulesTest {
         assertThat(lines(new HandMade(HandMade.design(Mount.INSET, BUTT)).door(Side.LEFT, BUTT)))
                 .isEqualTo("""
                         2 butt hinge 50: doors
-                        6 slide screw 4 x 8 mm: hinges on uprights
-                        6 slide screw 4 x 8 mm: hinges on door edges (not rated)
+                        6 screw 4 x 16 mm: hinges on uprights
+                        6 screw 4 x 16 mm: hinges on door edges (not rated)
                         1 magnetic catch: doors on butt hinges: holds them and stops them flush""");
     }
 
@@ -161,7 +193,7 @@ class DoorRulesTest {
     }
 
     private static Hinge cupFromEdge(double from) {
-        return new Hinge.Concealed("concealed hinge", 35, 12, from, 37, 32, 60, 80, 50, 110);
+        return new Hinge.Concealed("concealed hinge", 35, 12, from, 16.5, 37, 32, 60, 80, 50, 110);
     }
 
     private static void refused(ThrowingCallable build, String field, String way) {

@@ -31,8 +31,7 @@ import org.standwright.geom.Rect;
 
 /** A carcass of 720 x 560, 160 above the floor and 600 high, its two openings of 333 x 564 filled by hand. */
 final class HandMade {
-    static final Hinge.Concealed CONCEALED =
-            new Hinge.Concealed("concealed hinge 35", 35, 12, 22.5, 37, 32, 60, 80, 50, 110);
+    static final Hinge.Concealed CONCEALED = concealed(16.5);
     static final Hinge.Butt BUTT = new Hinge.Butt("butt hinge 50", 50, 16, 2, 3);
 
     final Frame frame;
@@ -40,6 +39,10 @@ final class HandMade {
 
     HandMade(StandDesign design) {
         frame = new Frame(design, new Size2(720, 560), 160, 600, List.of(333.0, 333.0));
+    }
+
+    static Hinge.Concealed concealed(double overlay) {
+        return new Hinge.Concealed("concealed hinge 35", 35, 12, 22.5, overlay, 37, 32, 60, 80, 50, 110);
     }
 
     static StandDesign design(Mount mount, Hinge hinge) {
