@@ -12,6 +12,13 @@ public record BoltSize(double diameter) {
     private static final double METRIC_STEP = 5;
 
     private static final double INCH_STEP = 25.4 / 4;
+    /** Washers on plywood are at least this wide (shop practice) and three times their bolt (ISO 7093-1), mm. */
+    private static final double LEAST_WASHER = 25;
+
+    /** Diameter of a washer on wood, mm. */
+    public double washer() {
+        return Math.max(LEAST_WASHER, 3 * diameter);
+    }
 
     /** The next length sold, mm. */
     public double soldLength(double least) {

@@ -15,8 +15,6 @@ record CasterSeat(Caster caster) {
     private static final double MARGIN = 10;
     /** Wood left beside a recess. */
     private static final double BESIDE_RECESS = 2;
-    /** Washers on plywood are at least 25 mm wide (shop practice) and three times their bolt (ISO 7093-1). */
-    private static final double WASHER = 25;
     /** Height of a hexagon head over its bolt's diameter: 5.3 for 8 mm (ISO 4017), rounded up. */
     private static final double HEAD = 0.7;
     /** Washer and play in a recess. */
@@ -111,7 +109,7 @@ record CasterSeat(Caster caster) {
     }
 
     private double washer() {
-        return Math.max(WASHER, 3 * caster.bolt());
+        return new BoltSize(caster.bolt()).washer();
     }
 
     private double recess() {

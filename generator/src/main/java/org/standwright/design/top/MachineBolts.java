@@ -24,8 +24,6 @@ import org.standwright.geom.Vec3;
 public final class MachineBolts {
     /** How much wider than its bolt a hole in wood is; common practice, no source. */
     private static final double CLEARANCE = 1;
-    /** Washers on plywood are at least 25 mm wide (shop practice) and three times their bolt (ISO 7093-1). */
-    private static final double WASHER = 25;
 
     private static final double WASHER_THICKNESS = 2;
     /** Height of a nut over its bolt's diameter; common practice, no source. */
@@ -105,7 +103,7 @@ public final class MachineBolts {
 
     /** Diameter of the washers under the sub-top. */
     double washer() {
-        return Math.max(WASHER, 3 * bolt());
+        return new BoltSize(bolt()).washer();
     }
 
     List<Opening> openings() {
