@@ -18,17 +18,15 @@ public record BayLayout(String name, Rect opening, List<SectionLayout> sections)
 
     /** All its drawers, from top to bottom, with those of the bays within it. */
     public List<DrawerLayout> drawers() {
-        return leaves().stream()
-                .filter(SectionLayout.Drawers.class::isInstance)
-                .flatMap(section -> ((SectionLayout.Drawers) section).drawers().stream())
+        return leaves(SectionLayout.Drawers.class)
+                .flatMap(section -> section.drawers().stream())
                 .toList();
     }
 
     /** All its doors, from top to bottom, with those of the bays within it. */
     public List<DoorLayout> doors() {
-        return leaves().stream()
-                .filter(SectionLayout.Closed.class::isInstance)
-                .flatMap(section -> ((SectionLayout.Closed) section).doors().stream())
+        return leaves(SectionLayout.Closed.class)
+                .flatMap(section -> section.doors().stream())
                 .toList();
     }
 
@@ -39,5 +37,10 @@ public record BayLayout(String name, Rect opening, List<SectionLayout> sections)
                         ? divided.bays().stream().flatMap(bay -> bay.leaves().stream())
                         : Stream.of(section))
                 .toList();
+    }
+
+    /** Those of its openings that are of one kind, in the same order. */
+    public <S extends SectionLayout> Stream<S> leaves(Class<S> kind) {
+        return leaves().stream().filter(kind::isInstance).map(kind::cast);
     }
 }

@@ -27,10 +27,7 @@ public final class DoorHardware {
         this.design = frame.design();
         this.hinges = new DoorHinges(frame, bays);
         for (var bay : bays) {
-            bay.leaves().stream()
-                    .filter(SectionLayout.Closed.class::isInstance)
-                    .map(SectionLayout.Closed.class::cast)
-                    .forEach(this::count);
+            bay.leaves(SectionLayout.Closed.class).forEach(this::count);
         }
     }
 

@@ -44,10 +44,7 @@ public final class DoorHinges {
     }
 
     private Stream<SectionLayout.Closed> closed() {
-        return bays.stream()
-                .flatMap(bay -> bay.leaves().stream())
-                .filter(SectionLayout.Closed.class::isInstance)
-                .map(SectionLayout.Closed.class::cast);
+        return bays.stream().flatMap(bay -> bay.leaves(SectionLayout.Closed.class));
     }
 
     private List<SideBore> pilots(DoorLayout door, Rect opening) {

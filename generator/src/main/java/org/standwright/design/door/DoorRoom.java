@@ -6,6 +6,7 @@ import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DoorLayout;
 import org.standwright.design.built.SectionLayout;
 import org.standwright.design.column.DoorWidth;
+import org.standwright.design.column.HingeSpan;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.PlanChange;
@@ -26,12 +27,10 @@ public final class DoorRoom {
     public void check(List<BayLayout> bays) {
         for (int bay = 0; bay < bays.size(); bay++) {
             var field = "/bays/" + bay;
-            for (var section : bays.get(bay).leaves()) {
-                if (section instanceof SectionLayout.Closed closed) {
-                    across(field, closed);
-                    closed.doors().forEach(door -> door(field, door, closed));
-                }
-            }
+            bays.get(bay).leaves(SectionLayout.Closed.class).forEach(closed -> {
+                across(field, closed);
+                closed.doors().forEach(door -> door(field, door, closed));
+            });
         }
     }
 
@@ -100,7 +99,7 @@ public final class DoorRoom {
 
     /** Every hinge within the height of its opening. */
     private void highEnough(String field, DoorLayout door, Rect opening) {
-        double half = halfHeight(door.hinge());
+        double half = HingeSpan.half(door.hinge());
         for (double height : door.hinges()) {
             double z = door.front().y0() + height;
             if (Grid.less(z - half, opening.y0()) || Grid.less(opening.y1(), z + half)) {
@@ -111,12 +110,6 @@ public final class DoorRoom {
                         List.of("Make the door higher, or use a hinge lower than " + shown(2 * half) + "."));
             }
         }
-    }
-
-    private static double halfHeight(Hinge hinge) {
-        return hinge instanceof Hinge.Concealed concealed
-                ? Math.max(concealed.height(), Math.max(concealed.plateSpacing(), concealed.cup())) / 2
-                : ((Hinge.Butt) hinge).length() / 2;
     }
 
     private ImpossibleDesignException wider(String field, SectionLayout.Closed section, double missing, String reason) {

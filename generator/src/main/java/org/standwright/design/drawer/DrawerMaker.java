@@ -52,13 +52,9 @@ public final class DrawerMaker {
 
     /** The drawers of one bay, from top to bottom, with those of the bays within it. */
     public List<Group> drawers(BayLayout bay) {
-        var groups = new ArrayList<Group>();
-        for (var section : bay.leaves()) {
-            if (section instanceof SectionLayout.Drawers drawers) {
-                drawers.drawers().forEach(drawer -> groups.add(drawer(section.opening(), drawer)));
-            }
-        }
-        return groups;
+        return bay.leaves(SectionLayout.Drawers.class)
+                .flatMap(section -> section.drawers().stream().map(drawer -> drawer(section.opening(), drawer)))
+                .toList();
     }
 
     private Group drawer(Rect opening, DrawerLayout drawer) {

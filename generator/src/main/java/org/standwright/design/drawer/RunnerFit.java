@@ -37,8 +37,7 @@ public final class RunnerFit {
     public void check(List<BayLayout> bays) {
         if (design.drawers().hang() instanceof Hang.Runners runners) {
             bays.stream()
-                    .flatMap(bay -> bay.leaves().stream())
-                    .filter(SectionLayout.Drawers.class::isInstance)
+                    .flatMap(bay -> bay.leaves(SectionLayout.Drawers.class))
                     .map(section -> section.opening().width())
                     .min(Comparator.naturalOrder())
                     .ifPresent(narrowest -> leavesRoom(runners.bar(), narrowest));

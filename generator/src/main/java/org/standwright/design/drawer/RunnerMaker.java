@@ -63,10 +63,7 @@ public final class RunnerMaker {
     }
 
     private Stream<SectionLayout.Drawers> rows() {
-        return bays.stream()
-                .flatMap(bay -> bay.leaves().stream())
-                .filter(SectionLayout.Drawers.class::isInstance)
-                .map(SectionLayout.Drawers.class::cast);
+        return bays.stream().flatMap(bay -> bay.leaves(SectionLayout.Drawers.class));
     }
 
     private List<PlacedPart> parts(OnRunners runners, SectionLayout.Drawers row) {

@@ -26,16 +26,14 @@ public final class SlideBlocks {
     public List<Block> of(List<BayLayout> bays) {
         return frame.design().drawers().hang() instanceof Hang.Slides slides
                 ? bays.stream()
-                        .flatMap(bay -> bay.leaves().stream())
-                        .flatMap(section -> row(section, slides.slide()))
+                        .flatMap(bay -> bay.leaves(SectionLayout.Drawers.class))
+                        .flatMap(row -> row(row, slides.slide()))
                         .toList()
                 : List.of();
     }
 
-    private Stream<Block> row(SectionLayout section, Slide slide) {
-        return section instanceof SectionLayout.Drawers row
-                ? row.drawers().stream().flatMap(drawer -> pair(drawer, row.opening(), slide))
-                : Stream.empty();
+    private Stream<Block> row(SectionLayout.Drawers row, Slide slide) {
+        return row.drawers().stream().flatMap(drawer -> pair(drawer, row.opening(), slide));
     }
 
     private Stream<Block> pair(DrawerLayout drawer, Rect opening, Slide slide) {

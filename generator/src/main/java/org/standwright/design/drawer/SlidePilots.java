@@ -27,10 +27,8 @@ public final class SlidePilots {
     /** One hole a screw, the drawers from top to bottom; in a partition each stays within its half. */
     public List<SideBore> bores() {
         return bays.stream()
-                .flatMap(bay -> bay.leaves().stream())
-                .filter(SectionLayout.Drawers.class::isInstance)
-                .flatMap(section -> ((SectionLayout.Drawers) section)
-                        .drawers().stream().flatMap(drawer -> both(section.opening(), drawer)))
+                .flatMap(bay -> bay.leaves(SectionLayout.Drawers.class))
+                .flatMap(section -> section.drawers().stream().flatMap(drawer -> both(section.opening(), drawer)))
                 .toList();
     }
 
