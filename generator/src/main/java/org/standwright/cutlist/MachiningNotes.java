@@ -1,18 +1,24 @@
 package org.standwright.cutlist;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.geom.Grid;
+import org.standwright.geom.Outline;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.part.Recess;
 import org.standwright.part.Run;
 import org.standwright.unit.Units;
 
@@ -71,6 +77,18 @@ final class MachiningNotes {
                             .add(hole);
                     return null;
                 }
+
+                @Override
+                public Void bevel(Bevel bevel) {
+                    lines.add(note(bevel));
+                    return null;
+                }
+
+                @Override
+                public Void contour(Contour contour) {
+                    lines.add(contour.purpose() + ": cut to the outline " + corners(contour.outline()));
+                    return null;
+                }
             });
         }
         holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.places(row)));
@@ -105,7 +123,35 @@ final class MachiningNotes {
 
     private String head(Hole hole) {
         return "\u00d7 " + hole.purpose() + ", \u00d8 " + bore(hole.diameter()) + ", "
-                + depth(hole.depth(), hole.face());
+                + depth(hole.depth(), hole.face())
+                + hole.recess().map(recess -> ", " + note(recess, hole)).orElse("");
+    }
+
+    private String note(Recess recess, Hole hole) {
+        var wide = "\u00d8 " + bore(recess.diameter());
+        var from = hole.depth().isEmpty() ? " from the " + face(hole.face()) : "";
+        return recess instanceof Recess.Countersink cone
+                ? "countersunk to " + wide + " at " + degrees(cone.angle()) + from
+                : "counterbored " + wide + ", " + units.length(recess.depth(hole.diameter())) + " deep" + from;
+    }
+
+    private String note(Bevel bevel) {
+        var through = Grid.same(bevel.depth(), part.thickness())
+                ? "over its whole thickness"
+                : units.length(bevel.depth()) + " deep";
+        return "bevel along the " + sides.edge(bevel.edge()) + ", blade tilted " + degrees(bevel.tilt())
+                + " from square, " + units.length(bevel.setback()) + " off the " + face(bevel.face()) + ", "
+                + through;
+    }
+
+    private static String degrees(double angle) {
+        return BigDecimal.valueOf(angle).stripTrailingZeros().toPlainString() + "\u00b0";
+    }
+
+    private String corners(Outline outline) {
+        return outline.corners().stream()
+                .map(corner -> "(" + units.bareLength(corner.x()) + ", " + units.bareLength(corner.y()) + ")")
+                .collect(Collectors.joining(" "));
     }
 
     /** A bore that the tape's marks miss is said in millimetres too: drills come in both. */
@@ -117,10 +163,11 @@ final class MachiningNotes {
     private String note(Pocket pocket) {
         var area = pocket.area();
         var corners = pocket.radius() == 0 ? "square corners" : "corners r " + units.length(pocket.radius());
+        var outline = pocket.outline().isRectangle() ? "" : ", outline " + corners(pocket.outline());
         return pocket.purpose() + ": " + (pocket.depth().isEmpty() ? "cutout " : "pocket ")
                 + units.bareLength(area.width()) + " \u00d7 " + units.length(area.height()) + ", " + corners + ", "
                 + depth(pocket.depth(), pocket.face()) + ", x " + span(area.x0(), area.x1()) + ", y "
-                + span(area.y0(), area.y1());
+                + span(area.y0(), area.y1()) + outline;
     }
 
     private String depth(OptionalDouble depth, Face face) {

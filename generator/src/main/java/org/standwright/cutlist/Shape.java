@@ -1,13 +1,20 @@
 package org.standwright.cutlist;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
+import org.standwright.geom.Vec2;
 import org.standwright.part.Banding;
 import org.standwright.part.Bands;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
+import org.standwright.part.Edge;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -98,12 +105,15 @@ record Shape(String name, Material material, long length, long width, long overs
         public Cutter hole(Hole hole) {
             double r = hole.diameter() / 2;
             var area = new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
-            return cutter("hole " + hole.purpose(), area, hole.face(), hole.depthIn(thickness));
+            var kind = "hole " + hole.purpose()
+                    + hole.recess().map(recess -> " " + recess).orElse("")
+                    + (hole.recess().isPresent() ? side(hole.face()) : "");
+            return cutter(kind, area, hole.face(), hole.depthIn(thickness));
         }
 
         @Override
         public Cutter pocket(Pocket pocket) {
-            var kind = "pocket " + pocket.purpose() + " r " + steps(pocket.radius());
+            var kind = "pocket " + pocket.purpose() + " r " + steps(pocket.radius()) + turned(pocket.outline());
             return cutter(kind, pocket.area(), pocket.face(), pocket.depthIn(thickness));
         }
 
@@ -115,18 +125,46 @@ record Shape(String name, Material material, long length, long width, long overs
             return cutter(kind, hole.area(length, width), hole.z() - r, hole.z() + r);
         }
 
-        /** A covered edge as if it were cut: as deep as its cover is thick. */
-        Stream<Cutter> bands(Bands bands) {
-            return Stream.of(
-                            bands.x0().map(band -> band(band, new Rect(0, 0, band.thickness(), width))),
-                            bands.x1().map(band -> band(band, new Rect(length - band.thickness(), 0, length, width))),
-                            bands.y0().map(band -> band(band, new Rect(0, 0, length, band.thickness()))),
-                            bands.y1().map(band -> band(band, new Rect(0, width - band.thickness(), length, width))))
-                    .flatMap(Optional::stream);
+        @Override
+        public Cutter bevel(Bevel bevel) {
+            var kind = "bevel " + bevel.edge().isEnd() + side(bevel.face());
+            return cutter(kind, bevel.area(length, width), bevel.face(), bevel.depth());
         }
 
-        private Cutter band(Banding band, Rect edge) {
-            return cutter("band " + band.name(), edge, 0, thickness);
+        @Override
+        public Cutter contour(Contour contour) {
+            var kind = "contour " + contour.purpose() + turned(contour.outline());
+            return cutter(kind, contour.outline().bounds(), 0, thickness);
+        }
+
+        /** Where the box alone does not tell which face it was cut from. */
+        private String side(Face face) {
+            return over == (face == Face.BENCH) ? " upper" : " lower";
+        }
+
+        /** The corners in whole steps from the smallest one on; nothing for a rectangle, which its box tells. */
+        private String turned(Outline outline) {
+            if (outline.isRectangle()) {
+                return "";
+            }
+            var corners = outline
+                    .moved(at -> new Vec2(alongX ? length - at.x() : at.x(), alongY ? width - at.y() : at.y()))
+                    .corners()
+                    .stream()
+                    .map(at -> steps(at.x()) + "," + steps(at.y()))
+                    .toList();
+            int first = corners.indexOf(Collections.min(corners));
+            return Stream.concat(corners.stream().skip(first), corners.stream().limit(first))
+                    .collect(Collectors.joining(" ", " ", ""));
+        }
+
+        /** A covered edge as if it were cut: as deep as its cover is thick. */
+        Stream<Cutter> bands(Bands bands) {
+            return Arrays.stream(Edge.values()).flatMap(edge -> bands.on(edge).map(band -> band(band, edge)).stream());
+        }
+
+        private Cutter band(Banding band, Edge edge) {
+            return cutter("band " + band.name(), edge.strip(band.thickness(), length, width), 0, thickness);
         }
 
         private Cutter cutter(String kind, Rect area, Face face, double depth) {

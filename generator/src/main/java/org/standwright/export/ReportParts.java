@@ -6,7 +6,10 @@ import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
+import org.standwright.geom.Outline;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
@@ -94,6 +97,16 @@ final class ReportParts {
                     public ObjectNode edgeHole(EdgeHole hole) {
                         return ReportParts.edgeHole(hole);
                     }
+
+                    @Override
+                    public ObjectNode bevel(Bevel bevel) {
+                        return ReportParts.bevel(bevel);
+                    }
+
+                    @Override
+                    public ObjectNode contour(Contour contour) {
+                        return ReportParts.contour(contour);
+                    }
                 }));
     }
 
@@ -120,6 +133,7 @@ final class ReportParts {
                 .put("through", hole.depth().isEmpty())
                 .put("purpose", hole.purpose());
         hole.depth().ifPresent(depth -> node.put("depth", depth));
+        hole.recess().ifPresent(recess -> node.set("recess", JsonShapes.plain(recess)));
         return node;
     }
 
@@ -136,6 +150,9 @@ final class ReportParts {
                 .put("through", pocket.depth().isEmpty())
                 .put("purpose", pocket.purpose());
         pocket.depth().ifPresent(depth -> node.put("depth", depth));
+        if (!pocket.outline().isRectangle()) {
+            node.set("outline", outline(pocket.outline()));
+        }
         return node;
     }
 
@@ -148,6 +165,27 @@ final class ReportParts {
                 .put("diameter", hole.diameter())
                 .put("depth", hole.depth())
                 .put("purpose", hole.purpose());
+    }
+
+    private static ObjectNode bevel(Bevel bevel) {
+        return JsonShapes.object()
+                .put("kind", "bevel")
+                .put("edge", JsonShapes.word(bevel.edge()))
+                .put("face", JsonShapes.word(bevel.face()))
+                .put("tilt", bevel.tilt())
+                .put("depth", bevel.depth());
+    }
+
+    private static ObjectNode contour(Contour contour) {
+        var node = JsonShapes.object().put("kind", "contour").put("purpose", contour.purpose());
+        node.set("outline", outline(contour.outline()));
+        return node;
+    }
+
+    private static ArrayNode outline(Outline outline) {
+        return JsonShapes.list(
+                outline.corners(),
+                corner -> JsonShapes.object().put("x", corner.x()).put("y", corner.y()));
     }
 
     private static ObjectNode placement(Placement placement) {

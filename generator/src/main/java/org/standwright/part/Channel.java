@@ -47,6 +47,11 @@ public record Channel(Face face, Run run, Rect area, double depth) implements Fe
     }
 
     @Override
+    public String purpose() {
+        return "channel";
+    }
+
+    @Override
     public <R> R accept(FeatureVisitor<R> visitor) {
         return visitor.channel(this);
     }

@@ -1,5 +1,7 @@
 package org.standwright.part;
 
+import org.standwright.geom.Rect;
+
 /** The four narrow sides of a board: two ends, across the grain, and two edges along it. */
 public enum Edge {
     /** x = 0: the reference end. */
@@ -14,6 +16,16 @@ public enum Edge {
     /** Whether it is an end, so that what is bored into it runs along the grain. */
     public boolean isEnd() {
         return this == X0 || this == X1;
+    }
+
+    /** The strip of this width along it, of a board of this size seen from above. */
+    public Rect strip(double deep, double partLength, double partWidth) {
+        return switch (this) {
+            case X0 -> new Rect(0, 0, deep, partWidth);
+            case X1 -> new Rect(partLength - deep, 0, partLength, partWidth);
+            case Y0 -> new Rect(0, 0, partLength, deep);
+            case Y1 -> new Rect(0, partWidth - deep, partLength, partWidth);
+        };
     }
 
     /** Whether it lies at the far side of the board, so that what is bored into it runs towards the part's origin. */

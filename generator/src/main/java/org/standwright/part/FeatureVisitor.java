@@ -9,4 +9,8 @@ public interface FeatureVisitor<R> {
     R pocket(Pocket pocket);
 
     R edgeHole(EdgeHole hole);
+
+    R bevel(Bevel bevel);
+
+    R contour(Contour contour);
 }

@@ -2,6 +2,8 @@ package org.standwright.part;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.standwright.geom.Outline;
+import org.standwright.geom.Rect;
 import org.standwright.geom.Require;
 
 /**
@@ -34,6 +36,9 @@ public record Part(
         features = List.copyOf(features);
         var inside = new WithinBlank(name, length, width, material.thickness());
         features.forEach(feature -> feature.accept(inside));
+        if (features.stream().filter(Contour.class::isInstance).count() > 1) {
+            throw new IllegalArgumentException("'" + name + "' has two contours; cut it to one outline.");
+        }
     }
 
     /** A board cut to its finished size, nothing machined yet. */
@@ -58,6 +63,15 @@ public record Part(
     /** The same finished part with its edges covered: it is cut that much smaller. */
     public Part banded(Bands covers) {
         return new Part(name, material, length, width, oversize, covers, features);
+    }
+
+    /** What it is cut to, seen from above: its contour, or the whole blank. */
+    public Outline outline() {
+        return features.stream()
+                .filter(Contour.class::isInstance)
+                .map(feature -> ((Contour) feature).outline())
+                .findFirst()
+                .orElseGet(() -> Outline.of(new Rect(0, 0, length, width)));
     }
 
     public double thickness() {

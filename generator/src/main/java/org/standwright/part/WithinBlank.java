@@ -2,6 +2,7 @@ package org.standwright.part;
 
 import java.util.Locale;
 import org.standwright.geom.Grid;
+import org.standwright.geom.Rect;
 
 /** Refuses a feature that leaves its blank or cuts deeper than the board is thick. */
 final class WithinBlank implements FeatureVisitor<Void> {
@@ -19,24 +20,33 @@ final class WithinBlank implements FeatureVisitor<Void> {
 
     @Override
     public Void channel(Channel channel) {
-        var area = channel.area();
-        within("channel", area.x0(), area.y0(), area.x1(), area.y1());
+        within("channel", channel.area());
         shallow("channel", channel.depth());
         return null;
     }
 
     @Override
     public Void hole(Hole hole) {
-        double r = hole.diameter() / 2;
-        within(hole.purpose(), hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
+        within(hole.purpose(), hole.area());
         hole.depth().ifPresent(depth -> shallow(hole.purpose(), depth));
+        hole.recess().ifPresent(recess -> {
+            double depth = recess.depth(hole.diameter());
+            if (!Grid.less(depth, hole.depthIn(thickness))) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "recess of %s of '%s' is %.3f mm deep in a hole of %.3f mm; it must stay shallower.",
+                        hole.purpose(),
+                        part,
+                        depth,
+                        hole.depthIn(thickness)));
+            }
+        });
         return null;
     }
 
     @Override
     public Void pocket(Pocket pocket) {
-        var area = pocket.area();
-        within(pocket.purpose(), area.x0(), area.y0(), area.x1(), area.y1());
+        within(pocket.purpose(), pocket.area());
         pocket.depth().ifPresent(depth -> shallow(pocket.purpose(), depth));
         return null;
     }
@@ -44,8 +54,7 @@ final class WithinBlank implements FeatureVisitor<Void> {
     @Override
     public Void edgeHole(EdgeHole hole) {
         ends(hole);
-        var area = hole.area(length, width);
-        within(hole.purpose(), area.x0(), area.y0(), area.x1(), area.y1());
+        within(hole.purpose(), hole.area(length, width));
         double r = hole.diameter() / 2;
         if (Grid.less(hole.z() - r, 0) || Grid.less(thickness, hole.z() + r)) {
             throw new IllegalArgumentException(String.format(
@@ -57,6 +66,26 @@ final class WithinBlank implements FeatureVisitor<Void> {
                     hole.z() + r,
                     thickness));
         }
+        return null;
+    }
+
+    @Override
+    public Void bevel(Bevel bevel) {
+        within("bevel", bevel.area(length, width));
+        if (Grid.less(thickness, bevel.depth())) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "bevel of '%s' is %.3f mm deep in a board of %.3f mm; it can be no deeper.",
+                    part,
+                    bevel.depth(),
+                    thickness));
+        }
+        return null;
+    }
+
+    @Override
+    public Void contour(Contour contour) {
+        within(contour.purpose(), contour.outline().bounds());
         return null;
     }
 
@@ -73,17 +102,20 @@ final class WithinBlank implements FeatureVisitor<Void> {
         }
     }
 
-    private void within(String what, double x0, double y0, double x1, double y1) {
-        if (Grid.less(x0, 0) || Grid.less(y0, 0) || Grid.less(length, x1) || Grid.less(width, y1)) {
+    private void within(String what, Rect area) {
+        if (Grid.less(area.x0(), 0)
+                || Grid.less(area.y0(), 0)
+                || Grid.less(length, area.x1())
+                || Grid.less(width, area.y1())) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "%s of '%s' reaches from (%.3f, %.3f) to (%.3f, %.3f) mm, outside its blank of %.3f x %.3f mm.",
                     what,
                     part,
-                    x0,
-                    y0,
-                    x1,
-                    y1,
+                    area.x0(),
+                    area.y0(),
+                    area.x1(),
+                    area.y1(),
                     length,
                     width));
         }

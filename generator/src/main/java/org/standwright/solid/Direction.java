@@ -1,6 +1,5 @@
 package org.standwright.solid;
 
-import org.standwright.solid.Prism.Extent;
 import org.standwright.solid.mesh.Planes.Plane;
 
 /**

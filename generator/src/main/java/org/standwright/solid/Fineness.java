@@ -14,6 +14,8 @@ public enum Fineness {
 
     private static final int FEWEST = 12;
     private static final int MOST = 64;
+    /** Chords that go with an arc, were it a whole circle: its corners stand out more than a circle's. */
+    private static final int FEWEST_ROUND_ARC = 16;
 
     private final double tolerance;
 
@@ -29,9 +31,32 @@ public enum Fineness {
         return Math.max(FEWEST, fours);
     }
 
+    /** How many chords an arc of this radius (mm) and angle (radians) gets: 2 at least. */
+    int chords(double radius, double angle) {
+        double share = Math.max(FEWEST_ROUND_ARC, sides(radius)) * angle / (2 * Math.PI);
+        return (int) Math.max(2, Math.ceil(share - 1e-9));
+    }
+
     /** Distance from the centre to the polygon's corners at which its area is that of the circle, mm. */
     public double cornerRadius(double radius) {
-        double step = 2 * Math.PI / sides(radius);
+        return cornerRadius(radius, sides(radius));
+    }
+
+    /** Distance from the centre to the corners of a polygon of this many sides that has the area of the circle, mm. */
+    static double cornerRadius(double radius, int sides) {
+        double step = 2 * Math.PI / sides;
         return radius * Math.sqrt(step / StrictMath.sin(step));
+    }
+
+    /**
+     * Distance from an arc's centre to the corners between its ends at which the chords enclose the arc's area, mm.
+     *
+     * <p>With n chords of angle d the area is sin(d) (2 r R + (n - 2) R²) / 2, which has to be n d r² / 2.
+     */
+    static double arcRadius(double radius, double angle, int chords) {
+        double each = angle / chords;
+        double share = angle / StrictMath.sin(each);
+        int between = chords - 2;
+        return between == 0 ? radius * share / 2 : radius * (Math.sqrt(1 + between * share) - 1) / between;
     }
 }

@@ -2,11 +2,10 @@ package org.standwright.solid;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.standwright.solid.Prism.Extent;
 
 /** Tools sorted into groups in which no two can meet, so that each group is cut in one go. */
 final class Groups {
-    private record Group(List<Prism> tools, List<Extent> extents) {
+    private record Group(List<Tool> tools, List<Extent> extents) {
         boolean hasRoomFor(Extent extent) {
             return extents.stream().noneMatch(extent::touches);
         }
@@ -15,7 +14,7 @@ final class Groups {
     private Groups() {}
 
     /** Each tool joins the first group in which the box around it touches no other. */
-    static List<List<Prism>> of(List<Prism> tools) {
+    static List<List<Tool>> of(List<Tool> tools) {
         var groups = new ArrayList<Group>();
         for (var tool : tools) {
             var extent = tool.extent();

@@ -1,66 +1,100 @@
 package org.standwright.solid;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
+import java.util.Arrays;
+import org.standwright.geom.Grid;
+import org.standwright.geom.Vec2;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
-import org.standwright.solid.Prism.Corner;
-import org.standwright.solid.Prism.Extent;
 
 /**
- * A pocket seen from above, on the grid: its sides run on where they reach an edge of the blank, and its rounded
- * corners are followed by chords whose ends lie on the arc.
+ * A pocket seen from above, on the grid. Where a side of it lies on an edge of the blank it runs on beyond, so that the
+ * tool has no wall in the blank's; the other corners are rounded. An arc's chords begin and end where the sides do and
+ * take the area of the arc.
  */
 final class PocketOutline {
     private final Pocket pocket;
     private final Part part;
     private final Fineness fineness;
-    private final int x0;
-    private final int y0;
-    private final int x1;
-    private final int y1;
-    private final Extent blank;
+    private int[] uv = new int[64];
+    private int count;
 
-    PocketOutline(Pocket pocket, Part part, Extent blank, Fineness fineness) {
+    private PocketOutline(Pocket pocket, Part part, Fineness fineness) {
         this.pocket = pocket;
         this.part = part;
         this.fineness = fineness;
-        this.blank = blank;
-        x0 = Tools.beyondLow(snap(pocket.area().x0()));
-        y0 = Tools.beyondLow(snap(pocket.area().y0()));
-        x1 = Tools.beyondHigh(snap(pocket.area().x1()), blank.x1());
-        y1 = Tools.beyondHigh(snap(pocket.area().y1()), blank.y1());
     }
 
-    /** Counter-clockwise and strictly convex; fewer than 3 corners if it vanishes on the grid. */
-    List<Corner> corners() {
-        var ring = new ArrayList<Corner>();
-        ring.addAll(quarter(0, 1, 1));
-        ring.addAll(quarter(1, -1, 1));
-        ring.addAll(quarter(2, -1, -1));
-        ring.addAll(quarter(3, 1, -1));
-        return Prism.strictlyConvex(ring);
-    }
-
-    /** The corner that lies from the pocket's middle towards ({@code right}, {@code back}), each 1 or -1. */
-    private List<Corner> quarter(int turns, int right, int back) {
-        int x = right > 0 ? x1 : x0;
-        int y = back > 0 ? y1 : y0;
-        if (pocket.radius() == 0 || x < 0 || x > blank.x1() || y < 0 || y > blank.y1()) {
-            return List.of(new Corner(x, y));
+    static Ring of(Pocket pocket, Part part, Fineness fineness) {
+        var outline = new PocketOutline(pocket, part, fineness);
+        for (int i = 0; i < pocket.outline().corners().size(); i++) {
+            outline.corner(i);
         }
-        var area = pocket.area();
-        double cornerX = right > 0 ? area.x1() : area.x0();
-        double cornerY = back > 0 ? area.y1() : area.y0();
+        return Ring.tidy(Arrays.copyOf(outline.uv, 2 * outline.count));
+    }
+
+    private void corner(int i) {
+        var at = pocket.outline().corner(i);
+        var before = outwards(pocket.outline().corner(i - 1), at);
+        var after = outwards(at, pocket.outline().corner(i + 1));
+        boolean opensBefore = !before.equals(Vec2.ZERO);
+        boolean opensAfter = !after.equals(Vec2.ZERO);
+        if (opensBefore && opensAfter) {
+            add(at, before.equals(after) ? before : before.plus(after));
+        } else if (opensBefore) {
+            add(at, before);
+            add(at, Vec2.ZERO);
+        } else if (opensAfter) {
+            add(at, Vec2.ZERO);
+            add(at, after);
+        } else if (pocket.rounding(i) > 0) {
+            arc(i, at);
+        } else {
+            add(at, Vec2.ZERO);
+        }
+    }
+
+    /** Which way the blank's edge faces that a side lies on; nowhere if it lies on none. */
+    private Vec2 outwards(Vec2 a, Vec2 b) {
+        double length = part.length();
+        double width = part.width();
+        if (Grid.same(a.x(), b.x()) && (Grid.same(a.x(), 0) || Grid.same(a.x(), length))) {
+            return new Vec2(Grid.same(a.x(), 0) ? -1 : 1, 0);
+        }
+        if (Grid.same(a.y(), b.y()) && (Grid.same(a.y(), 0) || Grid.same(a.y(), width))) {
+            return new Vec2(0, Grid.same(a.y(), 0) ? -1 : 1);
+        }
+        return Vec2.ZERO;
+    }
+
+    private void arc(int i, Vec2 at) {
         double r = pocket.radius();
-        int chords = fineness.sides(r) / 4;
-        return IntStream.rangeClosed(0, chords)
-                .mapToDouble(chord -> Math.PI / 2 * (turns + (double) chord / chords))
-                .mapToObj(angle -> new Corner(
-                        snap(cornerX - right * r * (1 - right * StrictMath.cos(angle))),
-                        snap(cornerY - back * r * (1 - back * StrictMath.sin(angle)))))
-                .toList();
+        var on = unit(pocket.outline().corner(i + 1).minus(at));
+        var back = unit(pocket.outline().corner(i - 1).minus(at));
+        var centre = at.plus(back.times(pocket.rounding(i))).plus(new Vec2(back.y(), -back.x()).times(r));
+        double turn = Math.PI - StrictMath.atan2(on.cross(back), on.x() * back.x() + on.y() * back.y());
+        double start = StrictMath.atan2(
+                at.y() + back.y() * pocket.rounding(i) - centre.y(),
+                at.x() + back.x() * pocket.rounding(i) - centre.x());
+        int chords = fineness.chords(r, turn);
+        double inner = Fineness.arcRadius(r, turn, chords);
+        for (int k = 0; k <= chords; k++) {
+            double reach = k == 0 || k == chords ? r : inner;
+            double angle = start + turn * k / chords;
+            add(centre.plus(new Vec2(StrictMath.cos(angle), StrictMath.sin(angle)).times(reach)), Vec2.ZERO);
+        }
+    }
+
+    private static Vec2 unit(Vec2 v) {
+        return v.times(1 / v.length());
+    }
+
+    private void add(Vec2 at, Vec2 beyond) {
+        if (2 * count + 2 > uv.length) {
+            uv = Arrays.copyOf(uv, 2 * uv.length);
+        }
+        uv[2 * count] = snap(at.x()) + (int) beyond.x() * Tools.OVERSHOOT;
+        uv[2 * count + 1] = snap(at.y()) + (int) beyond.y() * Tools.OVERSHOOT;
+        count++;
     }
 
     private int snap(double mm) {

@@ -2,92 +2,55 @@ package org.standwright.solid;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.standwright.solid.mesh.Planes.Plane;
 
 /**
- * A convex prism on the grid: the blank, or what one tool sweeps out of it.
+ * A prism on the grid: a blank, or what one tool sweeps out of it.
  *
- * @param outline counter-clockwise seen against its direction, strictly convex, 1/1024 mm
+ * @param ring seen against its direction
  * @param bottom lower w of its direction, 1/1024 mm: of an upright prism its lower z
  * @param top upper w, above {@code bottom}
  */
-record Prism(Direction direction, List<Corner> outline, int bottom, int top) {
-    /** A point of an outline; of an upright prism x and y. */
-    record Corner(int u, int v) {}
-
-    /** A box along the axes. */
-    record Extent(int x0, int y0, int z0, int x1, int y1, int z1) {
-        /** Whether the two share at least a point. */
-        boolean touches(Extent other) {
-            return x0 <= other.x1
-                    && other.x0 <= x1
-                    && y0 <= other.y1
-                    && other.y0 <= y1
-                    && z0 <= other.z1
-                    && other.z0 <= z1;
-        }
-    }
-
+record Prism(Direction direction, Ring ring, int bottom, int top) implements Tool {
     Prism {
-        outline = List.copyOf(outline);
-        if (outline.size() < 3 || top <= bottom) {
+        if (!ring.isSomething() || top <= bottom) {
             throw new IllegalArgumentException(
-                    "a prism of " + outline.size() + " corners from " + bottom + " to " + top + " encloses nothing.");
+                    "a prism of " + ring.size() + " corners from " + bottom + " to " + top + " encloses nothing.");
         }
     }
 
-    static Prism box(int x0, int y0, int x1, int y1, int bottom, int top) {
-        var outline = List.of(new Corner(x0, y0), new Corner(x1, y0), new Corner(x1, y1), new Corner(x0, y1));
-        return upright(outline, bottom, top);
+    static Prism upright(Ring ring, int bottom, int top) {
+        return new Prism(Direction.UP, ring, bottom, top);
     }
 
-    static Prism upright(List<Corner> outline, int bottom, int top) {
-        return new Prism(Direction.UP, outline, bottom, top);
+    static Prism box(Extent box) {
+        return upright(Ring.rectangle(box.x0(), box.y0(), box.x1(), box.y1()), box.z0(), box.z1());
     }
 
-    /** Leaves out corners that rounding has merged or pressed flat; fewer than 3 remain when nothing is enclosed. */
-    static List<Corner> strictlyConvex(List<Corner> ring) {
-        var kept = new ArrayList<>(ring);
-        int since = 0;
-        for (int i = 0; kept.size() > 2 && since < kept.size(); ) {
-            int n = kept.size();
-            if (turn(kept.get((i + n - 1) % n), kept.get(i), kept.get((i + 1) % n)) > 0) {
-                since++;
-                i = (i + 1) % n;
-            } else {
-                kept.remove(i);
-                since = 0;
-                i = (i + n - 2) % (n - 1);
-            }
-        }
-        return kept;
-    }
-
-    /** The box around it. */
-    Extent extent() {
+    @Override
+    public Extent extent() {
         return direction.inSpace(seen());
     }
 
     /** The box around it in its direction's frame. */
     Extent seen() {
-        return new Extent(
-                us().min().getAsInt(),
-                vs().min().getAsInt(),
-                bottom,
-                us().max().getAsInt(),
-                vs().max().getAsInt(),
-                top);
+        return new Extent(ring.minU(), ring.minV(), bottom, ring.maxU(), ring.maxV(), top);
     }
 
-    /** x, y and z of an outline's corner at height {@code w}. */
-    int[] point(Corner corner, int w) {
-        return direction.xyz(corner.u, corner.v, w);
+    /** Whether it takes from the board's two faces alone. */
+    boolean isUpright() {
+        return direction == Direction.UP;
     }
 
-    /** The plane of the side from one corner to the next, facing outwards. */
-    Plane side(Corner from, Corner to) {
-        return direction.inSpace(Plane.upright(from.u, from.v, to.u, to.v));
+    /** x, y and z of a corner of its ring at height {@code w}. */
+    int[] point(int corner, int w) {
+        return direction.xyz(ring.u(corner), ring.v(corner), w);
+    }
+
+    /** The plane of the side that begins at a corner of its ring, facing outwards. */
+    Plane side(int corner) {
+        int next = ring.next(corner);
+        return direction.inSpace(Plane.upright(ring.u(corner), ring.v(corner), ring.u(next), ring.v(next)));
     }
 
     /** The plane square to its direction at {@code w}, facing that way (1) or against it (-1). */
@@ -95,26 +58,30 @@ record Prism(Direction direction, List<Corner> outline, int bottom, int top) {
         return direction.inSpace(Plane.level(w, side));
     }
 
-    /** Area of the outline, in square grid units. */
-    double area() {
-        long twice = 0;
-        for (int i = 0; i < outline.size(); i++) {
-            var a = outline.get(i);
-            var b = outline.get((i + 1) % outline.size());
-            twice += (long) a.u * b.v - (long) b.u * a.v;
+    @Override
+    public List<Side> sides() {
+        var sides = new ArrayList<Side>();
+        for (int i = 0; i < ring.size(); i++) {
+            int next = ring.next(i);
+            sides.add(
+                    new Side(side(i), List.of(point(i, bottom), point(next, bottom), point(next, top), point(i, top))));
         }
-        return twice / 2.0;
+        for (var piece : ConvexPieces.of(ring)) {
+            var up = new ArrayList<int[]>();
+            var down = new ArrayList<int[]>();
+            for (int i = 0; i < piece.length; i++) {
+                up.add(point(piece[i], top));
+                down.add(point(piece[piece.length - 1 - i], bottom));
+            }
+            sides.add(new Side(level(top, 1), up));
+            sides.add(new Side(level(bottom, -1), down));
+        }
+        return sides;
     }
 
-    private IntStream us() {
-        return outline.stream().mapToInt(Corner::u);
-    }
-
-    private IntStream vs() {
-        return outline.stream().mapToInt(Corner::v);
-    }
-
-    private static long turn(Corner a, Corner b, Corner c) {
-        return (long) (b.u - a.u) * (c.v - b.v) - (long) (b.v - a.v) * (c.u - b.u);
+    @Override
+    public double volumeWithin(Extent board) {
+        var whole = direction.seen(board);
+        return ring.area() * Math.max(0, Math.min(top, whole.z1()) - Math.max(bottom, whole.z0()));
     }
 }

@@ -2,113 +2,154 @@ package org.standwright.solid;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
-import org.standwright.solid.Prism.Corner;
+import org.standwright.part.Recess;
 
 /**
- * What each feature sweeps out of its blank. A tool runs on by {@link #OVERSHOOT} wherever it leaves the blank, so that
- * no face of it lies in a face of the blank. A feature that vanishes on the grid needs no tool.
+ * What each feature sweeps out of its board. A tool runs on by {@link #OVERSHOOT} wherever it leaves the board, so that
+ * no face of it lies in a face of the board. A feature that vanishes on the grid needs no tool.
  */
-final class Tools implements FeatureVisitor<Optional<Prism>> {
+final class Tools implements FeatureVisitor<Optional<Cut>> {
     /** 2 mm. */
     static final int OVERSHOOT = 2 * Solid.PER_MM;
 
     private final Part part;
-    private final Prism blank;
+    private final Extent board;
     private final Fineness fineness;
 
-    Tools(Part part, Prism blank, Fineness fineness) {
+    Tools(Part part, Extent board, Fineness fineness) {
         this.part = part;
-        this.blank = blank;
+        this.board = board;
         this.fineness = fineness;
     }
 
     @Override
-    public Optional<Prism> channel(Channel channel) {
+    public Optional<Cut> channel(Channel channel) {
         var area = channel.area();
         int x0 = beyondLow(snap(area.x0()));
         int y0 = beyondLow(snap(area.y0()));
-        int x1 = beyondHigh(snap(area.x1()), blank.extent().x1());
-        int y1 = beyondHigh(snap(area.y1()), blank.extent().y1());
-        int bottom = bottom(channel.face(), channel.depth());
-        int top = top(channel.face(), channel.depth());
-        if (x1 <= x0 || y1 <= y0 || isNothing(bottom, top)) {
+        int x1 = beyondHigh(snap(area.x1()), board.x1());
+        int y1 = beyondHigh(snap(area.y1()), board.y1());
+        if (x1 <= x0 || y1 <= y0) {
             return Optional.empty();
         }
-        return Optional.of(Prism.box(x0, y0, x1, y1, bottom, top));
+        return upright(Ring.rectangle(x0, y0, x1, y1), channel.face(), channel.depth())
+                .map(Cut::new);
     }
 
     @Override
-    public Optional<Prism> hole(Hole hole) {
-        var outline = circle(hole.x(), hole.y(), hole.diameter() / 2);
-        return upright(outline, hole.face(), hole.depthIn(part.thickness()));
+    public Optional<Cut> hole(Hole hole) {
+        double depth = hole.depthIn(part.thickness());
+        if (hole.recess().isEmpty()) {
+            return upright(circle(hole.x(), hole.y(), hole.diameter()), hole.face(), depth)
+                    .map(Cut::new);
+        }
+        var recess = hole.recess().get();
+        return recess instanceof Recess.Countersink cone ? countersunk(hole, cone) : counterbored(hole, recess);
+    }
+
+    private Optional<Cut> counterbored(Hole hole, Recess recess) {
+        var bore = upright(circle(hole.x(), hole.y(), hole.diameter()), hole.face(), hole.depthIn(part.thickness()));
+        var wide = upright(circle(hole.x(), hole.y(), recess.diameter()), hole.face(), recess.depth(hole.diameter()));
+        return bore.map(
+                narrow -> wide.map(both -> new Cut(List.of(narrow, both))).orElseGet(() -> new Cut(narrow)));
+    }
+
+    private Optional<Cut> countersunk(Hole hole, Recess.Countersink recess) {
+        int sides = fineness.sides(recess.diameter() / 2);
+        var mouth = Rings.circle(hole.x(), hole.y(), recess.diameter() / 2, sides, part.name());
+        var ring = Rings.circle(hole.x(), hole.y(), hole.diameter() / 2, sides, part.name());
+        int deep = snap(recess.depth(hole.diameter()));
+        int face = hole.face() == Face.BENCH ? 0 : board.z1();
+        int inwards = hole.face() == Face.BENCH ? 1 : -1;
+        boolean isSomething =
+                deep > 0 && mouth.minU() < ring.minU() && Ring.tidy(ring).size() == sides;
+        return upright(Ring.tidy(ring), hole.face(), hole.depthIn(part.thickness()))
+                .map(bore -> isSomething
+                        ? new Cut(List.of(
+                                bore, new Cone(mouth, ring, face, face + inwards * deep, face - inwards * OVERSHOOT)))
+                        : new Cut(bore));
     }
 
     @Override
-    public Optional<Prism> pocket(Pocket pocket) {
-        var outline = new PocketOutline(pocket, part, blank.extent(), fineness).corners();
-        return upright(outline, pocket.face(), pocket.depthIn(part.thickness()));
+    public Optional<Cut> pocket(Pocket pocket) {
+        var ring = PocketOutline.of(pocket, part, fineness);
+        return upright(ring, pocket.face(), pocket.depthIn(part.thickness())).map(Cut::new);
     }
 
     @Override
-    public Optional<Prism> edgeHole(EdgeHole hole) {
+    public Optional<Cut> edgeHole(EdgeHole hole) {
         boolean end = hole.edge().isEnd();
         var direction = end ? Direction.ALONG_X : Direction.ALONG_Y;
         double reach = end ? part.length() : part.width();
-        int far = direction.seen(blank.extent()).z1();
+        int far = direction.seen(board).z1();
         int bottom = hole.edge().isFar() ? beyondLow(snap(reach - hole.depth())) : -OVERSHOOT;
         int top = hole.edge().isFar() ? far + OVERSHOOT : beyondHigh(snap(hole.depth()), far);
-        double r = hole.diameter() / 2;
-        var outline = end ? circle(hole.along(), hole.z(), r) : circle(hole.z(), hole.along(), r);
-        if (outline.size() < 3 || bottom >= far || top <= 0) {
+        var ring =
+                end ? circle(hole.along(), hole.z(), hole.diameter()) : circle(hole.z(), hole.along(), hole.diameter());
+        if (!ring.isSomething() || bottom >= far || top <= 0) {
             return Optional.empty();
         }
-        return Optional.of(new Prism(direction, outline, bottom, top));
+        return Optional.of(new Cut(new Prism(direction, ring, bottom, top)));
     }
 
-    private Optional<Prism> upright(List<Corner> outline, Face face, double depth) {
-        int bottom = bottom(face, depth);
-        int top = top(face, depth);
-        if (outline.size() < 3 || isNothing(bottom, top)) {
+    @Override
+    public Optional<Cut> bevel(Bevel bevel) {
+        boolean end = bevel.edge().isEnd();
+        int reach = end ? board.x1() : board.y1();
+        int out = bevel.edge().isFar() ? 1 : -1;
+        int up = bevel.face() == Face.SHOW ? 1 : -1;
+        int edge = bevel.edge().isFar() ? reach : 0;
+        int face = bevel.face() == Face.SHOW ? board.z1() : 0;
+        int back = edge - out * snap(bevel.setback());
+        int down = face - up * snap(bevel.depth());
+        int past = edge + out * OVERSHOOT;
+        int above = face + up * OVERSHOOT;
+        if (back == edge || down == face) {
             return Optional.empty();
         }
-        return Optional.of(Prism.upright(outline, bottom, top));
+        var direction = end ? Direction.ALONG_Y : Direction.ALONG_X;
+        // down the slope from the face to the edge, and back round outside the board
+        int[] across = {back, back, edge, past, past};
+        int[] height = {above, face, down, down, above};
+        // seen along x the frame is (y, z), seen along y it is (z, x)
+        var ring = end ? Ring.turnedLeft(height, across) : Ring.turnedLeft(across, height);
+        int far = direction.seen(board).z1();
+        return Optional.of(new Cut(new Prism(direction, ring, -OVERSHOOT, far + OVERSHOOT)));
     }
 
-    private List<Corner> circle(double u, double v, double radius) {
-        int sides = fineness.sides(radius);
-        double reach = fineness.cornerRadius(radius);
-        return Prism.strictlyConvex(IntStream.range(0, sides)
-                .mapToObj(side -> 2 * Math.PI * side / sides)
-                .map(angle ->
-                        new Corner(snap(u + reach * StrictMath.cos(angle)), snap(v + reach * StrictMath.sin(angle))))
-                .toList());
+    /** Already in the blank. */
+    @Override
+    public Optional<Cut> contour(Contour contour) {
+        return Optional.empty();
     }
 
-    private int bottom(Face face, double depth) {
-        return face == Face.BENCH ? -OVERSHOOT : beyondLow(snap(part.thickness() - depth));
+    private Optional<Tool> upright(Ring ring, Face face, double depth) {
+        int bottom = face == Face.BENCH ? -OVERSHOOT : beyondLow(snap(part.thickness() - depth));
+        int top = face == Face.SHOW ? board.z1() + OVERSHOOT : beyondHigh(snap(depth), board.z1());
+        if (!ring.isSomething() || bottom >= board.z1() || top <= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Prism.upright(ring, bottom, top));
     }
 
-    private int top(Face face, double depth) {
-        return face == Face.SHOW ? blank.top() + OVERSHOOT : beyondHigh(snap(depth), blank.top());
+    private Ring circle(double u, double v, double diameter) {
+        return Ring.tidy(Rings.circle(u, v, diameter / 2, fineness.sides(diameter / 2), part.name()));
     }
 
-    private boolean isNothing(int bottom, int top) {
-        return bottom >= blank.top() || top <= 0;
-    }
-
-    static int beyondLow(int units) {
+    private static int beyondLow(int units) {
         return units <= 0 ? -OVERSHOOT : units;
     }
 
-    static int beyondHigh(int units, int end) {
+    private static int beyondHigh(int units, int end) {
         return units >= end ? end + OVERSHOOT : units;
     }
 

@@ -14,19 +14,16 @@ final class VolumeCheck {
     /** A solid is no larger than its blank, and no smaller than the blank less all tools at their full section. */
     static void check(Mesh mesh, Workpiece workpiece) {
         double volume = mesh.sixfoldVolume() / 6;
-        var blank = workpiece.blank();
-        double whole = blank.area() * (blank.top() - blank.bottom());
+        double whole = workpiece.blank().volumeWithin(workpiece.board());
         double slack = RELATIVE * whole + CUBIC_MM;
-        double most = workpiece.tools().stream()
-                .mapToDouble(tool -> taken(tool, blank))
-                .sum();
+        double most = 0;
+        for (var cut : workpiece.cuts()) {
+            for (var tool : cut.tools()) {
+                most += tool.volumeWithin(workpiece.board());
+            }
+        }
         if (volume > whole + slack || volume < whole - most - slack) {
             throw new BrokenMeshException("its volume can't be right");
         }
-    }
-
-    private static double taken(Prism tool, Prism blank) {
-        var whole = tool.direction().seen(blank.extent());
-        return tool.area() * (Math.min(tool.top(), whole.z1()) - Math.max(tool.bottom(), whole.z0()));
     }
 }

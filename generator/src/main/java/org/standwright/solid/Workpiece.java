@@ -5,29 +5,38 @@ import java.util.Optional;
 import org.standwright.part.Part;
 
 /**
- * What a part's solid is made of, on the grid: a blank and what is taken from it. Equal workpieces have one solid,
- * whatever they are called.
+ * What a part's solid is made of, on the grid: a blank and the cuts into it. Equal workpieces have one solid, whatever
+ * they are called.
+ *
+ * @param board the box that the part fills
+ * @param blank the board at its outline
  */
-record Workpiece(Prism blank, List<Prism> tools) {
+record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
     Workpiece {
-        tools = List.copyOf(tools);
+        cuts = List.copyOf(cuts);
     }
 
     static Workpiece of(Part part, Fineness fineness) {
-        var blank = Prism.box(
+        var board = new Extent(
+                0,
                 0,
                 0,
                 Solid.units("length", part.length(), part.name()),
                 Solid.units("width", part.width(), part.name()),
-                0,
                 Solid.units("thickness", part.thickness(), part.name()));
-        var tools = new Tools(part, blank, fineness);
+        var outline = Rings.polygon(part.outline(), part.name());
+        var tools = new Tools(part, board, fineness);
         return new Workpiece(
-                blank,
+                board,
+                Prism.upright(outline, 0, board.z1()),
                 part.features().stream()
                         .map(feature -> feature.accept(tools))
                         .flatMap(Optional::stream)
                         .distinct()
                         .toList());
+    }
+
+    List<Tool> tools() {
+        return cuts.stream().flatMap(cut -> cut.tools().stream()).toList();
     }
 }

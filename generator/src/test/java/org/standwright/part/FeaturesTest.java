@@ -24,8 +24,8 @@ class FeaturesTest {
                 .isEqualTo(20);
         assertThatThrownBy(() -> Pocket.blind(Face.SHOW, new Rect(10, 10, 110, 50), 20.5, 9, "slot"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("corner radius of 'slot' is 20.500 mm, but must be at most half of its narrow side of"
-                        + " 40.000 mm.");
+                .hasMessage("corner radius of 'slot' is 20.500 mm, but on its side of 40.000 mm it can be at most"
+                        + " 20.000 mm.");
     }
 
     @Test

@@ -7,7 +7,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -120,6 +122,16 @@ final class Footprints implements FeatureVisitor<Void> {
         return null;
     }
 
+    @Override
+    public Void bevel(Bevel bevel) {
+        throw new UnsupportedOperationException("a bevel is no prism");
+    }
+
+    @Override
+    public Void contour(Contour contour) {
+        throw new UnsupportedOperationException("a contour is no prism");
+    }
+
     private Coordinate[] circle(double x, double y, double r) {
         int n = sides(r);
         double reach = r * Math.sqrt(2 * Math.PI / (n * Math.sin(2 * Math.PI / n)));
@@ -158,10 +170,19 @@ final class Footprints implements FeatureVisitor<Void> {
     private List<Coordinate> corner(double x, double y, double r, int quarter) {
         double middleX = quarter == 0 || quarter == 3 ? x - r : x + r;
         double middleY = quarter < 2 ? y - r : y + r;
-        int chords = r > 0 ? sides(r) / 4 : 0;
+        if (r == 0) {
+            return List.of(new Coordinate(on(x), on(y)));
+        }
+        int chords = Math.max(16, sides(r)) / 4;
+        double sine = Math.sin(Math.PI / 2 / chords);
+        // between its ends the arc's corners stand out so far that its triangles from the middle add up to its sector
+        double out = (Math.sqrt(r * r + (chords - 2) * Math.PI / 2 * r * r / sine) - r) / (chords - 2);
         return IntStream.rangeClosed(0, chords)
-                .mapToDouble(i -> Math.PI / 2 * (quarter + (double) i / Math.max(1, chords)))
-                .mapToObj(angle -> new Coordinate(on(middleX + r * Math.cos(angle)), on(middleY + r * Math.sin(angle))))
+                .mapToObj(i -> {
+                    double angle = Math.PI / 2 * (quarter + (double) i / chords);
+                    double reach = i == 0 || i == chords ? r : out;
+                    return new Coordinate(on(middleX + reach * Math.cos(angle)), on(middleY + reach * Math.sin(angle)));
+                })
                 .toList();
     }
 

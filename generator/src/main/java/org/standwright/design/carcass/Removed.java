@@ -3,7 +3,9 @@ package org.standwright.design.carcass;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -26,9 +28,7 @@ final class Removed implements FeatureVisitor<Box3> {
 
     @Override
     public Box3 hole(Hole hole) {
-        double r = hole.diameter() / 2;
-        var area = new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
-        return from(hole.face(), area, hole.depthIn(part.thickness()));
+        return from(hole.face(), hole.area(), hole.depthIn(part.thickness()));
     }
 
     @Override
@@ -40,6 +40,17 @@ final class Removed implements FeatureVisitor<Box3> {
     public Box3 edgeHole(EdgeHole hole) {
         double r = hole.diameter() / 2;
         return box(hole.area(part.length(), part.width()), hole.z() - r, hole.z() + r);
+    }
+
+    @Override
+    public Box3 bevel(Bevel bevel) {
+        return from(bevel.face(), bevel.area(part.length(), part.width()), bevel.depth());
+    }
+
+    /** The whole board: what a contour takes may lie anywhere round its edge. */
+    @Override
+    public Box3 contour(Contour contour) {
+        return box(new Rect(0, 0, part.length(), part.width()), 0, part.thickness());
     }
 
     private Box3 from(Face face, Rect area, double depth) {

@@ -15,12 +15,7 @@ import org.standwright.design.door.DoorHardware;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.ScrewChoice;
 import org.standwright.design.support.SupportPlan;
-import org.standwright.part.Channel;
-import org.standwright.part.EdgeHole;
-import org.standwright.part.FeatureVisitor;
-import org.standwright.part.Hole;
 import org.standwright.part.Part;
-import org.standwright.part.Pocket;
 
 /** What a stand needs beside its boards: screws counted by their holes, those of the back by their spacing. */
 public final class StandHardware {
@@ -211,31 +206,10 @@ public final class StandHardware {
     }
 
     private static int holes(List<Part> parts, String part, String purpose) {
-        var matches = new FeatureVisitor<Boolean>() {
-            @Override
-            public Boolean channel(Channel channel) {
-                return false;
-            }
-
-            @Override
-            public Boolean hole(Hole hole) {
-                return hole.purpose().equals(purpose);
-            }
-
-            @Override
-            public Boolean pocket(Pocket pocket) {
-                return false;
-            }
-
-            @Override
-            public Boolean edgeHole(EdgeHole hole) {
-                return hole.purpose().equals(purpose);
-            }
-        };
         return (int) parts.stream()
                 .filter(candidate -> candidate.name().equals(part))
                 .flatMap(candidate -> candidate.features().stream())
-                .filter(feature -> feature.accept(matches))
+                .filter(feature -> feature.purpose().equals(purpose))
                 .count();
     }
 }

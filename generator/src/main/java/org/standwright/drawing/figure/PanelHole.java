@@ -11,7 +11,9 @@ import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -79,9 +81,8 @@ public record PanelHole(String purpose, Rect area, double radius, OptionalDouble
 
         @Override
         public Optional<PanelHole> hole(Hole hole) {
-            double r = hole.diameter() / 2;
-            var area = new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
-            return seen(hole.face(), new PanelHole(hole.purpose(), placed(area), r, hole.depth()));
+            var area = placed(hole.area());
+            return seen(hole.face(), new PanelHole(hole.purpose(), area, area.width() / 2, hole.depth()));
         }
 
         @Override
@@ -92,6 +93,16 @@ public record PanelHole(String purpose, Rect area, double radius, OptionalDouble
 
         @Override
         public Optional<PanelHole> edgeHole(EdgeHole hole) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<PanelHole> bevel(Bevel bevel) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<PanelHole> contour(Contour contour) {
             return Optional.empty();
         }
 

@@ -28,6 +28,25 @@ public final class Planes {
             return new Plane(nx, ny, 0, nx * x0 + ny * y0);
         }
 
+        /** Through three points near each other that turn left seen from the side that it faces. */
+        public static Plane through(int[] a, int[] b, int[] c) {
+            long ux = b[0] - a[0];
+            long uy = b[1] - a[1];
+            long uz = b[2] - a[2];
+            long vx = c[0] - a[0];
+            long vy = c[1] - a[1];
+            long vz = c[2] - a[2];
+            long nx = uy * vz - uz * vy;
+            long ny = uz * vx - ux * vz;
+            long nz = ux * vy - uy * vx;
+            long divisor = commonDivisor(commonDivisor(Math.abs(nx), Math.abs(ny)), Math.abs(nz));
+            return new Plane(
+                    nx / divisor,
+                    ny / divisor,
+                    nz / divisor,
+                    nx / divisor * a[0] + ny / divisor * a[1] + nz / divisor * a[2]);
+        }
+
         private static long commonDivisor(long a, long b) {
             return b == 0 ? a : commonDivisor(b, a % b);
         }

@@ -24,7 +24,9 @@ import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -200,6 +202,16 @@ class RunnerDrawersTest {
 
         @Override
         public Void pocket(Pocket pocket) {
+            return null;
+        }
+
+        @Override
+        public Void bevel(Bevel bevel) {
+            return null;
+        }
+
+        @Override
+        public Void contour(Contour contour) {
             return null;
         }
 

@@ -5,7 +5,9 @@ import java.util.List;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
@@ -72,6 +74,18 @@ final class Removed implements FeatureVisitor<List<Box3>> {
                 ? new Rect(area.x0(), area.y0() + in, area.x1(), area.y1() - in)
                 : new Rect(area.x0() + in, area.y0(), area.x1() - in, area.y1());
         return List.of(box(square, hole.z() - half, hole.z() + half));
+    }
+
+    /** Stays filled. */
+    @Override
+    public List<Box3> bevel(Bevel bevel) {
+        return List.of();
+    }
+
+    /** Stays filled. */
+    @Override
+    public List<Box3> contour(Contour contour) {
+        return List.of();
     }
 
     private void add(List<Box3> boxes, Pocket pocket, double x0, double y0, double x1, double y1, double depth) {

@@ -8,6 +8,6 @@ import org.standwright.part.Hole;
 record Bored(PlacedPart part) {
     Hole at(Hole hole) {
         var at = part.placement().apply(new Vec3(hole.x(), hole.y(), 0));
-        return new Hole(hole.face(), at.x(), at.y(), hole.diameter(), hole.depth(), hole.purpose());
+        return new Hole(hole.face(), at.x(), at.y(), hole.diameter(), hole.depth(), hole.recess(), hole.purpose());
     }
 }

@@ -1,0 +1,86 @@
+package org.standwright.geom;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.Area;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** A polygon without holes whose sides meet in its corners only; counter-clockwise, the first corner not repeated. */
+public record Outline(List<Vec2> corners) {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** Takes the corners in either sense; throws if they enclose nothing or sides meet elsewhere. */
+    public Outline {
+        if (corners.size() < 3 || Math.abs(signedArea(corners)) <= Grid.STEP) {
+            throw new IllegalArgumentException("outline " + text(corners)
+                    + " encloses nothing; give three corners or more that don't lie in a row.");
+        }
+        if (!FACTORY.createPolygon(ring(corners)).isValid()) {
+            throw new IllegalArgumentException(
+                    "outline " + text(corners) + " meets itself; list its corners in turn, all the way round.");
+        }
+        corners = signedArea(corners) > 0 ? List.copyOf(corners) : reversed(corners);
+    }
+
+    public static Outline of(Rect area) {
+        return new Outline(List.of(
+                new Vec2(area.x0(), area.y0()),
+                new Vec2(area.x1(), area.y0()),
+                new Vec2(area.x1(), area.y1()),
+                new Vec2(area.x0(), area.y1())));
+    }
+
+    /** mm². */
+    public double area() {
+        return signedArea(corners);
+    }
+
+    /** The smallest rectangle around it. */
+    public Rect bounds() {
+        var around = FACTORY.createLineString(ring(corners)).getEnvelopeInternal();
+        return new Rect(around.getMinX(), around.getMinY(), around.getMaxX(), around.getMaxY());
+    }
+
+    /** The outline through the images of all corners, counter-clockwise even where the images are mirrored. */
+    public Outline moved(UnaryOperator<Vec2> image) {
+        return new Outline(corners.stream().map(image).toList());
+    }
+
+    /** A corner, counted round and round. */
+    public Vec2 corner(int index) {
+        return corners.get(Math.floorMod(index, corners.size()));
+    }
+
+    /** Whether it is a rectangle along the axes. */
+    public boolean isRectangle() {
+        return corners.size() == 4 && Grid.same(area(), bounds().area());
+    }
+
+    private static double signedArea(List<Vec2> corners) {
+        return -Area.ofRingSigned(ring(corners));
+    }
+
+    private static Coordinate[] ring(List<Vec2> corners) {
+        return Stream.concat(corners.stream(), Stream.of(corners.get(0)))
+                .map(corner -> new Coordinate(corner.x(), corner.y()))
+                .toArray(Coordinate[]::new);
+    }
+
+    private static List<Vec2> reversed(List<Vec2> corners) {
+        var back = new ArrayList<>(corners);
+        Collections.reverse(back);
+        return List.copyOf(back);
+    }
+
+    private static String text(List<Vec2> corners) {
+        return corners.stream()
+                .map(corner -> String.format(Locale.ROOT, "(%.3f, %.3f)", corner.x(), corner.y()))
+                .collect(Collectors.joining(" "));
+    }
+}

@@ -1,0 +1,54 @@
+package org.standwright.solid;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.standwright.solid.mesh.BrokenMeshException;
+import org.standwright.solid.mesh.ClosedMesh;
+import org.standwright.solid.mesh.Mesh;
+import org.standwright.solid.mesh.Planes;
+
+/** The way to a solid by the CSG kernel alone: slow, and so different from the other that each can judge the other. */
+final class KernelSolids {
+    private KernelSolids() {}
+
+    /** Tries one order of cutting after another until a mesh closes; throws {@link SolidException} when none does. */
+    static Mesh of(Workpiece workpiece, String part) {
+        var failures = new ArrayList<BrokenMeshException>();
+        for (var way : ways(workpiece)) {
+            var planes = new Planes();
+            var pieces = new Carving(planes).carve(workpiece.blank(), way.groups());
+            if (pieces.isEmpty()) {
+                throw SolidException.nothingLeft(part);
+            }
+            try {
+                var mesh = ClosedMesh.of(pieces, planes);
+                VolumeCheck.check(mesh, workpiece);
+                return mesh;
+            } catch (BrokenMeshException e) {
+                failures.add(e);
+            }
+        }
+        throw SolidException.broken(part, failures.get(0));
+    }
+
+    /** Large tools first: what they clear away, the later ones needn't cut. */
+    private static List<Way> ways(Workpiece workpiece) {
+        var tools = workpiece.tools();
+        var falling = tools.stream()
+                .sorted(Comparator.comparingDouble((Tool tool) -> tool.volumeWithin(workpiece.board()))
+                        .reversed())
+                .toList();
+        return List.of(
+                () -> Groups.of(falling), () -> Groups.of(tools), () -> oneByOne(falling), () -> oneByOne(tools));
+    }
+
+    /** One order in which the kernel may cut: group by group. */
+    private interface Way {
+        List<List<Tool>> groups();
+    }
+
+    private static List<List<Tool>> oneByOne(List<Tool> tools) {
+        return tools.stream().map(List::of).toList();
+    }
+}

@@ -1,0 +1,157 @@
+package org.standwright.solid;
+
+import java.util.Arrays;
+
+/** A closed polygon in a plane on the 1/1024 mm grid, counter-clockwise, the first corner not repeated. */
+final class Ring {
+    private final int[] uv;
+    private final int minU;
+    private final int minV;
+    private final int maxU;
+    private final int maxV;
+
+    /** @param uv u and v of each corner in turn */
+    Ring(int... uv) {
+        this.uv = uv;
+        int lowU = Integer.MAX_VALUE;
+        int lowV = Integer.MAX_VALUE;
+        int highU = Integer.MIN_VALUE;
+        int highV = Integer.MIN_VALUE;
+        for (int i = 0; i < uv.length; i += 2) {
+            lowU = Math.min(lowU, uv[i]);
+            lowV = Math.min(lowV, uv[i + 1]);
+            highU = Math.max(highU, uv[i]);
+            highV = Math.max(highV, uv[i + 1]);
+        }
+        minU = lowU;
+        minV = lowV;
+        maxU = highU;
+        maxV = highV;
+    }
+
+    static Ring rectangle(int u0, int v0, int u1, int v1) {
+        return new Ring(u0, v0, u1, v0, u1, v1, u0, v1);
+    }
+
+    /** Through points told in either sense. */
+    static Ring turnedLeft(int[] u, int[] v) {
+        int n = u.length;
+        var there = new int[2 * n];
+        var back = new int[2 * n];
+        for (int i = 0; i < n; i++) {
+            there[2 * i] = u[i];
+            there[2 * i + 1] = v[i];
+            back[2 * i] = u[n - 1 - i];
+            back[2 * i + 1] = v[n - 1 - i];
+        }
+        var ring = tidy(there);
+        return ring.area() > 0 ? ring : tidy(back);
+    }
+
+    static Ring tidy(Ring ring) {
+        return tidy(ring.uv);
+    }
+
+    /** The same corners without those that rounding has merged or put in a row; fewer than 3 when nothing is enclosed. */
+    static Ring tidy(int... uv) {
+        var kept = Arrays.copyOf(uv, uv.length);
+        int n = uv.length / 2;
+        int since = 0;
+        for (int i = 0; n > 2 && since < n; ) {
+            if (turn(kept, (i + n - 1) % n, i, (i + 1) % n) != 0) {
+                since++;
+                i = (i + 1) % n;
+            } else {
+                System.arraycopy(kept, 2 * i + 2, kept, 2 * i, 2 * (n - i - 1));
+                n--;
+                since = 0;
+                i = n == 0 ? 0 : (i + n - 1) % n;
+            }
+        }
+        return new Ring(Arrays.copyOf(kept, 2 * n));
+    }
+
+    int size() {
+        return uv.length / 2;
+    }
+
+    int u(int corner) {
+        return uv[2 * corner];
+    }
+
+    int v(int corner) {
+        return uv[2 * corner + 1];
+    }
+
+    /** The corner after {@code corner}. */
+    int next(int corner) {
+        return corner + 1 == size() ? 0 : corner + 1;
+    }
+
+    int minU() {
+        return minU;
+    }
+
+    int minV() {
+        return minV;
+    }
+
+    int maxU() {
+        return maxU;
+    }
+
+    int maxV() {
+        return maxV;
+    }
+
+    /** Whether it encloses an area. */
+    boolean isSomething() {
+        return size() > 2 && area() > 0;
+    }
+
+    /** In square grid units. */
+    double area() {
+        long twice = 0;
+        for (int i = 0; i < size(); i++) {
+            twice += (long) u(i) * v(next(i)) - (long) u(next(i)) * v(i);
+        }
+        return twice / 2.0;
+    }
+
+    boolean isRectangle() {
+        return size() == 4 && area() == (double) (maxU - minU) * (maxV - minV);
+    }
+
+    boolean isConvex() {
+        for (int i = 0; i < size(); i++) {
+            if (turn(uv, i, next(i), next(next(i))) <= 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Twice the area of the triangle of three corners, more than 0 when it turns left. */
+    private static long turn(int[] uv, int a, int b, int c) {
+        long abU = uv[2 * b] - uv[2 * a];
+        long abV = uv[2 * b + 1] - uv[2 * a + 1];
+        long bcU = uv[2 * c] - uv[2 * b];
+        long bcV = uv[2 * c + 1] - uv[2 * b + 1];
+        return abU * bcV - abV * bcU;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Ring ring && Arrays.equals(uv, ring.uv);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(uv);
+    }
+
+    @Override
+    public String toString() {
+        return Arrays.toString(uv);
+    }
+}
