@@ -2,8 +2,13 @@ package org.standwright.solid.mesh;
 
 import java.util.List;
 
-/** From the pieces of a solid's faces to the mesh of its surface. */
+/** From the pieces that cutting leaves of a solid's faces to the mesh of its surface. */
 public final class ClosedMesh {
+    /** A corner this close to an edge lies on it: 1e-5 mm, in 1/1024 mm. */
+    private static final double SAME = 0.01;
+    /** How far off the line between its neighbours a point is that edges go straight on at, 1/1024 mm. */
+    private static final double STRAIGHT = 0.1;
+
     private ClosedMesh() {}
 
     /**
@@ -13,8 +18,43 @@ public final class ClosedMesh {
      * @param planes that the numbers in {@code pieces} come from
      */
     public static Mesh of(List<Facet> pieces, Planes planes) {
-        var mesh = TouchSplit.split(FaceRebuild.rebuild(pieces, planes));
-        EdgeCheck.check(mesh);
-        return mesh;
+        var welder = new Welder();
+        var edges = boundaries(pieces, welder);
+        var points = welder.points();
+        var broken = TJunctions.broken(EdgeSum.of(edges, points.count()), points, SAME);
+        var faces = EdgeSum.of(broken, points.count());
+        var shell = new Shell(planes);
+        snap(StraightRuns.joined(faces, points, STRAIGHT, new boolean[points.count()]), points, shell);
+        shell.mend();
+        return shell.closed();
+    }
+
+    private static Edges boundaries(List<Facet> pieces, Welder welder) {
+        var edges = new Edges(256);
+        for (var piece : pieces) {
+            var xyz = piece.xyz();
+            int last = piece.corners() - 1;
+            int from = welder.number(xyz[3 * last], xyz[3 * last + 1], xyz[3 * last + 2]);
+            for (int i = 0; i <= last; i++) {
+                int to = welder.number(xyz[3 * i], xyz[3 * i + 1], xyz[3 * i + 2]);
+                edges.add(piece.plane(), from, to);
+                from = to;
+            }
+        }
+        return edges;
+    }
+
+    /** Adds edges to {@code shell} with their ends at the nearest points of the grid. */
+    private static void snap(Edges edges, Points points, Shell shell) {
+        for (int point = 0; point < points.count(); point++) {
+            shell.point(snap(points.x(point)), snap(points.y(point)), snap(points.z(point)));
+        }
+        for (int edge = 0; edge < edges.count(); edge++) {
+            shell.edge(edges.plane(edge), edges.from(edge), edges.to(edge));
+        }
+    }
+
+    private static int snap(double coordinate) {
+        return (int) Math.round(coordinate);
     }
 }

@@ -1,50 +1,40 @@
 package org.standwright.solid.mesh;
 
-import org.standwright.solid.mesh.Planes.Plane;
-
 /**
  * One plane seen square on from outside along the axis nearest to its normal: grid points as exact integers (u, v),
  * counter-clockwise where the solid's surface is.
  */
 final class Flat {
     private final Points points;
-    private final int dropped;
-    private final boolean mirrored;
+    private final int uAxis;
+    private final int vAxis;
 
-    Flat(Plane plane, Points points) {
+    Flat(Planes planes, int plane, Points points) {
         this.points = points;
-        long ax = Math.abs(plane.nx());
-        long ay = Math.abs(plane.ny());
-        long az = Math.abs(plane.nz());
-        dropped = az >= ax && az >= ay ? 2 : ax >= ay ? 0 : 1;
-        mirrored = (dropped == 2 ? plane.nz() : dropped == 0 ? plane.nx() : plane.ny()) < 0;
+        int dropped = steepest(planes, plane);
+        boolean mirrored = planes.normal(plane, dropped) < 0;
+        uAxis = (dropped + (mirrored ? 2 : 1)) % 3;
+        vAxis = (dropped + (mirrored ? 1 : 2)) % 3;
     }
 
-    long u(int point) {
-        return (long) (mirrored ? second(point) : first(point));
+    private static int steepest(Planes planes, int plane) {
+        long ax = Math.abs(planes.normal(plane, 0));
+        long ay = Math.abs(planes.normal(plane, 1));
+        long az = Math.abs(planes.normal(plane, 2));
+        return az >= ax && az >= ay ? 2 : ax >= ay ? 0 : 1;
     }
 
-    long v(int point) {
-        return (long) (mirrored ? first(point) : second(point));
+    int u(int point) {
+        return points.onGrid(point, uAxis);
     }
 
-    private double first(int point) {
-        return dropped == 2 ? points.x(point) : dropped == 0 ? points.y(point) : points.z(point);
-    }
-
-    private double second(int point) {
-        return dropped == 2 ? points.y(point) : dropped == 0 ? points.z(point) : points.x(point);
+    int v(int point) {
+        return points.onGrid(point, vAxis);
     }
 
     /** Twice the area of the triangle, more than 0 when it turns left. */
     long turn(int a, int b, int c) {
-        return (u(b) - u(a)) * (v(c) - v(a)) - (v(b) - v(a)) * (u(c) - u(a));
-    }
-
-    /** Order from left to right, then upwards. */
-    int compare(int a, int b) {
-        int byU = Long.compare(u(a), u(b));
-        return byU != 0 ? byU : Long.compare(v(a), v(b));
+        return (long) (u(b) - u(a)) * (v(c) - v(a)) - (long) (v(b) - v(a)) * (u(c) - u(a));
     }
 
     /** Whether direction {@code b} comes before {@code c} when turning clockwise from direction {@code a}, all from o. */

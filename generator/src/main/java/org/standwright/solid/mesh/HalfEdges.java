@@ -10,24 +10,28 @@ final class HalfEdges {
     private static final int NONE = -1;
 
     private int[] points;
+    private int pointCount;
     private int[] starts;
     private int[] partners;
     private boolean[] crowded;
+    private int count;
 
     HalfEdges(Mesh mesh) {
-        points = mesh.vertices();
+        points = mesh.vertices().clone();
+        pointCount = mesh.vertexCount();
         starts = mesh.triangles().clone();
+        count = starts.length;
         partners = new int[starts.length];
         Arrays.fill(partners, NONE);
         crowded = new boolean[starts.length];
     }
 
     int count() {
-        return starts.length;
+        return count;
     }
 
     int pointCount() {
-        return points.length / 3;
+        return pointCount;
     }
 
     int from(int half) {
@@ -84,10 +88,7 @@ final class HalfEdges {
     /** Cuts a triangle in two; returns the second half of the half-edge, of which {@code half} stays the first. */
     private int cut(int half, int middle) {
         int along = next(half);
-        int second = starts.length;
-        starts = Arrays.copyOf(starts, second + 3);
-        partners = Arrays.copyOf(partners, second + 3);
-        crowded = Arrays.copyOf(crowded, second + 3);
+        int second = addTriangle();
         starts[second] = middle;
         starts[second + 1] = starts[along];
         starts[second + 2] = apex(half);
@@ -99,14 +100,26 @@ final class HalfEdges {
         return second;
     }
 
+    private int addTriangle() {
+        if (count == starts.length) {
+            starts = Arrays.copyOf(starts, 2 * count);
+            partners = Arrays.copyOf(partners, 2 * count);
+            crowded = Arrays.copyOf(crowded, 2 * count);
+        }
+        count += 3;
+        return count - 3;
+    }
+
     private void link(int one, int other) {
         partners[one] = other;
         partners[other] = one;
     }
 
     private int addMiddle(int a, int b) {
-        int middle = points.length / 3;
-        points = Arrays.copyOf(points, points.length + 3);
+        int middle = pointCount++;
+        if (points.length < 3 * pointCount) {
+            points = Arrays.copyOf(points, 2 * points.length);
+        }
         for (int i = 0; i < 3; i++) {
             points[3 * middle + i] = Math.floorDiv(points[3 * a + i] + points[3 * b + i], 2);
         }
@@ -115,17 +128,17 @@ final class HalfEdges {
 
     /** The mesh in which all triangles of a fan, and no others, share a vertex. */
     Mesh withVertexPerFan() {
-        var vertexAt = new int[starts.length];
+        var vertexAt = new int[count];
         Arrays.fill(vertexAt, NONE);
-        var vertices = new int[3 * starts.length];
-        int count = 0;
-        for (int half = 0; half < starts.length; half++) {
+        var vertices = new int[3 * count];
+        int numbered = 0;
+        for (int half = 0; half < count; half++) {
             if (vertexAt[half] == NONE) {
-                System.arraycopy(points, 3 * starts[half], vertices, 3 * count, 3);
-                number(half, count++, vertexAt);
+                System.arraycopy(points, 3 * starts[half], vertices, 3 * numbered, 3);
+                number(half, numbered++, vertexAt);
             }
         }
-        return new Mesh(Arrays.copyOf(vertices, 3 * count), vertexAt);
+        return new Mesh(Arrays.copyOf(vertices, 3 * numbered), vertexAt);
     }
 
     private void number(int first, int vertex, int[] vertexAt) {

@@ -19,21 +19,22 @@ public record Mesh(int[] vertices, int[] triangles) {
     public double sixfoldVolume() {
         double sum = 0;
         for (int t = 0; t < triangles.length; t += 3) {
-            var a = fromFirst(triangles[t]);
-            var b = fromFirst(triangles[t + 1]);
-            var c = fromFirst(triangles[t + 2]);
-            sum += a[0] * (b[1] * c[2] - b[2] * c[1])
-                    + a[1] * (b[2] * c[0] - b[0] * c[2])
-                    + a[2] * (b[0] * c[1] - b[1] * c[0]);
+            sum += sixfoldWedge(3 * triangles[t], 3 * triangles[t + 1], 3 * triangles[t + 2]);
         }
         return sum;
     }
 
-    private double[] fromFirst(int vertex) {
-        return new double[] {
-            vertices[3 * vertex] - vertices[0],
-            vertices[3 * vertex + 1] - vertices[1],
-            vertices[3 * vertex + 2] - vertices[2]
-        };
+    /** Between the first vertex and a triangle of vertices, told by where their coordinates begin. */
+    private double sixfoldWedge(int a, int b, int c) {
+        double ax = vertices[a] - vertices[0];
+        double ay = vertices[a + 1] - vertices[1];
+        double az = vertices[a + 2] - vertices[2];
+        double bx = vertices[b] - vertices[0];
+        double by = vertices[b + 1] - vertices[1];
+        double bz = vertices[b + 2] - vertices[2];
+        double cx = vertices[c] - vertices[0];
+        double cy = vertices[c + 1] - vertices[1];
+        double cz = vertices[c + 2] - vertices[2];
+        return ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
     }
 }

@@ -1,10 +1,5 @@
 package org.standwright.solid.mesh;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-
 /** The oriented planes that the faces of one solid lie on, numbered as they come: equal planes, equal numbers. */
 public final class Planes {
     /**
@@ -57,18 +52,15 @@ public final class Planes {
         }
     }
 
-    private final Map<Plane, Integer> numbers = new HashMap<>();
-    private final List<Plane> planes = new ArrayList<>();
+    private final Quadruples planes = new Quadruples();
 
     /** The number of a plane, a new one if it has none yet. */
     public int number(Plane plane) {
-        return numbers.computeIfAbsent(plane, fresh -> {
-            planes.add(fresh);
-            return planes.size() - 1;
-        });
+        return planes.number(plane.nx, plane.ny, plane.nz, plane.offset);
     }
 
-    Plane get(int number) {
-        return planes.get(number);
+    /** A coordinate of a plane's normal: x (0), y (1) or z (2). */
+    long normal(int plane, int axis) {
+        return planes.member(plane, axis);
     }
 }

@@ -1,7 +1,5 @@
 package org.standwright.solid.mesh;
 
-import java.util.function.IntConsumer;
-
 /** Points sorted into square bins seen from above, to find those near a segment. */
 final class PointBins {
     private static final int MOST_PER_SIDE = 256;
@@ -14,6 +12,7 @@ final class PointBins {
     private final int rows;
     private final int[] starts;
     private final int[] members;
+    private final Ints near = new Ints(64);
 
     /** Bins for the points marked in {@code used}. */
     PointBins(Points points, boolean[] used) {
@@ -22,7 +21,12 @@ final class PointBins {
         double y0 = Double.POSITIVE_INFINITY;
         double x1 = Double.NEGATIVE_INFINITY;
         double y1 = Double.NEGATIVE_INFINITY;
-        for (int p = 0; p < points.count(); p++) {
+        int count = 0;
+        for (int p = 0; p < used.length; p++) {
+            if (!used[p]) {
+                continue;
+            }
+            count++;
             x0 = Math.min(x0, points.x(p));
             x1 = Math.max(x1, points.x(p));
             y0 = Math.min(y0, points.y(p));
@@ -30,7 +34,7 @@ final class PointBins {
         }
         minX = x0;
         minY = y0;
-        double perSide = Math.max(1, Math.min(MOST_PER_SIDE, Math.sqrt(points.count())));
+        double perSide = Math.max(1, Math.min(MOST_PER_SIDE, Math.sqrt(count)));
         size = Math.max(1, Math.max(x1 - x0, y1 - y0) / perSide);
         columns = (int) ((x1 - x0) / size) + 1;
         rows = (int) ((y1 - y0) / size) + 1;
@@ -72,8 +76,9 @@ final class PointBins {
         return Math.max(0, Math.min(rows - 1, (int) ((y - minY) / size)));
     }
 
-    /** All points within {@code reach} of the segment, and some further ones. */
-    void near(int a, int b, double reach, IntConsumer found) {
+    /** All points within {@code reach} of the segment, and some further ones; until the next call. */
+    Ints near(int a, int b, double reach) {
+        near.clear();
         double ax = points.x(a);
         double bx = points.x(b);
         double slope = bx == ax ? 0 : (points.y(b) - points.y(a)) / (bx - ax);
@@ -86,14 +91,15 @@ final class PointBins {
             boolean steep = Math.abs(bx - ax) < 1;
             double from = steep ? low : Math.max(low, Math.min(left, right));
             double to = steep ? high : Math.min(high, Math.max(left, right));
-            visit(column, row(from - reach), row(to + reach), found);
+            visit(column, row(from - reach), row(to + reach));
         }
+        return near;
     }
 
-    private void visit(int column, int firstRow, int lastRow, IntConsumer found) {
+    private void visit(int column, int firstRow, int lastRow) {
         int end = starts[column * rows + lastRow + 1];
         for (int i = starts[column * rows + firstRow]; i < end; i++) {
-            found.accept(members[i]);
+            near.add(members[i]);
         }
     }
 }

@@ -2,7 +2,7 @@ package org.standwright.solid.mesh;
 
 import java.util.Arrays;
 
-/** A growing list of points, numbered from 0; 1/1024 mm. */
+/** A growing list of points, numbered from 0; 1/1024 mm. Whole numbers of these are kept exactly. */
 final class Points {
     private double[] xyz = new double[3 * 64];
     private int count;
@@ -33,6 +33,11 @@ final class Points {
         return xyz[3 * point + 2];
     }
 
+    /** A coordinate of a point on the grid: x (0), y (1) or z (2). */
+    int onGrid(int point, int axis) {
+        return (int) xyz[3 * point + axis];
+    }
+
     /** How far along the segment from {@code a} (0) to {@code b} (1) the foot of {@code p} lies. */
     double along(int a, int b, int p) {
         double dx = x(b) - x(a);
@@ -49,8 +54,19 @@ final class Points {
         return Math.sqrt(x * x + y * y + z * z);
     }
 
-    /** x, y, z of all points as grid units, for points that lie on the grid. */
-    int[] onGrid() {
-        return Arrays.stream(xyz, 0, 3 * count).mapToInt(value -> (int) value).toArray();
+    /** Whether {@code p} lies between {@code a} and {@code b}, at most {@code reach} off the line; exact for 0 on the grid. */
+    boolean isBetween(int a, int b, int p, double reach) {
+        double dx = x(b) - x(a);
+        double dy = y(b) - y(a);
+        double dz = z(b) - z(a);
+        double px = x(p) - x(a);
+        double py = y(p) - y(a);
+        double pz = z(p) - z(a);
+        double length2 = dx * dx + dy * dy + dz * dz;
+        double dot = px * dx + py * dy + pz * dz;
+        double cx = dy * pz - dz * py;
+        double cy = dz * px - dx * pz;
+        double cz = dx * py - dy * px;
+        return dot > 0 && dot < length2 && cx * cx + cy * cy + cz * cz <= reach * reach * length2;
     }
 }

@@ -9,29 +9,39 @@ import java.util.Arrays;
 final class StraightRuns {
     private static final int NONE = -1;
     private static final int SEVERAL = -2;
-    /** How far off the line between its neighbours a point may be, 1/1024 mm. */
-    private static final double OFF = 0.1;
 
-    private final EdgeChain chain;
-    private final Points points;
+    private final Edges edges;
     private final int[] first;
     private final int[] second;
+    private final boolean[] within;
 
-    private StraightRuns(EdgeChain chain, Points points) {
-        this.chain = chain;
-        this.points = points;
-        first = new int[points.count()];
-        second = new int[points.count()];
+    private StraightRuns(Edges edges, int points) {
+        this.edges = edges;
+        first = new int[points];
+        second = new int[points];
         Arrays.fill(first, NONE);
         Arrays.fill(second, NONE);
-        for (int edge = 0; edge < chain.count(); edge++) {
-            meet(chain.low(edge), chain.high(edge));
-            meet(chain.high(edge), chain.low(edge));
+        within = new boolean[points];
+        for (int edge = 0; edge < edges.count(); edge++) {
+            meet(edges.from(edge), edges.to(edge));
+            meet(edges.to(edge), edges.from(edge));
         }
     }
 
-    static EdgeChain joined(EdgeChain chain, Points points) {
-        return new StraightRuns(chain, points).join();
+    /**
+     * Edges sorted by plane, joined; they stay sorted.
+     *
+     * @param off how far off the line between its neighbours a point may be, 1/1024 mm
+     * @param kept points that must stay
+     */
+    static Edges joined(Edges edges, Points points, double off, boolean[] kept) {
+        var runs = new StraightRuns(edges, points.count());
+        boolean any = false;
+        for (int point = 0; point < kept.length; point++) {
+            runs.within[point] = !kept[point] && runs.goesOn(point, points, off);
+            any |= runs.within[point];
+        }
+        return any ? runs.join() : edges;
     }
 
     private void meet(int point, int neighbour) {
@@ -44,28 +54,22 @@ final class StraightRuns {
         }
     }
 
-    private EdgeChain join() {
-        var within = new boolean[points.count()];
-        for (int point = 0; point < within.length; point++) {
-            within[point] = second[point] >= 0 && isStraight(point);
-        }
-        var sum = new EdgeSum();
-        for (int edge = 0; edge < chain.count(); edge++) {
-            if (!within[chain.from(edge)]) {
-                sum.add(chain.plane(edge), chain.from(edge), end(chain.from(edge), chain.to(edge), within));
+    private boolean goesOn(int point, Points points, double off) {
+        return second[point] >= 0 && points.isBetween(first[point], second[point], point, off);
+    }
+
+    private Edges join() {
+        var joined = new Edges(edges.count());
+        for (int edge = 0; edge < edges.count(); edge++) {
+            int from = edges.from(edge);
+            if (!within[from]) {
+                joined.add(edges.plane(edge), from, end(from, edges.to(edge)));
             }
         }
-        return sum.total();
+        return joined;
     }
 
-    private boolean isStraight(int point) {
-        int a = first[point];
-        int b = second[point];
-        double along = points.along(a, b, point);
-        return along > 0 && along < 1 && points.off(a, b, along, point) < OFF;
-    }
-
-    private int end(int start, int next, boolean[] within) {
+    private int end(int start, int next) {
         int from = start;
         int to = next;
         while (within[to]) {

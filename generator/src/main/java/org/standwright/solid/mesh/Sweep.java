@@ -1,19 +1,15 @@
 package org.standwright.solid.mesh;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 /**
  * Cuts all faces of one plane, holes and islands included, into triangles in one sweep from left to right, after
  * Hertel and Mehlhorn. All decisions are exact. Loops may touch themselves and each other in corners.
  */
 final class Sweep {
+    private static final int KIND_BITS = 3;
+
+    /** What happens at a corner; of several in one place, what ends comes before what begins. */
     private enum Kind {
         END,
         LOWER,
@@ -23,157 +19,94 @@ final class Sweep {
         START
     }
 
-    private final Flat flat;
-    private final int[] point;
-    private final int[] next;
-    private final int[] previous;
-    private final Map<Integer, Funnel> byLower = new TreeMap<>();
-    private final Map<Integer, Funnel> byUpper = new TreeMap<>();
-    private final List<int[]> triangles = new ArrayList<>();
+    private final Corners corners;
+    private final Kind[] kinds;
+    private final Funnels funnels;
 
-    private Sweep(List<int[]> loops, Flat flat) {
-        this.flat = flat;
-        int corners = loops.stream().mapToInt(loop -> loop.length).sum();
-        point = new int[corners];
-        next = new int[corners];
-        previous = new int[corners];
-        int start = 0;
-        for (var loop : loops) {
-            for (int i = 0; i < loop.length; i++) {
-                point[start + i] = loop[i];
-                next[start + i] = start + (i + 1) % loop.length;
-                previous[start + (i + 1) % loop.length] = start + i;
-            }
-            start += loop.length;
+    private Sweep(Corners corners, Cover cover) {
+        this.corners = corners;
+        kinds = new Kind[corners.count()];
+        funnels = new Funnels(corners, cover);
+    }
+
+    /** Adds triangles as point numbers to {@code into}, counter-clockwise, every one with an area. */
+    static void cut(Corners corners, Ints into) {
+        int triangles = corners.count();
+        long area = 0;
+        for (int start = 0; start < corners.count(); start = corners.endOfLoop(start)) {
+            long inside = corners.loopArea(start);
+            triangles += inside > 0 ? -2 : 2;
+            area += inside;
         }
-    }
-
-    /** Triangles as point numbers, counter-clockwise, every one with an area. */
-    static List<int[]> triangles(List<int[]> loops, Flat flat) {
-        var sweep = new Sweep(loops, flat);
-        sweep.run();
-        Slivers.flip(sweep.triangles, sweep);
-        sweep.check(loops);
-        return sweep.triangles.stream()
-                .map(triangle -> Arrays.stream(triangle)
-                        .map(corner -> sweep.point[corner])
-                        .toArray())
-                .toList();
-    }
-
-    /** Twice the area of a triangle of corners. */
-    long turn(int a, int b, int c) {
-        return flat.turn(point[a], point[b], point[c]);
-    }
-
-    int compare(int a, int b) {
-        return flat.compare(point[a], point[b]);
-    }
-
-    void emit(int a, int b, int c) {
-        triangles.add(new int[] {a, b, c});
+        var cover = new Cover(corners, triangles);
+        new Sweep(corners, cover).run();
+        cover.finish(area, into);
     }
 
     private void run() {
-        var kinds = IntStream.range(0, point.length).mapToObj(this::kind).toArray(Kind[]::new);
-        IntStream.range(0, point.length)
-                .boxed()
-                .sorted(((Comparator<Integer>) this::compare)
-                        .thenComparing(corner -> kinds[corner])
-                        .thenComparing(Comparator.naturalOrder()))
-                .forEach(corner -> visit(corner, kinds[corner]));
-        if (!byLower.isEmpty()) {
+        for (int corner = 0; corner < kinds.length; corner++) {
+            kinds[corner] = kind(corner);
+        }
+        for (long key : inOrder()) {
+            visit((int) key);
+        }
+        if (!funnels.areAllClosed()) {
             throw new BrokenMeshException("a face does not close");
         }
     }
 
+    /** Corners, each in the low half of a key, from left to right, then upwards, then by kind. */
+    private long[] inOrder() {
+        var keys = new long[kinds.length];
+        for (int corner = 0; corner < keys.length; corner++) {
+            keys[corner] = (long) corners.u(corner) << Integer.SIZE | corner;
+        }
+        Arrays.sort(keys);
+        for (int start = 0; start < keys.length; ) {
+            int end = start + 1;
+            while (end < keys.length && keys[end] >> Integer.SIZE == keys[start] >> Integer.SIZE) {
+                end++;
+            }
+            if (end - start > 1) {
+                sortUpwards(keys, start, end);
+            }
+            start = end;
+        }
+        return keys;
+    }
+
+    private void sortUpwards(long[] keys, int start, int end) {
+        for (int i = start; i < end; i++) {
+            int corner = (int) keys[i];
+            long first = (long) corners.v(corner) << KIND_BITS | kinds[corner].ordinal();
+            keys[i] = first << Integer.SIZE | corner;
+        }
+        Arrays.sort(keys, start, end);
+    }
+
     private Kind kind(int corner) {
-        boolean fromLeft = compare(previous[corner], corner) < 0;
-        boolean toRight = compare(next[corner], corner) > 0;
+        int previous = corners.previous(corner);
+        int next = corners.next(corner);
+        boolean fromLeft = corners.compare(previous, corner) < 0;
+        boolean toRight = corners.compare(next, corner) > 0;
         if (fromLeft == toRight) {
             return fromLeft ? Kind.LOWER : Kind.UPPER;
         }
-        boolean convex = turn(previous[corner], corner, next[corner]) > 0;
+        boolean convex = corners.turn(previous, corner, next) > 0;
         if (toRight) {
             return convex ? Kind.START : Kind.SPLIT;
         }
         return convex ? Kind.END : Kind.MERGE;
     }
 
-    private void visit(int v, Kind kind) {
-        switch (kind) {
-            case START -> open(new Funnel(this, v, previous[v], v));
-            case LOWER -> open(take(byLower, previous[v]).onBelow(v, v));
-            case UPPER -> open(take(byUpper, v).onAbove(v, previous[v]));
-            case SPLIT -> split(v);
-            case MERGE -> open(take(byUpper, v).mergedAt(v, take(byLower, previous[v])));
-            case END -> end(v);
+    private void visit(int corner) {
+        switch (kinds[corner]) {
+            case START -> funnels.start(corner);
+            case LOWER -> funnels.goOnBelow(corner);
+            case UPPER -> funnels.goOnAbove(corner);
+            case SPLIT -> funnels.split(corner);
+            case MERGE -> funnels.merge(corner);
+            case END -> funnels.end(corner);
         }
-    }
-
-    private void split(int v) {
-        var around = byLower.values().stream()
-                .filter(funnel -> isAbove(v, funnel.lower(), next[funnel.lower()])
-                        && isAbove(v, funnel.upper(), next[funnel.upper()]))
-                .findFirst()
-                .orElseThrow(() -> new BrokenMeshException("a hole lies outside its face"));
-        take(byLower, around.lower());
-        open(around.below(v, previous[v]));
-        open(around.above(v, v));
-    }
-
-    /** Whether {@code v} lies strictly to the left of the edge from {@code a} to {@code b}. */
-    private boolean isAbove(int v, int a, int b) {
-        return turn(a, b, v) > 0;
-    }
-
-    private void end(int v) {
-        var last = take(byLower, previous[v]);
-        if (last.upper() != v) {
-            throw new BrokenMeshException("edges of a face cross");
-        }
-        last.close(v);
-    }
-
-    private void open(Funnel funnel) {
-        byLower.put(funnel.lower(), funnel);
-        byUpper.put(funnel.upper(), funnel);
-    }
-
-    private Funnel take(Map<Integer, Funnel> from, int edge) {
-        var funnel =
-                Optional.ofNullable(from.get(edge)).orElseThrow(() -> new BrokenMeshException("edges of a face cross"));
-        byLower.remove(funnel.lower());
-        byUpper.remove(funnel.upper());
-        return funnel;
-    }
-
-    private void check(List<int[]> loops) {
-        int expected = point.length;
-        long loopArea = 0;
-        for (var loop : loops) {
-            long area = area(loop);
-            loopArea += area;
-            expected += area > 0 ? -2 : 2;
-        }
-        long covered = 0;
-        for (var triangle : triangles) {
-            long area = turn(triangle[0], triangle[1], triangle[2]);
-            if (area <= 0) {
-                throw new BrokenMeshException("a face folds over");
-            }
-            covered += area;
-        }
-        if (triangles.size() != expected || covered != loopArea) {
-            throw new BrokenMeshException("a face is not covered by its triangles");
-        }
-    }
-
-    private long area(int[] loop) {
-        long area = 0;
-        for (int i = 2; i < loop.length; i++) {
-            area += flat.turn(loop[0], loop[i - 1], loop[i]);
-        }
-        return area;
     }
 }

@@ -1,5 +1,6 @@
 package org.standwright.solid.mesh;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
@@ -9,6 +10,9 @@ import java.util.stream.IntStream;
  * fan of triangles round a corner gets a vertex of its own. No triangle moves.
  */
 final class TouchSplit {
+    private static final int POINT_BITS = 21;
+    private static final int HALF_BITS = 22;
+
     private final HalfEdges mesh;
 
     private TouchSplit(Mesh mesh) {
@@ -22,17 +26,41 @@ final class TouchSplit {
     }
 
     private void pairAll() {
-        var byEnds = new HalfEdgeOrder(mesh);
-        for (int start = 0; start < byEnds.count(); ) {
-            var around = byEnds.sameEnds(start);
-            if (around.length == 2) {
-                pair(around[0], around[1]);
-            } else {
-                pairByWedge(around);
+        var keys = sortedByEnds();
+        for (int start = 0; start < keys.length; ) {
+            int end = start + 1;
+            while (end < keys.length && keys[end] >> HALF_BITS == keys[start] >> HALF_BITS) {
+                end++;
             }
-            start += around.length;
+            if (end - start == 2) {
+                pair(half(keys[start]), half(keys[start + 1]));
+            } else {
+                pairByWedge(Arrays.stream(keys, start, end)
+                        .mapToInt(TouchSplit::half)
+                        .toArray());
+            }
+            start = end;
         }
         mesh.halveCrowded();
+    }
+
+    /** All half-edges, each in the low bits of a key, sorted by the two points that they join, whichever way they run. */
+    private long[] sortedByEnds() {
+        var keys = new long[mesh.count()];
+        if (keys.length >= 1 << HALF_BITS || mesh.pointCount() >= 1 << POINT_BITS) {
+            throw new BrokenMeshException("it has too many features");
+        }
+        for (int half = 0; half < keys.length; half++) {
+            long low = Math.min(mesh.from(half), mesh.to(half));
+            long high = Math.max(mesh.from(half), mesh.to(half));
+            keys[half] = (low << POINT_BITS | high) << HALF_BITS | half;
+        }
+        Arrays.sort(keys);
+        return keys;
+    }
+
+    private static int half(long key) {
+        return (int) (key & (1 << HALF_BITS) - 1);
     }
 
     private void pair(int one, int other) {

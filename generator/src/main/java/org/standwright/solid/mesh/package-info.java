@@ -1,10 +1,14 @@
 /**
- * Pieces of plane faces to a closed mesh of triangles, in five steps.
+ * Pieces of plane faces to a closed mesh of triangles; every way of cutting ends here.
  *
- * <p>{@link FaceRebuild}: the edges of all pieces are added up plane by plane, so that cuts inside a face cancel
- * ({@link EdgeSum}); edges are broken where other faces have corners ({@link TJunctions}); corners that are none are
- * dropped ({@link StraightRuns}); what is left moves to the grid ({@link GridSnap}). {@link Loops} and {@link Sweep} cut
- * each plane into triangles. {@link TouchSplit} parts what merely touches, and {@link EdgeCheck} has the last word.
+ * <p>A {@link Shell} takes them on the grid. Edges of faces are added up plane by plane, so that cuts inside a face
+ * cancel ({@link EdgeSum}), and corners that are none are dropped ({@link StraightRuns}). {@link Faces} cuts each plane
+ * into triangles: {@link Loops} strings edges together and {@link Sweep} fills loops. {@link EdgeCheck} has the last
+ * word; what merely touches is parted first ({@link TouchSplit}). Pieces that don't meet corner to corner go through
+ * {@link Mending}, which breaks edges where other faces have corners ({@link TJunctions}).
+ *
+ * <p>{@link ClosedMesh} brings pieces to the grid that a kernel leaves, which knows a point only up to rounding
+ * ({@link Welder}).
  *
  * <p>Coordinates are 1/1024 mm.
  */

@@ -1,0 +1,116 @@
+package org.standwright.solid.mesh;
+
+/** The surface of a solid while it is put together, piece by piece, on the 1/1024 mm grid. */
+public final class Shell {
+    private final Planes planes;
+    private final Points points = new Points();
+    private final Edges edges = new Edges(256);
+    private final Edges rims = new Edges(16);
+    private final Ints triangles = new Ints(256);
+    private boolean mends;
+
+    /** @param planes that the numbers of planes come from */
+    public Shell(Planes planes) {
+        this.planes = planes;
+    }
+
+    /** A new point; the caller sees to it that one place gets one point (where faces meet). */
+    public int point(int x, int y, int z) {
+        return points.add(x, y, z);
+    }
+
+    /**
+     * A directed piece of the boundary of the faces on a plane, faces to the left seen from outside. Opposite pieces of
+     * one plane cancel.
+     */
+    public void edge(int plane, int from, int to) {
+        edges.add(plane, from, to);
+    }
+
+    /**
+     * A whole closed loop of such pieces that meets nothing else on its plane: the rim of a hole in the middle of a
+     * face.
+     */
+    public void loop(int plane, int[] points) {
+        int from = points[points.length - 1];
+        for (int to : points) {
+            rims.add(plane, from, to);
+            from = to;
+        }
+    }
+
+    /** A finished triangle, counter-clockwise seen from outside. */
+    public void triangle(int a, int b, int c) {
+        triangles.add(a);
+        triangles.add(b);
+        triangles.add(c);
+    }
+
+    /**
+     * From now on pieces may meet in mid-edge, and in one place there may be several points. Without this call pieces
+     * given by {@link #edge} meet corner to corner.
+     */
+    public void mend() {
+        mends = true;
+    }
+
+    /** The closed mesh, checked. Throws {@link BrokenMeshException} if the pieces make none. */
+    public Mesh closed() {
+        var places = mends ? Mending.onePerPlace(edges, points) : Mending.each(points);
+        var sum = EdgeSum.of(edges.renumbered(places), points.count());
+        var whole = mends ? Mending.settled(sum, points) : sum;
+        var joined = StraightRuns.joined(whole, points, 0, kept(places));
+        var cut = Faces.cut(joined.with(rims.renumbered(places)), points, planes);
+        for (int i = 0; i < triangles.count(); i++) {
+            cut.add(places[triangles.get(i)]);
+        }
+        return parted(mesh(cut));
+    }
+
+    /** The points that rims and finished triangles need. */
+    private boolean[] kept(int[] places) {
+        var kept = new boolean[points.count()];
+        for (int i = 0; i < triangles.count(); i++) {
+            kept[places[triangles.get(i)]] = true;
+        }
+        for (int edge = 0; edge < rims.count(); edge++) {
+            kept[places[rims.from(edge)]] = true;
+        }
+        return kept;
+    }
+
+    /** The mesh of the points that triangles use. */
+    private Mesh mesh(Ints corners) {
+        var numbers = new int[points.count()];
+        for (int i = 0; i < corners.count(); i++) {
+            numbers[corners.get(i)] = 1;
+        }
+        int used = 0;
+        for (int point = 0; point < numbers.length; point++) {
+            used += numbers[point];
+            numbers[point] *= used;
+        }
+        var vertices = new int[3 * used];
+        for (int point = 0; point < numbers.length; point++) {
+            for (int axis = 0; axis < 3 && numbers[point] > 0; axis++) {
+                vertices[3 * numbers[point] - 3 + axis] = points.onGrid(point, axis);
+            }
+        }
+        var mesh = new int[corners.count()];
+        for (int i = 0; i < mesh.length; i++) {
+            mesh[i] = numbers[corners.get(i)] - 1;
+        }
+        return new Mesh(vertices, mesh);
+    }
+
+    private static Mesh parted(Mesh mesh) {
+        if (EdgeCheck.isParted(mesh)) {
+            return mesh;
+        }
+        var parted = TouchSplit.split(mesh);
+        if (!EdgeCheck.isParted(parted)) {
+            throw new BrokenMeshException("it touches itself");
+        }
+        return parted;
+    }
+}
