@@ -26,23 +26,37 @@ final class Carving {
         this.planes = planes;
     }
 
-    /**
-     * The faces of {@code blank} less all tools, in pieces that overlap nowhere but don't meet corner to corner; none if
-     * nothing is left.
-     */
-    List<Facet> carve(Tool blank, List<List<Tool>> groups) {
-        var rest = solid(polygons(blank, false));
+    /** A blank without tools, group by group. */
+    CSG rest(Tool blank, List<List<Tool>> groups) {
+        return without(solid(polygons(blank, false)), groups);
+    }
+
+    /** The part of a blank in a cell, without tools. */
+    CSG rest(Prism blank, Extent cell, List<List<Tool>> groups) {
+        var box = solid(polygons(Prism.box(cell), false));
+        boolean whole = blank.ring().isRectangle();
+        return without(whole ? box : box.intersect(solid(polygons(blank, false))), groups);
+    }
+
+    CSG without(CSG solid, List<List<Tool>> groups) {
+        var rest = solid;
         for (var group : groups) {
-            var tools = group.stream()
-                    .flatMap(tool -> polygons(tool, true).stream())
-                    .toList();
-            rest = rest.difference(solid(new ArrayList<>(tools)));
-            if (rest.getPolygons().isEmpty()) {
+            if (!rest.getPolygons().isEmpty()) {
                 // the kernel takes an empty operand for all of space
-                return List.of();
+                var tools = group.stream()
+                        .flatMap(tool -> polygons(tool, true).stream())
+                        .toList();
+                rest = rest.difference(solid(new ArrayList<>(tools)));
             }
         }
-        return rest.getPolygons().stream().map(Carving::facet).toList();
+        return rest;
+    }
+
+    /**
+     * The faces of a solid, in pieces that overlap nowhere but don't meet corner to corner; none of an empty one.
+     */
+    List<Facet> facets(CSG solid) {
+        return solid.getPolygons().stream().map(Carving::facet).toList();
     }
 
     private static CSG solid(List<Polygon> polygons) {

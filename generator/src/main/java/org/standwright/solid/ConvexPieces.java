@@ -8,6 +8,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+import org.standwright.solid.layer.Ring;
 
 /** A ring cut into convex pieces corner to corner, for the kernel, which takes convex faces only. */
 final class ConvexPieces {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.standwright.solid.mesh.BrokenMeshException;
 import org.standwright.solid.mesh.ClosedMesh;
+import org.standwright.solid.mesh.Facet;
 import org.standwright.solid.mesh.Mesh;
 import org.standwright.solid.mesh.Planes;
 
@@ -17,7 +18,7 @@ final class KernelSolids {
         var failures = new ArrayList<BrokenMeshException>();
         for (var way : ways(workpiece)) {
             var planes = new Planes();
-            var pieces = new Carving(planes).carve(workpiece.blank(), way.groups());
+            var pieces = pieces(workpiece.blank(), way, planes);
             if (pieces.isEmpty()) {
                 throw SolidException.nothingLeft(part);
             }
@@ -30,6 +31,11 @@ final class KernelSolids {
             }
         }
         throw SolidException.broken(part, failures.get(0));
+    }
+
+    private static List<Facet> pieces(Prism blank, Way way, Planes planes) {
+        var carving = new Carving(planes);
+        return carving.facets(carving.rest(blank, way.groups()));
     }
 
     /** Large tools first: what they clear away, the later ones needn't cut. */

@@ -5,6 +5,7 @@ import org.standwright.geom.Grid;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.solid.layer.Ring;
 
 /**
  * A pocket seen from above, on the grid. Where a side of it lies on an edge of the blank it runs on beyond, so that the

@@ -2,6 +2,7 @@ package org.standwright.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.solid.layer.Ring;
 import org.standwright.solid.mesh.Planes.Plane;
 
 /**

@@ -1,6 +1,7 @@
 package org.standwright.solid;
 
 import org.standwright.geom.Outline;
+import org.standwright.solid.layer.Ring;
 
 /** Outlines of parts and features on the grid. */
 final class Rings {

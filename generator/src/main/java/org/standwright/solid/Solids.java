@@ -1,6 +1,8 @@
 package org.standwright.solid;
 
 import org.standwright.part.Part;
+import org.standwright.solid.mesh.BrokenMeshException;
+import org.standwright.solid.mesh.Mesh;
 
 /** From a part at its finished size to its solid. */
 public final class Solids {
@@ -16,8 +18,17 @@ public final class Solids {
         return of(Workpiece.of(part, fineness), part.name());
     }
 
+    /** Whatever fails its check on the fast way goes the kernel's. */
     static Solid of(Workpiece workpiece, String part) {
-        var mesh = KernelSolids.of(workpiece, part);
+        var mesh = mesh(workpiece, part);
         return new Solid(mesh.vertices(), mesh.triangles());
+    }
+
+    private static Mesh mesh(Workpiece workpiece, String part) {
+        try {
+            return LayeredSolids.of(workpiece);
+        } catch (BrokenMeshException e) {
+            return KernelSolids.of(workpiece, part);
+        }
     }
 }

@@ -12,6 +12,7 @@ import org.standwright.part.Hole;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
 import org.standwright.part.Recess;
+import org.standwright.solid.layer.Ring;
 
 /**
  * What each feature sweeps out of its board. A tool runs on by {@link #OVERSHOOT} wherever it leaves the board, so that

@@ -3,6 +3,7 @@ package org.standwright.solid;
 import java.util.List;
 import java.util.Optional;
 import org.standwright.part.Part;
+import org.standwright.solid.layer.Ring;
 
 /**
  * What a part's solid is made of, on the grid: a blank and the cuts into it. Equal workpieces have one solid, whatever
@@ -34,6 +35,16 @@ record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
                         .flatMap(Optional::stream)
                         .distinct()
                         .toList());
+    }
+
+    /** Whether a ring seen from above lies all within the blank and touches its outline nowhere. */
+    boolean isAmidst(Ring ring) {
+        var outline = blank.ring();
+        return ring.minU() > outline.minU()
+                && ring.maxU() < outline.maxU()
+                && ring.minV() > outline.minV()
+                && ring.maxV() < outline.maxV()
+                && (outline.isRectangle() || outline.surrounds(ring));
     }
 
     List<Tool> tools() {

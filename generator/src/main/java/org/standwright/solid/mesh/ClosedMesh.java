@@ -9,6 +9,9 @@ public final class ClosedMesh {
     /** How far off the line between its neighbours a point is that edges go straight on at, 1/1024 mm. */
     private static final double STRAIGHT = 0.1;
 
+    /** What the kernel's coordinates may be off, 1/1024 mm. */
+    private static final double NOISE = 1e-5;
+
     private ClosedMesh() {}
 
     /**
@@ -18,15 +21,20 @@ public final class ClosedMesh {
      * @param planes that the numbers in {@code pieces} come from
      */
     public static Mesh of(List<Facet> pieces, Planes planes) {
+        var shell = new Shell(planes);
+        add(pieces, shell);
+        return shell.closed();
+    }
+
+    /** Adds the boundaries of pieces, as far as they don't cancel, to a shell. */
+    public static void add(List<Facet> pieces, Shell shell) {
         var welder = new Welder();
         var edges = boundaries(pieces, welder);
         var points = welder.points();
         var broken = TJunctions.broken(EdgeSum.of(edges, points.count()), points, SAME);
         var faces = EdgeSum.of(broken, points.count());
-        var shell = new Shell(planes);
         snap(StraightRuns.joined(faces, points, STRAIGHT, new boolean[points.count()]), points, shell);
         shell.mend();
-        return shell.closed();
     }
 
     private static Edges boundaries(List<Facet> pieces, Welder welder) {
@@ -46,15 +54,17 @@ public final class ClosedMesh {
 
     /** Adds edges to {@code shell} with their ends at the nearest points of the grid. */
     private static void snap(Edges edges, Points points, Shell shell) {
-        for (int point = 0; point < points.count(); point++) {
-            shell.point(snap(points.x(point)), snap(points.y(point)), snap(points.z(point)));
+        var numbers = new int[points.count()];
+        for (int point = 0; point < numbers.length; point++) {
+            numbers[point] = shell.point(snap(points.x(point)), snap(points.y(point)), snap(points.z(point)));
         }
         for (int edge = 0; edge < edges.count(); edge++) {
-            shell.edge(edges.plane(edge), edges.from(edge), edges.to(edge));
+            shell.edge(edges.plane(edge), numbers[edges.from(edge)], numbers[edges.to(edge)]);
         }
     }
 
+    /** Half-way goes up even if the kernel is a little short of it. */
     private static int snap(double coordinate) {
-        return (int) Math.round(coordinate);
+        return (int) Math.floor(coordinate + 0.5 + NOISE);
     }
 }

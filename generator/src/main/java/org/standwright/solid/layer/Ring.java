@@ -1,9 +1,9 @@
-package org.standwright.solid;
+package org.standwright.solid.layer;
 
 import java.util.Arrays;
 
 /** A closed polygon in a plane on the 1/1024 mm grid, counter-clockwise, the first corner not repeated. */
-final class Ring {
+public final class Ring {
     private final int[] uv;
     private final int minU;
     private final int minV;
@@ -11,7 +11,7 @@ final class Ring {
     private final int maxV;
 
     /** @param uv u and v of each corner in turn */
-    Ring(int... uv) {
+    public Ring(int... uv) {
         this.uv = uv;
         int lowU = Integer.MAX_VALUE;
         int lowV = Integer.MAX_VALUE;
@@ -29,12 +29,12 @@ final class Ring {
         maxV = highV;
     }
 
-    static Ring rectangle(int u0, int v0, int u1, int v1) {
+    public static Ring rectangle(int u0, int v0, int u1, int v1) {
         return new Ring(u0, v0, u1, v0, u1, v1, u0, v1);
     }
 
     /** Through points told in either sense. */
-    static Ring turnedLeft(int[] u, int[] v) {
+    public static Ring turnedLeft(int[] u, int[] v) {
         int n = u.length;
         var there = new int[2 * n];
         var back = new int[2 * n];
@@ -48,12 +48,12 @@ final class Ring {
         return ring.area() > 0 ? ring : tidy(back);
     }
 
-    static Ring tidy(Ring ring) {
+    public static Ring tidy(Ring ring) {
         return tidy(ring.uv);
     }
 
     /** The same corners without those that rounding has merged or put in a row; fewer than 3 when nothing is enclosed. */
-    static Ring tidy(int... uv) {
+    public static Ring tidy(int... uv) {
         var kept = Arrays.copyOf(uv, uv.length);
         int n = uv.length / 2;
         int since = 0;
@@ -71,46 +71,83 @@ final class Ring {
         return new Ring(Arrays.copyOf(kept, 2 * n));
     }
 
-    int size() {
+    public int size() {
         return uv.length / 2;
     }
 
-    int u(int corner) {
+    public int u(int corner) {
         return uv[2 * corner];
     }
 
-    int v(int corner) {
+    public int v(int corner) {
         return uv[2 * corner + 1];
     }
 
     /** The corner after {@code corner}. */
-    int next(int corner) {
+    public int next(int corner) {
         return corner + 1 == size() ? 0 : corner + 1;
     }
 
-    int minU() {
+    public int minU() {
         return minU;
     }
 
-    int minV() {
+    public int minV() {
         return minV;
     }
 
-    int maxU() {
+    public int maxU() {
         return maxU;
     }
 
-    int maxV() {
+    public int maxV() {
         return maxV;
     }
 
+    /** Whether the box around another ring lies all inside this one. */
+    public boolean surrounds(Ring other) {
+        for (int i = 0; i < size(); i++) {
+            if (other.isNearSide(this, i)) {
+                return false;
+            }
+        }
+        return isAround(other.minU, other.minV);
+    }
+
+    /** Whether a point that lies on no side is inside: a ray from it crosses an odd number of sides. */
+    private boolean isAround(int u, int v) {
+        boolean inside = false;
+        for (int i = 0; i < size(); i++) {
+            int next = next(i);
+            if (v(i) > v != v(next) > v) {
+                long turn = (long) (u(next) - u(i)) * (v - v(i)) - (long) (v(next) - v(i)) * (u - u(i));
+                inside ^= turn > 0 == v(next) > v(i);
+            }
+        }
+        return inside;
+    }
+
+    /** Whether the boxes around the two share a point. */
+    boolean isNear(Ring other) {
+        return minU <= other.maxU && other.minU <= maxU && minV <= other.maxV && other.minV <= maxV;
+    }
+
+    /** Whether the box around it and that around a side of another share a point. */
+    boolean isNearSide(Ring other, int side) {
+        int next = other.next(side);
+        return Math.max(other.u(side), other.u(next)) >= minU
+                && Math.min(other.u(side), other.u(next)) <= maxU
+                && Math.max(other.v(side), other.v(next)) >= minV
+                && Math.min(other.v(side), other.v(next)) <= maxV;
+    }
+
     /** Whether it encloses an area. */
-    boolean isSomething() {
+    public boolean isSomething() {
         return size() > 2 && area() > 0;
     }
 
     /** In square grid units. */
-    double area() {
+    public double area() {
         long twice = 0;
         for (int i = 0; i < size(); i++) {
             twice += (long) u(i) * v(next(i)) - (long) u(next(i)) * v(i);
@@ -118,11 +155,11 @@ final class Ring {
         return twice / 2.0;
     }
 
-    boolean isRectangle() {
+    public boolean isRectangle() {
         return size() == 4 && area() == (double) (maxU - minU) * (maxV - minV);
     }
 
-    boolean isConvex() {
+    public boolean isConvex() {
         for (int i = 0; i < size(); i++) {
             if (turn(uv, i, next(i), next(next(i))) <= 0) {
                 return false;

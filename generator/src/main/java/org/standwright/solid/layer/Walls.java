@@ -1,0 +1,169 @@
+package org.standwright.solid.layer;
+
+import org.standwright.solid.mesh.Planes;
+import org.standwright.solid.mesh.Planes.Plane;
+import org.standwright.solid.mesh.Shell;
+
+/** Reads the surface from the layers on both sides of every piece: walls above the pieces, level faces beside them. */
+final class Walls {
+    private static final int NONE = -1;
+
+    private final Arrangement rings;
+    private final Pieces pieces;
+    private final Solidity solidity;
+    private final int[] levels;
+    private final Planes planes;
+    private final Shell shell;
+    /** Bit k of a spot's is set when there is a point of the surface over it at the k-th level. */
+    private final long[] used;
+
+    private final int[] points;
+    private final int[] ups;
+    private final int[] downs;
+
+    Walls(Arrangement rings, Solidity solidity, int[] levels, Planes planes, Shell shell) {
+        this.rings = rings;
+        this.solidity = solidity;
+        this.levels = levels;
+        this.planes = planes;
+        this.shell = shell;
+        pieces = rings.pieces();
+        used = new long[rings.spots().count()];
+        points = new int[used.length * levels.length];
+        ups = new int[levels.length];
+        downs = new int[levels.length];
+        for (int k = 0; k < levels.length; k++) {
+            ups[k] = NONE;
+            downs[k] = NONE;
+        }
+    }
+
+    void add() {
+        for (int piece = 0; piece < pieces.count(); piece++) {
+            long ends = ends(towardsLeft(piece)) | ends(towardsRight(piece));
+            used[pieces.from(piece)] |= ends;
+            used[pieces.to(piece)] |= ends;
+        }
+        for (int piece = 0; piece < pieces.count(); piece++) {
+            if (solidity.left(piece) != solidity.right(piece)) {
+                int from = pieces.from(piece);
+                int to = pieces.to(piece);
+                walls(piece, from, to, towardsLeft(piece), true);
+                walls(piece, to, from, towardsRight(piece), false);
+                floors(piece);
+                ceilings(piece);
+            }
+        }
+    }
+
+    /** The layers in which a piece bears a wall that looks to its left. */
+    private long towardsLeft(int piece) {
+        return solidity.right(piece) & ~solidity.left(piece);
+    }
+
+    private long towardsRight(int piece) {
+        return solidity.left(piece) & ~solidity.right(piece);
+    }
+
+    /** The levels at which runs of layers begin and end. */
+    private static long ends(long layers) {
+        return layers << 1 ^ layers;
+    }
+
+    /** Walls that look to the left on the way from a spot to the next. */
+    private void walls(int piece, int a, int b, long layers, boolean forward) {
+        if (layers == 0) {
+            return;
+        }
+        int plane = planes.number(plane(piece, forward));
+        for (long rest = layers; rest != 0; ) {
+            int low = Long.numberOfTrailingZeros(rest);
+            int high = low + Long.numberOfTrailingZeros(~(rest >>> low));
+            shell.edge(plane, point(b, low), point(a, low));
+            shell.edge(plane, point(a, high), point(b, high));
+            upright(plane, a, low, high, true);
+            upright(plane, b, low, high, false);
+            rest &= high == Long.SIZE ? 0 : -1L << high;
+        }
+    }
+
+    /** An upright edge, broken wherever there is a point on it. */
+    private void upright(int plane, int spot, int low, int high, boolean up) {
+        int from = low;
+        for (int k = low + 1; k <= high; k++) {
+            if ((used[spot] >>> k & 1) != 0) {
+                shell.edge(plane, point(spot, up ? from : k), point(spot, up ? k : from));
+                from = k;
+            }
+        }
+    }
+
+    /** Faces that look up, where layers end below the sky. */
+    private void floors(int piece) {
+        long left = tops(solidity.left(piece));
+        long right = tops(solidity.right(piece));
+        for (long rest = left ^ right; rest != 0; rest &= rest - 1) {
+            int k = Long.numberOfTrailingZeros(rest);
+            level(piece, k, up(k), (left >>> k & 1) != 0);
+        }
+    }
+
+    /** Faces that look down; from below, left is right. */
+    private void ceilings(int piece) {
+        long left = bottoms(solidity.left(piece));
+        long right = bottoms(solidity.right(piece));
+        for (long rest = left ^ right; rest != 0; rest &= rest - 1) {
+            int k = Long.numberOfTrailingZeros(rest);
+            level(piece, k, down(k), (left >>> k & 1) == 0);
+        }
+    }
+
+    private static long tops(long layers) {
+        return layers << 1 & ~layers;
+    }
+
+    private static long bottoms(long layers) {
+        return layers & ~(layers << 1);
+    }
+
+    private void level(int piece, int k, int plane, boolean forward) {
+        int from = point(pieces.from(piece), k);
+        int to = point(pieces.to(piece), k);
+        shell.edge(plane, forward ? from : to, forward ? to : from);
+    }
+
+    private int up(int k) {
+        if (ups[k] == NONE) {
+            ups[k] = planes.number(Plane.level(levels[k], 1));
+        }
+        return ups[k];
+    }
+
+    private int down(int k) {
+        if (downs[k] == NONE) {
+            downs[k] = planes.number(Plane.level(levels[k], -1));
+        }
+        return downs[k];
+    }
+
+    /** The plane of the side that a piece lies on, facing to the left of the piece or to its right. */
+    private Plane plane(int piece, boolean toLeft) {
+        int step = pieces.newest(piece);
+        var ring = rings.ring(rings.ringOf(step));
+        int side = rings.side(step);
+        int next = ring.next(side);
+        boolean same = rings.from(step) == pieces.from(piece);
+        // a plane through two points faces to the right of the way
+        return same == toLeft
+                ? Plane.upright(ring.u(next), ring.v(next), ring.u(side), ring.v(side))
+                : Plane.upright(ring.u(side), ring.v(side), ring.u(next), ring.v(next));
+    }
+
+    private int point(int spot, int level) {
+        int at = spot * levels.length + level;
+        if (points[at] == 0) {
+            points[at] = 1 + shell.point(rings.spots().x(spot), rings.spots().y(spot), levels[level]);
+        }
+        return points[at] - 1;
+    }
+}
