@@ -44,7 +44,7 @@ final class Mending {
 
     /** Breaks edges where corners lie on them, until none does. */
     static Edges settled(Edges edges, Points points) {
-        var before = edges;
+        var before = EdgeSum.of(TJunctions.broken(edges, points, 0.75), points.count());
         for (int round = 0; round < ROUNDS; round++) {
             var broken = TJunctions.broken(before, points, HALF_A_STEP);
             if (broken == before) {
