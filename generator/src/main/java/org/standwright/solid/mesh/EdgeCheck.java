@@ -6,117 +6,46 @@ import java.util.Arrays;
 final class EdgeCheck {
     private static final int NONE = -1;
 
-    private final int[] vertices;
+    private final Mesh mesh;
+    /** Three vertices to each triangle; the edge of a corner runs from there to the next corner. */
     private final int[] triangles;
-    /** Where the corners of each vertex begin in {@link #corners}. */
-    private final int[] firsts;
-    /** All corners, sorted by vertex. */
+    /** By vertex: how many corners it has, and one of them. */
+    private final int[] counts;
+
     private final int[] corners;
-    /** By corner: where the opposite of the edge from there to the next corner starts. */
+    /** By vertex: a corner whose edge has no partner yet, listed at the end of the edge that has fewer corners. */
+    private final int[] lonely;
+    /** By corner: the next one in such a list. */
+    private final int[] others;
+    /** By corner: the one whose edge runs the opposite way. */
     private final int[] partners;
 
     private EdgeCheck(Mesh mesh) {
-        vertices = mesh.vertices();
+        this.mesh = mesh;
         triangles = mesh.triangles();
-        firsts = new int[mesh.vertexCount() + 1];
-        corners = new int[triangles.length];
+        counts = new int[mesh.vertexCount()];
+        corners = new int[mesh.vertexCount()];
+        lonely = new int[mesh.vertexCount()];
+        Arrays.fill(lonely, NONE);
+        others = new int[triangles.length];
         partners = new int[triangles.length];
         Arrays.fill(partners, NONE);
-        sortCorners();
-    }
-
-    private void sortCorners() {
-        for (int vertex : triangles) {
-            firsts[vertex + 1]++;
-        }
-        for (int vertex = 1; vertex < firsts.length; vertex++) {
-            firsts[vertex] += firsts[vertex - 1];
-        }
-        var next = firsts.clone();
-        for (int corner = 0; corner < triangles.length; corner++) {
-            corners[next[triangles[corner]]++] = corner;
-        }
     }
 
     /**
      * Whether every directed edge occurs once and so does its opposite, and the triangles round each vertex make one
-     * fan; false if they would but for edges or vertices in which the solid touches itself. Throws
+     * fan; false if edges pair up, but the solid touches itself in one or in a vertex. Throws
      * {@link BrokenMeshException} if an edge is open, a triangle has no area, or the whole is inside out.
      */
     static boolean isParted(Mesh mesh) {
         var check = new EdgeCheck(mesh);
         check.areas();
-        boolean parted = check.edges() && check.fans();
+        check.count();
+        check.pair();
         if (!(mesh.sixfoldVolume() > 0)) {
             throw new BrokenMeshException("its solid is turned inside out");
         }
-        return parted;
-    }
-
-    private boolean edges() {
-        boolean once = true;
-        for (int corner = 0; corner < triangles.length; corner++) {
-            if (partners[corner] == NONE) {
-                once &= findPartner(triangles[corner], triangles[next(corner)]);
-            }
-        }
-        return once;
-    }
-
-    /** Whether one edge runs from {@code a} to {@code b} and one back; looks where fewer corners are. */
-    private boolean findPartner(int a, int b) {
-        return cornersAt(a) <= cornersAt(b) ? findPartnerAt(a, b) : findPartnerAt(b, a);
-    }
-
-    private boolean findPartnerAt(int here, int there) {
-        int out = NONE;
-        int back = NONE;
-        int excess = 0;
-        int count = 0;
-        for (int i = firsts[here]; i < firsts[here + 1]; i++) {
-            int corner = corners[i];
-            if (triangles[next(corner)] == there) {
-                out = corner;
-                excess++;
-                count++;
-            }
-            if (triangles[previous(corner)] == there) {
-                back = previous(corner);
-                excess--;
-                count++;
-            }
-        }
-        if (excess != 0) {
-            throw new BrokenMeshException("an edge has an open side");
-        }
-        partners[out] = back;
-        partners[back] = out;
-        return count == 2;
-    }
-
-    private boolean fans() {
-        for (int vertex = 0; vertex < firsts.length - 1; vertex++) {
-            if (cornersAt(vertex) != fanAt(vertex)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** How many triangles follow each other round a vertex from the first to the first again. */
-    private int fanAt(int vertex) {
-        int start = corners[firsts[vertex]];
-        int corner = start;
-        int count = 0;
-        do {
-            corner = partners[previous(corner)];
-            count++;
-        } while (corner != start);
-        return count;
-    }
-
-    private int cornersAt(int vertex) {
-        return firsts[vertex + 1] - firsts[vertex];
+        return check.areFans();
     }
 
     private void areas() {
@@ -129,13 +58,84 @@ final class EdgeCheck {
 
     /** Of vertices told by where their coordinates begin. */
     private boolean isFlat(int a, int b, int c) {
-        long ux = vertices[b] - vertices[a];
-        long uy = vertices[b + 1] - vertices[a + 1];
-        long uz = vertices[b + 2] - vertices[a + 2];
-        long vx = vertices[c] - vertices[a];
-        long vy = vertices[c + 1] - vertices[a + 1];
-        long vz = vertices[c + 2] - vertices[a + 2];
+        var xyz = mesh.vertices();
+        long ux = xyz[b] - xyz[a];
+        long uy = xyz[b + 1] - xyz[a + 1];
+        long uz = xyz[b + 2] - xyz[a + 2];
+        long vx = xyz[c] - xyz[a];
+        long vy = xyz[c + 1] - xyz[a + 1];
+        long vz = xyz[c + 2] - xyz[a + 2];
         return uy * vz == uz * vy && uz * vx == ux * vz && ux * vy == uy * vx;
+    }
+
+    private void count() {
+        for (int corner = 0; corner < triangles.length; corner++) {
+            counts[triangles[corner]]++;
+            corners[triangles[corner]] = corner;
+        }
+    }
+
+    private void pair() {
+        for (int corner = 0; corner < triangles.length; corner++) {
+            pair(corner, triangles[corner], triangles[next(corner)]);
+        }
+        for (int partner : partners) {
+            if (partner == NONE) {
+                throw new BrokenMeshException("an edge has an open side");
+            }
+        }
+    }
+
+    /** Gives the edge of a corner, from {@code a} to {@code b}, a lonely opposite as partner if there is one. */
+    private void pair(int corner, int a, int b) {
+        int home = counts[a] < counts[b] || counts[a] == counts[b] && a < b ? a : b;
+        int last = NONE;
+        for (int other = lonely[home]; other != NONE; other = others[other]) {
+            if (triangles[other] == b && triangles[next(other)] == a) {
+                unlink(other, last, home);
+                partners[corner] = other;
+                partners[other] = corner;
+                return;
+            }
+            last = other;
+        }
+        others[corner] = lonely[home];
+        lonely[home] = corner;
+    }
+
+    private void unlink(int corner, int last, int home) {
+        if (last == NONE) {
+            lonely[home] = others[corner];
+        } else {
+            others[last] = others[corner];
+        }
+    }
+
+    private boolean areFans() {
+        var seenFrom = new int[counts.length];
+        Arrays.fill(seenFrom, NONE);
+        for (int vertex = 0; vertex < counts.length; vertex++) {
+            if (counts[vertex] > 0 && !isFan(vertex, seenFrom)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether stepping from triangle to triangle round a vertex leads to all of them, and never twice to one edge. */
+    private boolean isFan(int vertex, int[] seenFrom) {
+        int corner = corners[vertex];
+        int count = 0;
+        do {
+            int end = triangles[next(corner)];
+            if (seenFrom[end] == vertex) {
+                return false;
+            }
+            seenFrom[end] = vertex;
+            corner = partners[previous(corner)];
+            count++;
+        } while (corner != corners[vertex]);
+        return count == counts[vertex];
     }
 
     private static int next(int corner) {

@@ -57,7 +57,7 @@ public final class Shell {
     /** The closed mesh, checked. Throws {@link BrokenMeshException} if the pieces make none. */
     public Mesh closed() {
         var places = mends ? Mending.onePerPlace(edges, points) : Mending.each(points);
-        var sum = EdgeSum.of(edges.renumbered(places), points.count());
+        var sum = EdgeSum.of(mends ? edges.renumbered(places) : edges, points.count());
         var whole = mends ? Mending.settled(sum, points) : sum;
         var joined = StraightRuns.joined(whole, points, 0, kept(places));
         var cut = Faces.cut(joined.with(rims.renumbered(places)), points, planes);
