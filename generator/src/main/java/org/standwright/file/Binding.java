@@ -17,6 +17,7 @@ import org.standwright.file.text.FileProblem;
 import org.standwright.file.text.JsonText;
 import org.standwright.file.text.Pointer;
 import org.standwright.file.text.Problems;
+import org.standwright.part.Colour;
 import org.standwright.part.Grain;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Money;
@@ -29,6 +30,7 @@ final class Binding {
             .addMixIn(SheetGood.class, SheetIsFlat.class)
             .addMixIn(Edging.class, EdgingHasAStyle.class)
             .addMixIn(Money.class, MoneyIsText.class)
+            .addMixIn(Colour.class, ColourIsText.class)
             // notes and headers; the schema has refused every other unknown field
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
@@ -89,6 +91,13 @@ final class Binding {
         @JsonCreator
         static Money parse(String text) {
             return Money.parse(text);
+        }
+    }
+
+    private abstract static class ColourIsText {
+        @JsonCreator
+        static Colour parse(String text) {
+            return Colour.parse(text);
         }
     }
 }

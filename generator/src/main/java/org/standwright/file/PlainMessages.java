@@ -17,6 +17,8 @@ final class PlainMessages {
     /** The schema's pattern for names that stand on terminals, paper and files. */
     private static final String PRINTABLE = "^(?=.*\\S)[^\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]*$";
 
+    private static final String COLOUR = "^#[0-9A-Fa-f]{6}$";
+
     private final SchemaPlace schema;
     private final JsonText json;
     private final Problems problems;
@@ -123,6 +125,12 @@ final class PlainMessages {
     private void addPattern(String at, JsonNode value, String pattern) {
         if (pattern.equals(PRINTABLE)) {
             addUnprintable(at, value);
+        } else if (pattern.equals(COLOUR)) {
+            problems.value(
+                    at,
+                    value,
+                    "must be # and six hexadecimal digits, two each for red, green and blue",
+                    "Write it like #d9b982.");
         } else {
             problems.value(
                     at, value, "must be a plain name", "Use letters, digits, dots and dashes, without any folder.");

@@ -1,6 +1,7 @@
 package org.standwright.file;
 
 import java.util.Optional;
+import org.standwright.part.Colour;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.Nominal;
@@ -13,12 +14,14 @@ record SheetFields(
         double thickness,
         double density,
         Grain grain,
+        Colour colour,
         double length,
         double width,
         Optional<Nominal> nominal,
         Optional<Money> price) {
 
     SheetGood toSheetGood() {
-        return new SheetGood(new Material(name, thickness, density, grain), length, width, nominal, price);
+        return new SheetGood(
+                new Material(name, thickness, density, grain).coloured(colour), length, width, nominal, price);
     }
 }

@@ -10,7 +10,11 @@ import org.standwright.geom.Require;
  * @param density kg/m³
  * @param barWidth the other side of its section when it is bar stock, mm
  */
-public record Material(String name, double thickness, double density, Grain grain, OptionalDouble barWidth) {
+public record Material(
+        String name, double thickness, double density, Grain grain, OptionalDouble barWidth, Colour colour) {
+    /** Of wood that nobody gave a colour. */
+    public static final Colour PLAIN = new Colour(0xd9, 0xb9, 0x82);
+
     public Material {
         Require.named("material", name);
         Require.positive("thickness", thickness, name);
@@ -20,14 +24,19 @@ public record Material(String name, double thickness, double density, Grain grai
         }
     }
 
-    /** A sheet good. */
+    /** A sheet good of a plain colour. */
     public Material(String name, double thickness, double density, Grain grain) {
-        this(name, thickness, density, grain, OptionalDouble.empty());
+        this(name, thickness, density, grain, OptionalDouble.empty(), PLAIN);
     }
 
-    /** Bar stock of solid wood, its grain along it. */
+    /** Bar stock of solid wood of a plain colour, its grain along it. */
     public static Material bar(String name, double width, double thickness, double density) {
-        return new Material(name, thickness, density, Grain.ALONG_LENGTH, OptionalDouble.of(width));
+        return new Material(name, thickness, density, Grain.ALONG_LENGTH, OptionalDouble.of(width), PLAIN);
+    }
+
+    /** The same in another colour. */
+    public Material coloured(Colour other) {
+        return new Material(name, thickness, density, grain, barWidth, other);
     }
 
     /** Whether lengths of it are cut from bars, not from sheets. */

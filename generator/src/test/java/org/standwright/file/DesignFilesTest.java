@@ -24,12 +24,14 @@ import org.standwright.design.kit.Reference;
 import org.standwright.design.kit.Saw;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.file.text.Position;
+import org.standwright.part.Colour;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.unit.Money;
 import org.standwright.unit.Units;
 
 class DesignFilesTest {
+    private static final Colour BIRCH = new Colour(0xe3, 0xcd, 0xa4);
 
     @Test
     void readsADesignWithItsPresets() {
@@ -41,7 +43,7 @@ class DesignFilesTest {
         assertThat(stand.machine().mass()).isEqualTo(38);
         assertThat(stand.machine().reference()).isEqualTo(Reference.fixed(Reference.Kind.TABLE, 100));
         assertThat(stand.carcass().sheet().material())
-                .isEqualTo(new Material("Birch plywood 18 mm", 17.7, 685, Grain.ALONG_LENGTH));
+                .isEqualTo(new Material("Birch plywood 18 mm", 17.7, 685, Grain.ALONG_LENGTH).coloured(BIRCH));
         assertThat(((Support.Casters) stand.support()).caster().height()).isEqualTo(128);
         assertThat(stand.drawers().mount()).isEqualTo(Mount.OVERLAY);
         assertThat(stand.screws().slide().lengths()).containsExactly(8.0, 10.0, 13.0, 16.0);
@@ -119,7 +121,8 @@ class DesignFilesTest {
 
         var sheet = design(text).carcass().sheet();
 
-        assertThat(sheet.material()).isEqualTo(new Material("Birch plywood 18 mm", 17.78, 685, Grain.NONE));
+        assertThat(sheet.material())
+                .isEqualTo(new Material("Birch plywood 18 mm", 17.78, 685, Grain.NONE).coloured(BIRCH));
         assertThat(sheet.length()).isEqualTo(2500);
         assertThat(sheet.price()).contains(Money.parse("84.00 EUR"));
     }

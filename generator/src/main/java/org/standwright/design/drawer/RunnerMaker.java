@@ -172,7 +172,6 @@ public final class RunnerMaker {
     }
 
     private static Material material(OnRunners runners) {
-        var bar = runners.bar();
-        return Material.bar(bar.name(), bar.width(), bar.thickness(), bar.density());
+        return runners.bar().material();
     }
 }

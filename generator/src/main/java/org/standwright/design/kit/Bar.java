@@ -1,6 +1,8 @@
 package org.standwright.design.kit;
 
 import java.util.Optional;
+import org.standwright.part.Colour;
+import org.standwright.part.Material;
 import org.standwright.unit.Money;
 
 /**
@@ -12,4 +14,22 @@ import org.standwright.unit.Money;
  * @param length as bought, mm
  * @param price of one bar
  */
-public record Bar(String name, double width, double thickness, double density, double length, Optional<Money> price) {}
+public record Bar(
+        String name,
+        double width,
+        double thickness,
+        double density,
+        Colour colour,
+        double length,
+        Optional<Money> price) {
+
+    /** Of a plain colour. */
+    public Bar(String name, double width, double thickness, double density, double length, Optional<Money> price) {
+        this(name, width, thickness, density, Material.PLAIN, length, price);
+    }
+
+    /** What its pieces are made of. */
+    public Material material() {
+        return Material.bar(name, width, thickness, density).coloured(colour);
+    }
+}

@@ -7,7 +7,6 @@ import org.standwright.cutlist.CutList;
 import org.standwright.design.Hang;
 import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Bar;
-import org.standwright.part.Material;
 
 /**
  * Bars of one section.
@@ -20,17 +19,13 @@ public record BarsToBuy(BarRun run, Optional<Bar> bar, double kerf) {
         return cutList.bars().stream()
                 .map(run -> new BarsToBuy(
                         run,
-                        bought(design).filter(bar -> isOf(bar, run.section())),
+                        bought(design).filter(bar -> bar.material().equals(run.section())),
                         design.saw().kerf()))
                 .toList();
     }
 
     private static Optional<Bar> bought(StandDesign design) {
         return design.drawers().hang() instanceof Hang.Runners runners ? Optional.of(runners.bar()) : Optional.empty();
-    }
-
-    private static boolean isOf(Bar bar, Material section) {
-        return section.equals(Material.bar(bar.name(), bar.width(), bar.thickness(), bar.density()));
     }
 
     /** Width of the section, mm. */
