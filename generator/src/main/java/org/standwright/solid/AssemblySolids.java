@@ -3,18 +3,21 @@ package org.standwright.solid;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.PlacedPart;
+import org.standwright.assembly.Pose;
 
 /**
  * The solids of an assembly, every different one built once, in the order of the assembly's parts.
  *
  * @param name of the assembly
+ * @param fineness that they were built with
  */
-public record AssemblySolids(String name, List<PlacedSolid> solids) {
+public record AssemblySolids(String name, Fineness fineness, List<PlacedSolid> solids) {
     public AssemblySolids {
         solids = List.copyOf(solids);
     }
@@ -31,7 +34,25 @@ public record AssemblySolids(String name, List<PlacedSolid> solids) {
 
     /** Begins to build, so that the caller can do something else before it asks for the outcome and waits for it. */
     public static Supplier<AssemblySolids> begin(Assembly assembly, Fineness fineness) {
-        var running = new HashMap<Workpiece, CompletableFuture<Solid>>();
+        return begin(assembly, fineness, new HashMap<>());
+    }
+
+    /** The solids of an edited assembly: those of workpieces that are known are taken over, the others are built. */
+    public AssemblySolids rebuilt(Assembly edited) {
+        return beginRebuilding(edited).get();
+    }
+
+    /** Begins to build what {@link #rebuilt} has to build. */
+    public Supplier<AssemblySolids> beginRebuilding(Assembly edited) {
+        var known = new HashMap<Workpiece, CompletableFuture<Solid>>();
+        for (var placed : solids) {
+            known.put(Workpiece.of(placed.part().part(), fineness), CompletableFuture.completedFuture(placed.solid()));
+        }
+        return begin(edited, fineness, known);
+    }
+
+    private static Supplier<AssemblySolids> begin(
+            Assembly assembly, Fineness fineness, Map<Workpiece, CompletableFuture<Solid>> running) {
         var jobs = new ArrayList<Job>();
         for (var group : assembly.groups()) {
             for (var placed : group.parts()) {
@@ -42,7 +63,7 @@ public record AssemblySolids(String name, List<PlacedSolid> solids) {
             }
         }
         return () -> new AssemblySolids(
-                assembly.name(), jobs.stream().map(Job::finished).toList());
+                assembly.name(), fineness, jobs.stream().map(Job::finished).toList());
     }
 
     private record Job(String group, PlacedPart part, CompletableFuture<Solid> solid) {
@@ -58,8 +79,33 @@ public record AssemblySolids(String name, List<PlacedSolid> solids) {
         }
     }
 
+    /** All of them where they stand in a pose, in assembly coordinates. */
+    public List<Solid> inPlace(Pose pose) {
+        return solids.stream().map(placed -> placed.inPlace(pose)).toList();
+    }
+
+    /** Of all boards together, in assembly coordinates; bought things are not in it. */
+    public MassProperties massProperties() {
+        return together(solids);
+    }
+
+    /** Of one group's boards where they belong, in assembly coordinates. */
+    public MassProperties massProperties(String group) {
+        var members =
+                solids.stream().filter(placed -> placed.group().equals(group)).toList();
+        if (members.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "group '" + group + "' of '" + name + "' has no boards; ask for one that has.");
+        }
+        return together(members);
+    }
+
+    private static MassProperties together(List<PlacedSolid> solids) {
+        return solids.stream().map(PlacedSolid::massProperties).reduce(MassProperties.NOTHING, MassProperties::plus);
+    }
+
     /** kg. */
     public double mass() {
-        return solids.stream().mapToDouble(PlacedSolid::mass).sum();
+        return massProperties().mass();
     }
 }

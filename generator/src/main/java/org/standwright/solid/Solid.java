@@ -1,5 +1,6 @@
 package org.standwright.solid;
 
+import java.util.Arrays;
 import java.util.Locale;
 import org.standwright.assembly.Placement;
 import org.standwright.geom.Box3;
@@ -30,10 +31,17 @@ public final class Solid {
 
     /** The nearest point of the grid. */
     static int units(String what, double mm, String owner) {
-        long units = Math.round(mm * PER_MM);
+        return exact(what, Math.round(mm * PER_MM), owner);
+    }
+
+    private static int exact(String what, long units, String owner) {
         if (Math.abs(units) > LARGEST) {
             throw new IllegalArgumentException(String.format(
-                    Locale.ROOT, "%s of '%s' is %.3f mm, but a solid must stay within 16384 mm.", what, owner, mm));
+                    Locale.ROOT,
+                    "%s of '%s' is %.3f mm, but a solid must stay within 16384 mm.",
+                    what,
+                    owner,
+                    (double) units / PER_MM));
         }
         return (int) units;
     }
@@ -53,10 +61,7 @@ public final class Solid {
 
     /** A vertex in mm. */
     public Vec3 vertex(int index) {
-        return new Vec3(
-                (double) vertices[3 * index] / PER_MM,
-                (double) vertices[3 * index + 1] / PER_MM,
-                (double) vertices[3 * index + 2] / PER_MM);
+        return point(vertices, 3 * index);
     }
 
     /** Unit normal of a triangle, out of the solid. */
@@ -70,47 +75,56 @@ public final class Solid {
 
     /** mm³. */
     public double volume() {
-        var centre = box().centre();
-        double sum = 0;
-        for (int t = 0; t < triangleCount(); t++) {
-            sum += wedge(t, centre);
-        }
-        return sum;
+        return integrals().volume();
     }
 
     /** The centre of gravity, mm. */
     public Vec3 centroid() {
+        return integrals().centroid();
+    }
+
+    /**
+     * Its mass properties in its own frame.
+     *
+     * @param density of what it is made of, kg/m³
+     */
+    public MassProperties massProperties(double density) {
+        return integrals().massProperties(density);
+    }
+
+    /** About the centre of the box, where coordinates are smallest. */
+    private VolumeIntegrals integrals() {
         var centre = box().centre();
-        var moment = Vec3.ZERO;
-        double volume = 0;
-        for (int t = 0; t < triangleCount(); t++) {
-            double wedge = wedge(t, centre);
-            volume += wedge;
-            moment = moment.plus(arm(t, 0, centre)
-                    .plus(arm(t, 1, centre))
-                    .plus(arm(t, 2, centre))
-                    .times(wedge / 4));
+        var integrals = new VolumeIntegrals(centre);
+        var x = new double[3];
+        var y = new double[3];
+        var z = new double[3];
+        for (int i = 0; i < triangles.length; i += 3) {
+            for (int corner = 0; corner < 3; corner++) {
+                int v = 3 * triangles[i + corner];
+                x[corner] = (double) vertices[v] / PER_MM - centre.x();
+                y[corner] = (double) vertices[v + 1] / PER_MM - centre.y();
+                z[corner] = (double) vertices[v + 2] / PER_MM - centre.z();
+            }
+            integrals.add(x, y, z);
         }
-        return centre.plus(moment.times(1 / volume));
+        return integrals;
     }
 
     /** The smallest box around it, mm. */
     public Box3 box() {
-        var low = vertex(0);
-        var high = low;
-        for (int i = 1; i < vertexCount(); i++) {
-            var v = vertex(i);
-            low = new Vec3(Math.min(low.x(), v.x()), Math.min(low.y(), v.y()), Math.min(low.z(), v.z()));
-            high = new Vec3(Math.max(high.x(), v.x()), Math.max(high.y(), v.y()), Math.max(high.z(), v.z()));
+        var low = Arrays.copyOf(vertices, 3);
+        var high = low.clone();
+        for (int i = 3; i < vertices.length; i++) {
+            low[i % 3] = Math.min(low[i % 3], vertices[i]);
+            high[i % 3] = Math.max(high[i % 3], vertices[i]);
         }
-        return new Box3(low, high);
+        return new Box3(point(low, 0), point(high, 0));
     }
 
     /** The same solid turned and shifted; the shift goes to the nearest point of the grid, so nothing is rounded twice. */
     Solid placed(Placement placement, String label) {
-        var origin = placement.origin();
-        var shift =
-                new int[] {units("x", origin.x(), label), units("y", origin.y(), label), units("z", origin.z(), label)};
+        var shift = units(placement.origin(), label);
         var turned = new int[vertices.length];
         var axes = new Vec3[] {
             placement.along().unit(),
@@ -123,21 +137,26 @@ public final class Solid {
             for (int axis = 0; axis < 3; axis++) {
                 turned[i] += (int) component(axes[axis], i % 3) * vertices[v + axis];
             }
+            exact("a corner", turned[i], label);
         }
         return new Solid(turned, triangles);
     }
 
+    /** The point of the grid nearest to a shift, mm. */
+    static Vec3 onGrid(Vec3 shift, String owner) {
+        return point(units(shift, owner), 0);
+    }
+
+    private static int[] units(Vec3 mm, String owner) {
+        return new int[] {units("x", mm.x(), owner), units("y", mm.y(), owner), units("z", mm.z(), owner)};
+    }
+
+    private static Vec3 point(int[] units, int at) {
+        return new Vec3((double) units[at] / PER_MM, (double) units[at + 1] / PER_MM, (double) units[at + 2] / PER_MM);
+    }
+
     private static double component(Vec3 v, int i) {
         return i == 0 ? v.x() : i == 1 ? v.y() : v.z();
-    }
-
-    /** Volume between a triangle and {@code apex}. */
-    private double wedge(int triangle, Vec3 apex) {
-        return dot(arm(triangle, 0, apex), cross(arm(triangle, 1, apex), arm(triangle, 2, apex))) / 6;
-    }
-
-    private Vec3 arm(int triangle, int corner, Vec3 from) {
-        return vertex(corner(triangle, corner)).minus(from);
     }
 
     private static double dot(Vec3 a, Vec3 b) {
