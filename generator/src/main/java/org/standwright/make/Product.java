@@ -3,6 +3,9 @@ package org.standwright.make;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.standwright.assembly.Assembly;
 import org.standwright.check.Checks;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
@@ -30,8 +33,17 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
      * @throws org.standwright.design.ImpossibleDesignException when it cannot be built
      */
     public static Product of(StandDesign design) {
+        return of(design, assembly -> AssemblySolids.begin(assembly, Fineness.FILE));
+    }
+
+    /** Works an edited design out as {@link #of} does; solids of parts that are still the same are taken over. */
+    public Product edited(StandDesign design) {
+        return of(design, solids::beginRebuilding);
+    }
+
+    private static Product of(StandDesign design, Function<Assembly, Supplier<AssemblySolids>> begin) {
         var stand = StandBuilder.build(design);
-        var building = AssemblySolids.begin(stand.assembly(), Fineness.FILE);
+        var building = begin.apply(stand.assembly());
         var cutList = CutList.of(stand.assembly(), design.unit());
         var plan = SheetPlanner.plan(new Stock(design.sheets(), design.saw()), cutList);
         var solids = building.get();

@@ -4,8 +4,11 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.standwright.assembly.Pose;
 import org.standwright.check.Finding;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
 import org.standwright.file.DesignFile;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.FileKind;
@@ -20,8 +23,9 @@ import org.standwright.viewer.scene.Scenery;
  * @param name what its maker calls it
  * @param sizes working height and outside size, in the maker's unit
  * @param findings what the rules have to say, the heaviest first
+ * @param product all that was worked out, from which an edited design starts
  */
-record OpenedStand(String name, String sizes, List<Finding> findings, Scenery scenery) {
+record OpenedStand(String name, String sizes, List<Finding> findings, Scenery scenery, Product product) {
     private static final String DEMO = "planer-stand";
 
     /**
@@ -31,7 +35,16 @@ record OpenedStand(String name, String sizes, List<Finding> findings, Scenery sc
      * @throws org.standwright.solid.SolidException when a part has no closed solid
      */
     static OpenedStand open(Optional<Path> file) {
-        return of(product(file.map(OpenedStand::read).orElseGet(OpenedStand::demo)));
+        return open(file, Product::of);
+    }
+
+    /** Opens as {@link #open} does, after this one: solids of parts that are the same in both are taken over. */
+    OpenedStand next(Optional<Path> file) {
+        return open(file, product::edited);
+    }
+
+    private static OpenedStand open(Optional<Path> file, Function<StandDesign, Product> work) {
+        return of(product(file.map(OpenedStand::read).orElseGet(OpenedStand::demo), work));
     }
 
     private static OpenedStand of(Product product) {
@@ -42,7 +55,8 @@ record OpenedStand(String name, String sizes, List<Finding> findings, Scenery sc
                 product.findings().stream()
                         .sorted(Comparator.comparing(Finding::severity))
                         .toList(),
-                Scenery.of(stand.assembly(), product.solids()));
+                Scenery.of(product.solids(), Pose.closed(stand.assembly())),
+                product);
     }
 
     private static DesignFile read(Path file) {
@@ -55,9 +69,9 @@ record OpenedStand(String name, String sizes, List<Finding> findings, Scenery sc
         return DesignFiles.parse(DEMO, demo.text(), presets);
     }
 
-    private static Product product(DesignFile file) {
+    private static Product product(DesignFile file, Function<StandDesign, Product> work) {
         try {
-            return Product.of(file.design());
+            return work.apply(file.design());
         } catch (ImpossibleDesignException e) {
             throw new DesignFileException(List.of(file.problem(e)));
         }

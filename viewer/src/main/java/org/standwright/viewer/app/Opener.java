@@ -25,10 +25,11 @@ final class Opener extends Service<OpenedStand> {
     @Override
     protected Task<OpenedStand> createTask() {
         var wanted = file;
+        var before = model.standProperty().get();
         return new Task<>() {
             @Override
             protected OpenedStand call() {
-                return OpenedStand.open(wanted);
+                return before.map(stand -> stand.next(wanted)).orElseGet(() -> OpenedStand.open(wanted));
             }
         };
     }

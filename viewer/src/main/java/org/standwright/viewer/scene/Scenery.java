@@ -2,10 +2,10 @@ package org.standwright.viewer.scene;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.Placement;
+import org.standwright.assembly.Pose;
 import org.standwright.geom.Box3;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.Solid;
@@ -25,16 +25,26 @@ public record Scenery(List<Board> boards, List<Block> blocks, Box3 box) {
     /** One part at its place. */
     record Board(String label, Tone tone, Solid solid, Placement placement) {}
 
-    public static Scenery of(Assembly assembly, AssemblySolids solids) {
+    /**
+     * What there is to see in a pose.
+     *
+     * @param solids of the pose's assembly
+     */
+    public static Scenery of(AssemblySolids solids, Pose pose) {
+        var assembly = pose.assembly();
         var moving =
                 assembly.groups().stream().filter(Group::moves).map(Group::name).collect(Collectors.toSet());
         var boards = solids.solids().stream()
                 .map(placed -> new Board(
-                        placed.part().label(),
+                        placed.label(),
                         Tone.of(placed, moving.contains(placed.group())),
                         placed.solid(),
-                        placed.part().placement()))
+                        placed.placement(pose)))
                 .toList();
-        return new Scenery(boards, assembly.blocks(), assembly.box());
+        var blocks = assembly.groups().stream()
+                .flatMap(group -> group.blocks().stream()
+                        .map(block -> new Block(block.label(), block.kind(), pose.moved(group.name(), block.box()))))
+                .toList();
+        return new Scenery(boards, blocks, pose.box());
     }
 }

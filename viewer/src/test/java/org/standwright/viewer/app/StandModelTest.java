@@ -57,6 +57,17 @@ class StandModelTest {
     }
 
     @Test
+    void takesTheSolidsOfTheSameBoardsOverWhenItIsOpenedAgain() {
+        var again = demo.next(Optional.empty());
+
+        assertThat(again.product()).isNotSameAs(demo.product());
+        for (int i = 0; i < demo.product().solids().solids().size(); i++) {
+            assertThat(again.product().solids().solids().get(i).solid())
+                    .isSameAs(demo.product().solids().solids().get(i).solid());
+        }
+    }
+
+    @Test
     void keepsTheStandWhenTheNextOneIsRefused() {
         model.show(demo);
         model.refuse("no such file");
