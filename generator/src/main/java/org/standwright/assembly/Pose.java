@@ -15,13 +15,14 @@ import org.standwright.geom.Vec3;
  *
  * <p>Drawing apart moves each thing straight away from the centre of the assembly's box, by the explosion factor times the
  * way from there to the centre of the thing's own box, both taken closed: with 0 nothing moves, with 1 every thing is
- * twice as far out. Nothing turns or changes its size, so what was apart stays apart. An open drawer moves by its share of
- * the travel besides.
+ * twice as far out. Nothing turns or changes its size, so boxes that were apart stay apart. An open drawer moves by its
+ * share of the travel besides.
  *
  * @param open by the name of a group that moves, 0 for closed to 1 for all its travel; groups not named are closed
  * @param explosion factor, 0 for together
+ * @param centre that things are drawn away from
  */
-public record Pose(Assembly assembly, Map<String, Double> open, double explosion) {
+public record Pose(Assembly assembly, Map<String, Double> open, double explosion, Vec3 centre) {
     public Pose {
         open = Collections.unmodifiableMap(new TreeMap<>(open));
         for (var entry : open.entrySet()) {
@@ -33,28 +34,25 @@ public record Pose(Assembly assembly, Map<String, Double> open, double explosion
 
     /** As it stands on the floor. */
     public static Pose closed(Assembly assembly) {
-        return new Pose(assembly, Map.of(), 0);
+        return new Pose(assembly, Map.of(), 0, assembly.box().centre());
     }
 
     /** The same with one group open, 0 for closed to 1 for all its travel. */
     public Pose withOpen(String group, double share) {
         var more = new TreeMap<>(open);
         more.put(group, share);
-        return new Pose(assembly, more, explosion);
+        return new Pose(assembly, more, explosion, centre);
     }
 
     /** The same drawn apart by a factor, 0 for together. */
     public Pose exploded(double factor) {
-        return new Pose(assembly, open, factor);
+        return new Pose(assembly, open, factor, centre);
     }
 
     /** How far a thing of {@code group} goes from where it belongs, mm; {@code box} is around it there. */
     public Vec3 shift(String group, Box3 box) {
         var slid = group(assembly, group).travel().times(open.getOrDefault(group, 0.0));
-        var apart = explosion == 0
-                ? Vec3.ZERO
-                : box.centre().minus(assembly.box().centre()).times(explosion);
-        return apart.plus(slid);
+        return box.centre().minus(centre).times(explosion).plus(Vec3.ZERO).plus(slid); // 0, never -0
     }
 
     /** The box of a thing of {@code group} where it is now. */

@@ -137,7 +137,7 @@ public final class Solid {
             for (int axis = 0; axis < 3; axis++) {
                 turned[i] += (int) component(axes[axis], i % 3) * vertices[v + axis];
             }
-            exact("a corner", turned[i], label);
+            exact("a coordinate", turned[i], label);
         }
         return new Solid(turned, triangles);
     }

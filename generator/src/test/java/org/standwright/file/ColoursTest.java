@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.standwright.design.Hang;
 import org.standwright.design.kit.Bar;
 import org.standwright.file.text.DesignFileException;
+import org.standwright.make.Product;
 import org.standwright.part.Colour;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
@@ -86,6 +87,25 @@ class ColoursTest {
 
         assertThat(hang.bar().material().colour()).hasToString("#102030");
         assertThat(hang.bar().material().barWidth()).hasValue(20);
+    }
+
+    /** Boards of two colours are two things to buy, however alike they are. */
+    @Test
+    void sortFrontsOfOneColourFromPanelsOfAnother() {
+        var text = LIBRARY.find(FileKind.STAND, "planer-stand")
+                .orElseThrow()
+                .text()
+                .replace("\"front\": \"birch-18\"", "\"front\": { \"preset\": \"birch-18\", \"colour\": \"#f4f4f0\" }");
+        var product = Product.of(SampleDesign.read(text).design());
+
+        assertThat(product.stops()).isEmpty();
+        assertThat(product.plan().materials())
+                .extracting(material -> material.sheet().material().colour().toString())
+                .contains("#e3cda4", "#f4f4f0");
+        assertThat(product.solids().solids())
+                .filteredOn(placed -> placed.colour().toString().equals("#f4f4f0"))
+                .isNotEmpty()
+                .allSatisfy(placed -> assertThat(placed.label()).contains("front"));
     }
 
     @ParameterizedTest

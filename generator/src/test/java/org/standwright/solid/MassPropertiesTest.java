@@ -151,11 +151,19 @@ class MassPropertiesTest {
     }
 
     @Test
-    void tellTheHandOfASlantedBoardByTheSignOfAProduct() {
+    void haveAProductBelowZeroWhereTheFarCornerIsMissing() {
         var corner = SampleParts.plain().with(Hole.through(550, 350, 80, "corner"));
 
-        // the piece that is missing at high x and y leaves less where x·y is above 0
         assertThat(Solids.of(corner).massProperties(DENSITY).inertia().xy()).isNegative();
+    }
+
+    @Test
+    void loseNothingFarFromTheOrigin() {
+        var solid = Solids.of(SampleParts.crossing());
+        var far = solid.placed(new Placement(Axis.X_PLUS, Axis.Y_PLUS, new Vec3(15_000, -15_000, 16_000)), "far");
+
+        assertThat(far.massProperties(DENSITY).inertia())
+                .isEqualTo(solid.massProperties(DENSITY).inertia());
     }
 
     @Test
