@@ -37,7 +37,7 @@ final class Cells {
                     .toList();
             var changes = changes(cell(around), cluster, List.copyOf(before));
             if (!changes.isEmpty()) {
-                ClosedMesh.add(changes, shell);
+                ClosedMesh.patch(changes, shell);
             }
         }
     }

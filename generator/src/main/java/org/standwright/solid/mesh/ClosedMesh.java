@@ -23,18 +23,23 @@ public final class ClosedMesh {
     public static Mesh of(List<Facet> pieces, Planes planes) {
         var shell = new Shell(planes);
         add(pieces, shell);
+        shell.mend();
         return shell.closed();
     }
 
-    /** Adds the boundaries of pieces, as far as they don't cancel, to a shell. */
-    public static void add(List<Facet> pieces, Shell shell) {
+    /** Adds what pieces change in a surface to the shell that has the rest of it. */
+    public static void patch(List<Facet> pieces, Shell shell) {
+        add(pieces, shell);
+        shell.mendPatched();
+    }
+
+    private static void add(List<Facet> pieces, Shell shell) {
         var welder = new Welder();
         var edges = boundaries(pieces, welder);
         var points = welder.points();
         var broken = TJunctions.broken(EdgeSum.of(edges, points.count()), points, SAME);
         var faces = EdgeSum.of(broken, points.count());
         snap(StraightRuns.joined(faces, points, STRAIGHT, new boolean[points.count()]), points, shell);
-        shell.mend();
     }
 
     private static Edges boundaries(List<Facet> pieces, Welder welder) {

@@ -1,5 +1,7 @@
 package org.standwright.solid.mesh;
 
+import java.util.OptionalDouble;
+
 /** The surface of a solid while it is put together, piece by piece, on the 1/1024 mm grid. */
 public final class Shell {
     private final Planes planes;
@@ -7,7 +9,7 @@ public final class Shell {
     private final Edges edges = new Edges(256);
     private final Edges rims = new Edges(16);
     private final Ints triangles = new Ints(256);
-    private boolean mends;
+    private OptionalDouble mends = OptionalDouble.empty();
 
     /** @param planes that the numbers of planes come from */
     public Shell(Planes planes) {
@@ -51,14 +53,19 @@ public final class Shell {
      * given by {@link #edge} meet corner to corner.
      */
     public void mend() {
-        mends = true;
+        mends = OptionalDouble.of(Mending.HALF_A_STEP);
+    }
+
+    /** As {@link #mend}, when some corners were rounded away from edges that others have brought whole. */
+    public void mendPatched() {
+        mends = OptionalDouble.of(Mending.ROUNDED);
     }
 
     /** The closed mesh, checked. Throws {@link BrokenMeshException} if the pieces make none. */
     public Mesh closed() {
-        var places = mends ? Mending.onePerPlace(edges, points) : Mending.each(points);
-        var sum = EdgeSum.of(mends ? edges.renumbered(places) : edges, points.count());
-        var whole = mends ? Mending.settled(sum, points) : sum;
+        var places = mends.isPresent() ? Mending.onePerPlace(edges, points) : Mending.each(points);
+        var sum = EdgeSum.of(mends.isPresent() ? edges.renumbered(places) : edges, points.count());
+        var whole = mends.isPresent() ? Mending.settled(sum, points, mends.getAsDouble()) : sum;
         var joined = StraightRuns.joined(whole, points, 0, kept(places));
         var cut = Faces.cut(joined.with(rims.renumbered(places)), points, planes);
         for (int i = 0; i < triangles.count(); i++) {
@@ -107,7 +114,7 @@ public final class Shell {
         if (EdgeCheck.isParted(mesh)) {
             return mesh;
         }
-        var parted = TouchSplit.split(mesh);
+        var parted = TouchSplit.split(Folds.smoothed(mesh));
         if (!EdgeCheck.isParted(parted)) {
             throw new BrokenMeshException("it touches itself");
         }
