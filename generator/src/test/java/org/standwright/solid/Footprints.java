@@ -16,52 +16,27 @@ import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.part.Recess;
 
-/** What a part's features take, drawn with JTS from the part alone: footprints seen from above, bores seen end on. */
+/**
+ * What a part's features take, drawn with JTS from the part alone: footprints of all that goes straight down, sections
+ * of all that slopes.
+ */
 final class Footprints implements FeatureVisitor<Void> {
     static final GeometryFactory FACTORY = new GeometryFactory();
 
     /** Takes its whole footprint between two heights. */
-    record Cut(Geometry footprint, double low, double high) {}
-
-    /**
-     * Takes its whole section between two places along x ({@code end}) or y.
-     *
-     * @param section closed ring of (position along the edge, z), convex
-     */
-    record Bore(Coordinate[] section, boolean end, double from, double to) {
-        double low() {
-            return FACTORY.createLineString(section).getEnvelopeInternal().getMinY();
-        }
-
-        double high() {
-            return FACTORY.createLineString(section).getEnvelopeInternal().getMaxY();
-        }
-
-        /** What it takes at one height: a rectangle, or nothing. */
-        Geometry at(double height) {
-            var chord = new Envelope();
-            for (int i = 0; i + 1 < section.length; i++) {
-                var a = section[i];
-                var b = section[i + 1];
-                if (a.y != b.y && Math.min(a.y, b.y) <= height && height <= Math.max(a.y, b.y)) {
-                    chord.expandToInclude(a.x + (b.x - a.x) * (height - a.y) / (b.y - a.y), height);
-                }
-            }
-            if (!(chord.getWidth() > 0)) {
-                return FACTORY.createPolygon();
-            }
-            return FACTORY.toGeometry(
-                    end
-                            ? new Envelope(from, to, chord.getMinX(), chord.getMaxX())
-                            : new Envelope(chord.getMinX(), chord.getMaxX(), from, to));
+    record Cut(Geometry footprint, double low, double high) {
+        Envelope around() {
+            return footprint.getEnvelopeInternal();
         }
     }
 
     private final Part part;
     private final boolean snapped;
     private final List<Cut> cuts = new ArrayList<>();
-    private final List<Bore> bores = new ArrayList<>();
+    private final List<Sloped> sloped = new ArrayList<>();
+    private Geometry blank;
 
     /**
      * The features of {@code part}.
@@ -71,6 +46,7 @@ final class Footprints implements FeatureVisitor<Void> {
     Footprints(Part part, boolean snapped) {
         this.part = part;
         this.snapped = snapped;
+        blank = FACTORY.toGeometry(new Envelope(0, on(part.length()), 0, on(part.width())));
         part.features().forEach(feature -> feature.accept(this));
     }
 
@@ -78,12 +54,13 @@ final class Footprints implements FeatureVisitor<Void> {
         return cuts;
     }
 
-    List<Bore> bores() {
-        return bores;
+    List<Sloped> sloped() {
+        return sloped;
     }
 
+    /** Seen from above: the contour, if the part has one. */
     Geometry blank() {
-        return FACTORY.toGeometry(new Envelope(0, on(part.length()), 0, on(part.width())));
+        return blank;
     }
 
     double thickness() {
@@ -103,13 +80,39 @@ final class Footprints implements FeatureVisitor<Void> {
 
     @Override
     public Void hole(Hole hole) {
-        var footprint = FACTORY.createPolygon(circle(hole.x(), hole.y(), hole.diameter() / 2));
-        return add(footprint, hole.face(), hole.depth().orElse(part.thickness()));
+        double depth = hole.depth().orElse(part.thickness());
+        double r = hole.diameter() / 2;
+        int n = sides(r);
+        if (hole.recess().isPresent()) {
+            double wide = hole.recess().get().diameter() / 2;
+            if (hole.recess().get() instanceof Recess.Countersink cone) {
+                n = sides(wide);
+                sink(hole, n, (wide - r) / Math.tan(Math.toRadians(cone.angle() / 2)));
+            } else if (hole.recess().get() instanceof Recess.Counterbore flat) {
+                add(FACTORY.createPolygon(circle(hole.x(), hole.y(), wide, sides(wide))), hole.face(), flat.depth());
+            }
+        }
+        return add(FACTORY.createPolygon(circle(hole.x(), hole.y(), r, n)), hole.face(), depth);
+    }
+
+    private void sink(Hole hole, int sides, double depth) {
+        if (on(depth) > 0) {
+            var mouth = circle(hole.x(), hole.y(), hole.recess().orElseThrow().diameter() / 2, sides);
+            var bore = circle(hole.x(), hole.y(), hole.diameter() / 2, sides);
+            double top = thickness();
+            sloped.add(
+                    hole.face() == Face.BENCH
+                            ? new Sink(mouth, bore, 0, on(depth))
+                            : new Sink(mouth, bore, top, top - on(depth)));
+        }
     }
 
     @Override
     public Void pocket(Pocket pocket) {
-        return add(rounded(pocket), pocket.face(), pocket.depth().orElse(part.thickness()));
+        return add(
+                RoundedOutline.of(pocket, part, this::on),
+                pocket.face(),
+                pocket.depth().orElse(part.thickness()));
     }
 
     @Override
@@ -118,22 +121,41 @@ final class Footprints implements FeatureVisitor<Void> {
         double reach = end ? part.length() : part.width();
         double from = hole.edge().isFar() ? reach - hole.depth() : 0;
         double to = hole.edge().isFar() ? reach : hole.depth();
-        bores.add(new Bore(circle(hole.along(), hole.z(), hole.diameter() / 2), end, on(from), on(to)));
+        double r = hole.diameter() / 2;
+        sloped.add(new Bore(circle(hole.along(), hole.z(), r, sides(r)), end, on(from), on(to)));
         return null;
     }
 
     @Override
     public Void bevel(Bevel bevel) {
-        throw new UnsupportedOperationException("a bevel is no prism");
+        double setback = on(bevel.depth() * Math.tan(Math.toRadians(bevel.tilt())));
+        double top = thickness();
+        double depth = on(bevel.depth());
+        boolean below = bevel.face() == Face.BENCH;
+        if (setback > 0 && depth > 0) {
+            sloped.add(new BevelStrip(
+                    bevel.edge(),
+                    on(part.length()),
+                    on(part.width()),
+                    setback,
+                    below ? 0 : top,
+                    below ? depth : top - depth));
+        }
+        return null;
     }
 
     @Override
     public Void contour(Contour contour) {
-        throw new UnsupportedOperationException("a contour is no prism");
+        var corners = contour.outline().corners().stream()
+                .map(corner -> new Coordinate(on(corner.x()), on(corner.y())))
+                .toArray(Coordinate[]::new);
+        var ring = new ArrayList<>(List.of(corners));
+        ring.add(corners[0]);
+        blank = FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
+        return null;
     }
 
-    private Coordinate[] circle(double x, double y, double r) {
-        int n = sides(r);
+    private Coordinate[] circle(double x, double y, double r, int n) {
         double reach = r * Math.sqrt(2 * Math.PI / (n * Math.sin(2 * Math.PI / n)));
         return IntStream.rangeClosed(0, n)
                 .mapToDouble(i -> i % n * 2 * Math.PI / n)
@@ -142,48 +164,12 @@ final class Footprints implements FeatureVisitor<Void> {
     }
 
     /** Within 0.05 mm of the circle, in steps of four sides from 12 to 64. */
-    private static int sides(double r) {
+    static int sides(double r) {
         int n = 12;
         while (n < 64 && r * (1 - Math.cos(Math.PI / n)) > 0.05) {
             n += 4;
         }
         return n;
-    }
-
-    /** A rectangle with an arc, as a hole of that radius has it, where neither side of a corner is open. */
-    private Geometry rounded(Pocket pocket) {
-        var area = pocket.area();
-        boolean left = on(area.x0()) <= 0;
-        boolean right = on(area.x1()) >= on(part.length());
-        boolean front = on(area.y0()) <= 0;
-        boolean rear = on(area.y1()) >= on(part.width());
-        double r = pocket.radius();
-        var ring = new ArrayList<Coordinate>();
-        ring.addAll(corner(area.x1(), area.y1(), right || rear ? 0 : r, 0));
-        ring.addAll(corner(area.x0(), area.y1(), left || rear ? 0 : r, 1));
-        ring.addAll(corner(area.x0(), area.y0(), left || front ? 0 : r, 2));
-        ring.addAll(corner(area.x1(), area.y0(), right || front ? 0 : r, 3));
-        ring.add(ring.get(0));
-        return FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
-    }
-
-    private List<Coordinate> corner(double x, double y, double r, int quarter) {
-        double middleX = quarter == 0 || quarter == 3 ? x - r : x + r;
-        double middleY = quarter < 2 ? y - r : y + r;
-        if (r == 0) {
-            return List.of(new Coordinate(on(x), on(y)));
-        }
-        int chords = Math.max(16, sides(r)) / 4;
-        double sine = Math.sin(Math.PI / 2 / chords);
-        // between its ends the arc's corners stand out so far that its triangles from the middle add up to its sector
-        double out = (Math.sqrt(r * r + (chords - 2) * Math.PI / 2 * r * r / sine) - r) / (chords - 2);
-        return IntStream.rangeClosed(0, chords)
-                .mapToObj(i -> {
-                    double angle = Math.PI / 2 * (quarter + (double) i / chords);
-                    double reach = i == 0 || i == chords ? r : out;
-                    return new Coordinate(on(middleX + reach * Math.cos(angle)), on(middleY + reach * Math.sin(angle)));
-                })
-                .toList();
     }
 
     private Void add(Geometry footprint, Face face, double depth) {

@@ -3,21 +3,22 @@ package org.standwright.solid;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.Stream;
+import java.util.stream.DoubleStream;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.standwright.part.Part;
-import org.standwright.solid.Footprints.Bore;
 import org.standwright.solid.Footprints.Cut;
 
 /**
  * The volume of a machined board by plane areas at each height, united by JTS on the 1/1024 mm grid. Between two
- * neighbouring depths a feature of a face takes its whole footprint or nothing. A bore from an edge takes a rectangle
- * that grows and shrinks with its section; there the areas are integrated by Simpson's rule, halving until it holds.
+ * neighbouring depths a feature that goes straight down takes its whole footprint or nothing, so their sum is exact.
+ * What slopes takes a section that changes with height; what of it is not gone already is integrated by Simpson's rule,
+ * halving until it holds.
  */
 final class LayeredVolume {
-    /** Of one layer with bores in it, mm³. */
+    /** Of one layer of what slopes, mm³. */
     private static final double CLOSE = 0.01;
 
     private static final int HALVINGS = 14;
@@ -33,54 +34,95 @@ final class LayeredVolume {
         return new LayeredVolume(part).volume();
     }
 
-    private TreeSet<Double> heights() {
-        var heights = new TreeSet<>(List.of(0.0, footprints.thickness()));
-        footprints.cuts().forEach(cut -> heights.addAll(List.of(cut.low(), cut.high())));
-        for (var bore : footprints.bores()) {
-            for (var corner : bore.section()) {
-                heights.add(Math.max(0, Math.min(corner.y, footprints.thickness())));
-            }
-        }
-        return heights;
-    }
-
     private double volume() {
-        double volume = 0;
-        double low = 0;
-        for (double high : heights().tailSet(0.0, false)) {
-            volume += layer(low, high);
-            low = high;
+        double volume = footprints.blank().getArea() * footprints.thickness();
+        for (var cluster : Clusters.of(footprints.cuts(), Cut::around)) {
+            volume -= straight(cluster);
+        }
+        for (var cluster : Clusters.of(footprints.sloped(), Sloped::around)) {
+            volume -= sloping(cluster);
         }
         return volume;
     }
 
-    private double layer(double low, double high) {
-        double middle = (low + high) / 2;
-        var taken = footprints.cuts().stream()
-                .filter(cut -> cut.low() < middle && middle < cut.high())
+    /** What footprints that touch no others take. */
+    private double straight(List<Cut> cuts) {
+        double taken = 0;
+        double low = 0;
+        for (double high : heights(levels(cuts))) {
+            taken += (high - low) * within(united(at(cuts, (low + high) / 2))).getArea();
+            low = high;
+        }
+        return taken;
+    }
+
+    /** What sloping cuts that touch no others take beyond what is gone straight down. */
+    private double sloping(List<Sloped> cuts) {
+        var around = new Envelope();
+        cuts.forEach(cut -> around.expandToInclude(cut.around()));
+        var others = footprints.cuts().stream()
+                .filter(cut -> cut.around().intersects(around))
+                .toList();
+        double taken = 0;
+        double low = 0;
+        for (double high :
+                heights(DoubleStream.concat(levels(others), cuts.stream().flatMapToDouble(Sloped::heights)))) {
+            taken += layer(cuts, at(others, (low + high) / 2), around, low, high);
+            low = high;
+        }
+        return taken;
+    }
+
+    private double layer(List<Sloped> cuts, List<Geometry> gone, Envelope around, double low, double high) {
+        var here = cuts.stream()
+                .filter(cut -> cut.low() <= low && high <= cut.high())
+                .toList();
+        if (here.isEmpty()) {
+            return 0;
+        }
+        var left = OverlayNGRobust.overlay(
+                within(Footprints.FACTORY.toGeometry(around)), united(gone), OverlayNG.DIFFERENCE);
+        return integral(height -> sections(here, height, left), low, high);
+    }
+
+    private static double sections(List<Sloped> cuts, double height, Geometry left) {
+        var united = united(cuts.stream().map(cut -> cut.at(height)).toList());
+        return left.isRectangle() && left.getEnvelopeInternal().covers(united.getEnvelopeInternal())
+                ? united.getArea()
+                : OverlayNGRobust.overlay(united, left, OverlayNG.INTERSECTION).getArea();
+    }
+
+    /** What of an area the board had before any feature. */
+    private Geometry within(Geometry area) {
+        return footprints.blank().isRectangle()
+                ? area
+                : OverlayNGRobust.overlay(footprints.blank(), area, OverlayNG.INTERSECTION);
+    }
+
+    private static List<Geometry> at(List<Cut> cuts, double height) {
+        return cuts.stream()
+                .filter(cut -> cut.low() < height && height < cut.high())
                 .map(Cut::footprint)
                 .toList();
-        var bores = footprints.bores().stream()
-                .filter(bore -> bore.low() < middle && middle < bore.high())
-                .toList();
-        if (bores.isEmpty()) {
-            return (high - low) * area(taken);
-        }
-        return integral(height -> area(taken, bores, height), low, high);
     }
 
-    private double area(List<Geometry> taken, List<Bore> bores, double height) {
-        return area(Stream.concat(taken.stream(), bores.stream().map(bore -> bore.at(height)))
-                .toList());
+    private static Geometry united(List<Geometry> areas) {
+        if (areas.isEmpty()) {
+            return Footprints.FACTORY.createPolygon();
+        }
+        return areas.size() == 1 ? areas.get(0) : OverlayNGRobust.union(areas, Footprints.FACTORY);
     }
 
-    private double area(List<Geometry> taken) {
-        if (taken.isEmpty()) {
-            return footprints.blank().getArea();
-        }
-        var united = OverlayNGRobust.union(Footprints.FACTORY.buildGeometry(taken));
-        return OverlayNGRobust.overlay(footprints.blank(), united, OverlayNG.DIFFERENCE)
-                .getArea();
+    private static DoubleStream levels(List<Cut> cuts) {
+        return cuts.stream().flatMapToDouble(cut -> DoubleStream.of(cut.low(), cut.high()));
+    }
+
+    /** Rising from the bench to the show face, without the bench itself. */
+    private Iterable<Double> heights(DoubleStream any) {
+        var heights = new TreeSet<Double>();
+        heights.add(footprints.thickness());
+        any.forEach(height -> heights.add(Math.max(0, Math.min(height, footprints.thickness()))));
+        return heights.tailSet(0.0, false);
     }
 
     private static double integral(DoubleUnaryOperator area, double low, double high) {

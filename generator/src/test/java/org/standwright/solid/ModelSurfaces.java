@@ -1,74 +1,83 @@
 package org.standwright.solid;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Point;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Part;
-import org.standwright.solid.Footprints.Bore;
 
 /**
- * The surfaces of a part before any rounding: upright ones as outlines seen from above, level ones as heights, and the
- * walls of every bore. A vertex of the solid lies on two of these at least.
+ * The surfaces of a part before any rounding: upright ones as outlines seen from above, level ones as heights, and those
+ * that slope. A vertex of the solid lies on two of these at least.
  */
 final class ModelSurfaces {
-    private final Geometry outlines;
+    private final List<IndexedFacetDistance> outlines;
     private final TreeSet<Double> levels;
-    private final List<Bore> bores;
+    private final List<Sloped> sloped;
+    private final boolean touching;
 
-    private ModelSurfaces(Geometry outlines, TreeSet<Double> levels, List<Bore> bores) {
+    private ModelSurfaces(
+            List<IndexedFacetDistance> outlines, TreeSet<Double> levels, List<Sloped> sloped, boolean touching) {
         this.outlines = outlines;
         this.levels = levels;
-        this.bores = bores;
+        this.sloped = sloped;
+        this.touching = touching;
     }
 
     static ModelSurfaces of(Part part) {
         var footprints = new Footprints(part, false);
-        var lines = new TreeSet<Geometry>();
+        var lines = new ArrayList<Geometry>(List.of(footprints.blank()));
         var levels = new TreeSet<>(List.of(0.0, part.thickness()));
-        lines.add(footprints.blank().getBoundary());
         footprints.cuts().forEach(cut -> {
-            lines.add(cut.footprint().getBoundary());
+            lines.add(cut.footprint());
             levels.addAll(List.of(cut.low(), cut.high()));
         });
         // the bottom of a bore is upright
-        footprints
-                .bores()
-                .forEach(bore ->
-                        lines.add(bore.at((bore.low() + bore.high()) / 2).getBoundary()));
-        return new ModelSurfaces(Footprints.FACTORY.buildGeometry(lines), levels, footprints.bores());
+        footprints.sloped().stream()
+                .filter(Bore.class::isInstance)
+                .forEach(bore -> lines.add(bore.at((bore.low() + bore.high()) / 2)));
+        var outlines = lines.stream()
+                .map(line -> new IndexedFacetDistance(line.getBoundary()))
+                .toList();
+        return new ModelSurfaces(outlines, levels, footprints.sloped(), false);
     }
 
-    /** With the heights half-way up the edges in which a solid may touch itself. */
+    /** With the vertices half-way up upright edges in which two features may touch. */
     ModelSurfaces withMiddles() {
-        var more = new TreeSet<>(levels);
-        levels.forEach(a -> levels.forEach(b -> more.add((a + b) / 2)));
-        return new ModelSurfaces(outlines, more, bores);
+        return new ModelSurfaces(outlines, levels, sloped, true);
     }
 
     /** Distance of a vertex to the second nearest of the surfaces, mm. */
     double distance(Vec3 vertex) {
         var fromAbove = Footprints.FACTORY.createPoint(new Coordinate(vertex.x(), vertex.y()));
+        var walls = walls(fromAbove);
         double level = levels.stream()
                 .mapToDouble(height -> Math.abs(height - vertex.z()))
                 .min()
                 .orElseThrow();
-        var walls = bores.stream().mapToDouble(bore -> wall(bore, vertex));
-        return DoubleStream.concat(DoubleStream.of(outlines.distance(fromAbove), level), walls)
-                .sorted()
-                .skip(1)
-                .findFirst()
-                .orElseThrow();
+        double second = second(DoubleStream.concat(
+                DoubleStream.of(walls[0], level), sloped.stream().mapToDouble(slope -> slope.distance(vertex))));
+        return touching ? Math.min(second, walls[1]) : second;
     }
 
-    private static double wall(Bore bore, Vec3 vertex) {
-        double in = bore.end() ? vertex.x() : vertex.y();
-        if (in < bore.from() - 1 / 1024.0 || in > bore.to() + 1 / 1024.0) {
-            return Double.POSITIVE_INFINITY;
+    /** Distances of the two nearest outlines. */
+    private double[] walls(Point fromAbove) {
+        double nearest = Double.POSITIVE_INFINITY;
+        double next = Double.POSITIVE_INFINITY;
+        for (var outline : outlines) {
+            double distance = outline.distance(fromAbove);
+            next = Math.min(next, Math.max(nearest, distance));
+            nearest = Math.min(nearest, distance);
         }
-        var endOn = new Coordinate(bore.end() ? vertex.y() : vertex.x(), vertex.z());
-        return Footprints.FACTORY.createLineString(bore.section()).distance(Footprints.FACTORY.createPoint(endOn));
+        return new double[] {nearest, next};
+    }
+
+    private static double second(DoubleStream distances) {
+        return distances.sorted().skip(1).findFirst().orElseThrow();
     }
 }

@@ -2,9 +2,16 @@ package org.standwright.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import org.locationtech.jts.geom.Envelope;
+import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
+import org.standwright.geom.Vec2;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
+import org.standwright.part.Contour;
 import org.standwright.part.Edge;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
@@ -14,105 +21,198 @@ import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.part.Recess;
 import org.standwright.part.Run;
 
-/** Boards with features at random. */
+/**
+ * Boards with features at random: those of even seeds lie anywhere, those of odd seeds on a coarse lattice, where most
+ * share planes, edges or corners with others. In three of ten boards sloping cuts meet others as chance has it; in the
+ * rest they keep clear.
+ */
 final class RandomPart {
     private static final double LENGTH = 300;
     private static final double WIDTH = 200;
+    private static final int MOST_SLOPING = 6;
+    private static final int TRIES = 20;
 
     private final SplittableRandom random;
-    /** Everything lies on multiples of this, mm: a coarse step makes features flush, tangent and touching. */
+    /** Everything lies on multiples of this, mm. */
     private final double step;
 
     private final double thickness;
+    private final boolean meeting;
+    private final RandomOutline outlines;
+    private final List<Feature> features = new ArrayList<>();
 
-    private RandomPart(long seed, double step) {
+    private RandomPart(long seed) {
         random = new SplittableRandom(seed);
-        this.step = step;
-        thickness = step > 1 ? 18 : random.nextDouble(12, 25);
+        step = seed % 2 == 0 ? 1e-9 : 10 * random.nextInt(1, 3);
+        thickness = step > 1 ? 6 * random.nextInt(2, 5) : random.nextDouble(9, 30);
+        meeting = seed / 2 % 10 < 3;
+        outlines = new RandomOutline(random, step);
     }
 
-    /** Features that lie anywhere. */
-    static Part anywhere(long seed, int fewest, int most) {
-        return new RandomPart(seed, 1e-9).part("anywhere " + seed, fewest, most);
+    static Part of(long seed) {
+        var random = new RandomPart(seed);
+        random.fill();
+        var material = new Material("board", random.thickness, 700, Grain.NONE);
+        var blank = Part.blank((seed % 2 == 0 ? "anywhere " : "lattice ") + seed, material, LENGTH, WIDTH);
+        return blank.with(random.features);
     }
 
-    /** Features on a coarse lattice: most of them share planes, edges or corners with others. */
-    static Part onLattice(long seed, int fewest, int most) {
-        return new RandomPart(seed, 20).part("lattice " + seed, fewest, most);
-    }
-
-    /** Many holes into the edges, so that they meet each other and a few other features. */
-    static Part bored(long seed) {
-        var random = new RandomPart(seed, seed % 2 == 0 ? 1e-9 : 20);
-        var features = new ArrayList<Feature>();
-        for (int i = 0; i < 8; i++) {
-            features.add(random.edgeHole());
+    private void fill() {
+        if (random.nextInt(4) == 0) {
+            features.add(new Contour(contour(), "contour"));
         }
-        return random.part("bored " + seed, 1, 3).with(features);
-    }
-
-    private Part part(String name, int fewest, int most) {
-        var material = new Material("board", thickness, 700, Grain.NONE);
-        int count = random.nextInt(fewest, most + 1);
-        List<Feature> features = new ArrayList<>();
-        while (features.size() < count) {
-            features.add(feature());
+        int count = random.nextInt(6) > 0 ? random.nextInt(21) : random.nextInt(21, 61);
+        int sloping = Math.min(count, random.nextInt(MOST_SLOPING + 1));
+        for (int i = sloping; i < count; i++) {
+            features.add(straight());
         }
-        return Part.blank(name, material, LENGTH, WIDTH).with(features);
+        for (int i = 0; i < sloping; i++) {
+            addSloping();
+        }
     }
 
-    private Feature feature() {
-        return switch (random.nextInt(6)) {
-            case 0, 1 -> channel();
-            case 2, 3 -> hole();
-            case 4 -> pocket();
-            default -> edgeHole();
+    /** Most of the blank: cut corners, notches, or anything. */
+    private Outline contour() {
+        return random.nextBoolean()
+                ? outlines.within(new Rect(0, 0, LENGTH, WIDTH))
+                : new Outline(List.of(
+                        new Vec2(0, 0),
+                        new Vec2(LENGTH, 0),
+                        new Vec2(LENGTH, 100),
+                        new Vec2(random.nextBoolean() ? 160 : 280, 100),
+                        new Vec2(160, WIDTH),
+                        new Vec2(0, WIDTH)));
+    }
+
+    /** One whose walls are upright. */
+    private Feature straight() {
+        return switch (random.nextInt(8)) {
+            case 0, 1 -> new Channel(face(), random.nextBoolean() ? Run.ALONG : Run.ACROSS, area(), depth());
+            case 2 -> pocket(Outline.of(area()));
+            case 3, 4 -> pocket(outlines.within(area()));
+            case 5 -> counterbored(hole());
+            default -> hole();
         };
     }
 
-    private Channel channel() {
-        return new Channel(face(), Run.ALONG, area(), depth());
+    private void addSloping() {
+        for (int i = 0; i < TRIES; i++) {
+            var feature = sloping();
+            if (meeting || isClear(feature)) {
+                features.add(feature);
+                return;
+            }
+        }
     }
 
+    private Feature sloping() {
+        return switch (random.nextInt(5)) {
+            case 0, 1 -> edgeHole();
+            case 2 -> bevel();
+            default -> countersunk(hole());
+        };
+    }
+
+    /** Whether a feature shares no place, seen from above, with those there are. */
+    private boolean isClear(Feature feature) {
+        var around = around(feature);
+        around.expandBy(1);
+        return features.stream().noneMatch(other -> around(other).intersects(around));
+    }
+
+    private Envelope around(Feature feature) {
+        var taken = new Footprints(
+                Part.blank("board", new Material("board", thickness, 700, Grain.NONE), LENGTH, WIDTH)
+                        .with(feature),
+                false);
+        var around = new Envelope();
+        taken.cuts().forEach(cut -> around.expandToInclude(cut.around()));
+        taken.sloped().forEach(cut -> around.expandToInclude(cut.around()));
+        return around;
+    }
+
+    /** Over the whole length, over the whole width, at a corner or anywhere; seldom large. */
     private Rect area() {
         double x0 = between(0, LENGTH - 2 * step - 1);
         double y0 = between(0, WIDTH - 2 * step - 1);
-        double x1 = between(x0 + step + 0.5, LENGTH);
-        double y1 = between(y0 + step + 0.5, WIDTH);
-        return switch (random.nextInt(4)) {
+        double x1 = between(x0 + step + 0.5, x0 + step + 0.5 + (LENGTH - x0 - step - 0.5) * share());
+        double y1 = between(y0 + step + 0.5, y0 + step + 0.5 + (WIDTH - y0 - step - 0.5) * share());
+        return switch (random.nextInt(8)) {
             case 0 -> new Rect(0, y0, LENGTH, y1);
             case 1 -> new Rect(x0, 0, x1, WIDTH);
+            case 2 -> new Rect(0, y0, x1, y1);
+            case 3 -> new Rect(x0, y0, LENGTH, WIDTH);
             default -> new Rect(x0, y0, x1, y1);
         };
     }
 
-    private Pocket pocket() {
-        var area = area();
-        double most = Math.min(area.width(), area.height()) / 2;
-        double radius = step > 1 ? Math.min(most, 5 * random.nextInt(0, 5)) : random.nextDouble(0, most);
-        return random.nextInt(3) == 0
-                ? Pocket.through(area, radius, "cutout")
-                : Pocket.blind(face(), area, radius, depth(), "pocket");
+    private double share() {
+        double share = random.nextDouble();
+        return share * share;
+    }
+
+    private Pocket pocket(Outline outline) {
+        double most = RandomOutline.largestRadius(outline);
+        double radius = switch (random.nextInt(4)) {
+            case 0 -> 0;
+            case 1 -> most;
+            default -> step > 1 ? Math.min(most, 5 * random.nextInt(1, 5)) : random.nextDouble() * most;
+        };
+        var depth = random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(depth());
+        var rounded = new Pocket(face(), outline, radius, depth, "pocket");
+        var blank = Part.blank("board", new Material("board", thickness, 700, Grain.NONE), LENGTH, WIDTH);
+        // a corner that points inwards may reach into the rounding of another
+        return RoundedOutline.of(rounded, blank, mm -> mm).isValid()
+                ? rounded
+                : new Pocket(rounded.face(), outline, 0, depth, "pocket");
     }
 
     private EdgeHole edgeHole() {
         var edge = Edge.values()[random.nextInt(4)];
-        double radius = step > 1 ? 3 * random.nextInt(1, 3) : random.nextDouble(1, thickness / 2);
-        double z = step > 1 ? 3 * random.nextInt(2, 5) : random.nextDouble(radius, thickness - radius);
+        double most = thickness / 2 - 1;
+        double radius = step > 1 ? 3 * random.nextInt(1, (int) most / 3 + 1) : random.nextDouble(1, most);
+        double z = step > 1 ? thickness / 2 : random.nextDouble(radius, thickness - radius);
         double along = between(radius, (edge.isEnd() ? WIDTH : LENGTH) - radius);
-        double depth = between(step > 1 ? step : 1, (edge.isEnd() ? LENGTH : WIDTH) - 1);
+        double reach = edge.isEnd() ? LENGTH : WIDTH;
+        double depth = random.nextInt(10) == 0 ? reach : between(step > 1 ? step : 1, 0.5 * reach);
         return new EdgeHole(edge, along, z, 2 * radius, depth, "bore");
     }
 
+    private Bevel bevel() {
+        var edge = Edge.values()[random.nextInt(4)];
+        double depth = random.nextInt(3) == 0 ? thickness : depth();
+        return new Bevel(edge, face(), step > 1 ? 45 : random.nextDouble(5, 70), depth);
+    }
+
     private Hole hole() {
-        double radius = step > 1 ? 5 * random.nextInt(1, 5) : random.nextDouble(1, 40);
+        double radius = step > 1 ? 5 * random.nextInt(1, 5) : 1 + 39 * share();
         double x = between(radius, LENGTH - radius);
         double y = between(radius, WIDTH - radius);
         return random.nextInt(3) == 0
-                ? Hole.through(x, y, 2 * radius, "through")
+                ? new Hole(face(), x, y, 2 * radius, OptionalDouble.empty(), Optional.empty(), "through")
                 : Hole.blind(face(), x, y, 2 * radius, depth(), "blind");
+    }
+
+    private Hole counterbored(Hole hole) {
+        double wider = step > 1 ? 10 : random.nextDouble(0.5, 15);
+        double depth = random.nextDouble(0.1, 0.9) * hole.depthIn(thickness);
+        return recessed(hole, new Recess.Counterbore(hole.diameter() + wider, step > 1 ? 1 : depth));
+    }
+
+    private Hole countersunk(Hole hole) {
+        double wider = step > 1 ? 4 : random.nextDouble(0.5, 10);
+        double angle = step > 1 ? 90 : random.nextDouble(60, 140);
+        return recessed(hole, new Recess.Countersink(hole.diameter() + wider, angle));
+    }
+
+    /** With the recess, where the board has room for it. */
+    private Hole recessed(Hole hole, Recess recess) {
+        var wide = hole.with(recess).area();
+        boolean fits = wide.x0() >= 0 && wide.y0() >= 0 && wide.x1() <= LENGTH && wide.y1() <= WIDTH;
+        return fits && recess.depth(hole.diameter()) < hole.depthIn(thickness) - 0.01 ? hole.with(recess) : hole;
     }
 
     private Face face() {
@@ -120,10 +220,13 @@ final class RandomPart {
     }
 
     private double depth() {
-        return step > 1 ? 3 * random.nextInt(2, 5) : random.nextDouble(1, thickness - 1);
+        return step > 1 ? 3 * random.nextInt(1, (int) thickness / 3) : random.nextDouble(1, thickness - 1);
     }
 
     private double between(double low, double high) {
+        if (high <= low) {
+            return low;
+        }
         double steps = Math.rint(random.nextDouble(low, high) / step);
         return Math.max(low, Math.min(high, steps * step));
     }
