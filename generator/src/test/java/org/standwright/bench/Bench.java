@@ -17,7 +17,7 @@ public final class Bench {
         MakeBench.print("drill-press-stand");
         System.out.println();
         pipeline();
-        System.out.println("\nsolids, warm");
+        System.out.println();
         SolidBench.main(args);
         System.out.println("\nsheet plans, random jobs on 2440 x 1220 mm");
         SheetBench.main(args);

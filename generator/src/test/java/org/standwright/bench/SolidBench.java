@@ -1,7 +1,11 @@
 package org.standwright.bench;
 
-import java.util.Arrays;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.standwright.part.Part;
 import org.standwright.solid.Fineness;
@@ -9,44 +13,97 @@ import org.standwright.solid.SampleParts;
 import org.standwright.solid.Solid;
 import org.standwright.solid.Solids;
 
-/** Prints size and warm build time of the solids of the sample parts, as a table. */
+/** Prints what the solids of the sample parts take, beside what another library takes for the same cuts. */
 public final class SolidBench {
-    private static final int WARM_UP = 15;
-    private static final int RUNS = 25;
+    private static final int ROUNDS = 5;
+    /** Of one round, each way. */
+    private static final int FEWEST = 3;
+
+    private static final int MILLIS = 100;
 
     private SolidBench() {}
 
-    public static void main(String[] args) {
-        print("%-14s %8s %9s %9s %9s %9s", "part", "features", "vertices", "triangles", "median ms", "least ms");
-        Stream.concat(
-                        SampleParts.all().values().stream(),
-                        Stream.of(SampleParts.grid(10, 10), SampleParts.grid(20, 10)))
-                .forEach(SolidBench::measure);
+    private record Measured(Part part, Solid solid, Timing ours) {
+        int features() {
+            return part.features().size();
+        }
     }
 
-    private static void measure(Part part) {
-        for (int i = 0; i < WARM_UP; i++) {
-            Solids.of(part, Fineness.FILE);
+    private record Compared(Measured measured, Timing theirs, String way, OtherKernel.Size size) {}
+
+    public static void main(String[] args) throws IOException {
+        var parts = Stream.concat(
+                        SampleParts.measured().stream(), IntStream.of(5, 10, 20).mapToObj(SampleParts::brokenInto))
+                .toList();
+        var kernel = OtherKernel.start(parts);
+        try {
+            compare(parts, kernel);
+        } finally {
+            if (kernel.isPresent()) {
+                kernel.get().close();
+            }
         }
-        var millis = new double[RUNS];
-        Solid solid = Solids.of(part, Fineness.FILE);
-        for (int i = 0; i < RUNS; i++) {
-            long start = System.nanoTime();
-            solid = Solids.of(part, Fineness.FILE);
-            millis[i] = (System.nanoTime() - start) / 1e6;
+        SolidAims.print();
+    }
+
+    private static void compare(List<Part> parts, Optional<OtherKernel> kernel) {
+        var compared = new ArrayList<Compared>();
+        System.out.println("solids for files, warm, milliseconds");
+        print("%-26s %8s %8s %9s %9s %9s %9s", "part", "features", "vertices", "triangles", "median", "p95", "least");
+        for (var part : parts) {
+            measure(part, kernel, compared);
         }
-        Arrays.sort(millis);
+        if (compared.isEmpty()) {
+            return;
+        }
+        System.out.println("\nthe same cuts by manifold-3d in WebAssembly, in turn with ours: medians, milliseconds");
         print(
-                "%-14s %8d %9d %9d %9.2f %9.2f",
-                part.name(),
-                part.features().size(),
-                solid.vertexCount(),
-                solid.triangleCount(),
-                millis[RUNS / 2],
-                millis[0]);
+                "%-26s %8s %9s %9s %7s %9s %10s %12s  %s",
+                "part", "features", "ours", "manifold", "ratio", "our tri.", "its simpl.", "volume, mm3", "its way");
+        compared.forEach(SolidBench::row);
     }
 
-    private static void print(String format, Object... values) {
+    /** In turn, so that what else the machine does slows both down. */
+    private static void measure(Part part, Optional<OtherKernel> kernel, List<Compared> compared) {
+        Runnable work = () -> Solids.of(part, Fineness.FILE);
+        Timing.runs(work, 1, 1000);
+        var way = kernel.map(other -> other.warm(part, 500));
+        var ours = new ArrayList<Double>();
+        var theirs = new ArrayList<Double>();
+        for (int i = 0; i < ROUNDS; i++) {
+            ours.addAll(Timing.runs(work, FEWEST, MILLIS));
+            kernel.ifPresent(other -> theirs.addAll(other.runs(part, MILLIS)));
+        }
+        var measured = new Measured(part, Solids.of(part, Fineness.FILE), Timing.of(ours));
+        print(
+                "%-26s %8d %8d %9d %9.2f %9.2f %9.2f",
+                part.name(),
+                measured.features(),
+                measured.solid.vertexCount(),
+                measured.solid.triangleCount(),
+                measured.ours.median(),
+                measured.ours.p95(),
+                measured.ours.least());
+        kernel.ifPresent(
+                other -> compared.add(new Compared(measured, Timing.of(theirs), way.orElseThrow(), other.size(part))));
+    }
+
+    private static void row(Compared compared) {
+        var measured = compared.measured;
+        print(
+                "%-26s %8d %9.2f %9.2f %7.2f %9d %10d %12.4f  %s",
+                measured.part.name(),
+                measured.features(),
+                measured.ours.median(),
+                compared.theirs.median(),
+                measured.ours.median() / compared.theirs.median(),
+                measured.solid.triangleCount(),
+                compared.size.simplified(),
+                measured.solid.volume() - compared.size.volume(),
+                compared.size.status().equals("NoError") ? compared.way : compared.size.status());
+    }
+
+    static void print(String format, Object... values) {
         System.out.println(String.format(Locale.ROOT, format, values));
     }
 }

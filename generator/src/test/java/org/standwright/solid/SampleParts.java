@@ -3,8 +3,12 @@ package org.standwright.solid;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
+import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
+import org.standwright.geom.Vec2;
+import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
 import org.standwright.part.Edge;
 import org.standwright.part.EdgeHole;
@@ -15,11 +19,13 @@ import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.part.Recess;
 import org.standwright.part.Run;
 
 /** Boards as they come up in cabinets, and some that ask more of the solid than cabinets do. */
 public final class SampleParts {
     public static final Material PLYWOOD = new Material("birch plywood", 18, 680, Grain.ALONG_LENGTH);
+    private static final Material BACK = new Material("thin plywood", 6, 680, Grain.ALONG_LENGTH);
     private static final Material THIN = new Material("drawer plywood", 12, 680, Grain.ALONG_LENGTH);
 
     private SampleParts() {}
@@ -173,6 +179,108 @@ public final class SampleParts {
                         new EdgeHole(Edge.X0, 150, 9, 5, 590, "long one"),
                         new EdgeHole(Edge.Y1, 450, 11, 6, 300, "across the long one"),
                         new EdgeHole(Edge.Y0, 550, 9, 6, 400, "out at the other edge"));
+    }
+
+    /** The six that builders are measured by: the first of them is {@link #shelves()}. */
+    public static List<Part> measured() {
+        return List.of(shelves(), pinSide(), backWithCutouts(), mixed(), cleat(), crowded());
+    }
+
+    /** A side with two rows of thirty holes for shelf pins. */
+    public static Part pinSide() {
+        var features = new ArrayList<Feature>();
+        for (int i = 0; i < 30; i++) {
+            features.add(Hole.blind(Face.SHOW, 36 + 32 * i, 37, 5, 12, "shelf pin"));
+            features.add(Hole.blind(Face.SHOW, 36 + 32 * i, 463, 5, 12, "shelf pin"));
+        }
+        return Part.blank("pin side", PLYWOOD, 1000, 500).with(features);
+    }
+
+    /** A back with four rounded cutouts; one has six corners, one is open at an edge. */
+    public static Part backWithCutouts() {
+        var angle = new Outline(List.of(
+                new Vec2(500, 100),
+                new Vec2(700, 100),
+                new Vec2(700, 200),
+                new Vec2(600, 200),
+                new Vec2(600, 400),
+                new Vec2(500, 400)));
+        return Part.blank("back", BACK, 800, 500)
+                .with(
+                        Pocket.through(new Rect(60, 60, 260, 180), 12, "dust port"),
+                        Pocket.through(new Rect(60, 300, 120, 360), 30, "cord"),
+                        new Pocket(Face.SHOW, angle, 9.5, OptionalDouble.empty(), "valve"),
+                        Pocket.through(new Rect(300, 430, 420, 500), 20, "hose"));
+    }
+
+    /** Nearly every kind of feature at once; most meet others, the edge holes meet nothing. */
+    public static Part mixed() {
+        var features = new ArrayList<Feature>(List.of(
+                Channel.across(Face.SHOW, 0, 12, 450, 9),
+                Channel.along(Face.SHOW, 0, 9, 720, 9),
+                Channel.along(Face.BENCH, 30, 36.5, 720, 6),
+                Pocket.blind(Face.BENCH, new Rect(660, 0, 720, 450), 0, 9, "half-lap"),
+                new Bevel(Edge.Y1, Face.SHOW, 45, 18)));
+        for (int i = 0; i < 4; i++) {
+            // two run out through the bevel
+            double end = i % 2 == 0 ? 450 : 400;
+            features.add(new Channel(Face.SHOW, Run.ACROSS, new Rect(100 + 130 * i, 60, 118 + 130 * i, end), 8));
+        }
+        for (int i = 0; i < 22; i++) {
+            double radius = new double[] {2.5, 4, 10, 17.5, 30, 60}[i % 6];
+            double x = 120 + 23.1 * i;
+            double y = 85 + 67.3 * i % 295;
+            features.add(
+                    i % 4 == 3
+                            ? Hole.through(x, y, 2 * radius, "bore " + i)
+                            : Hole.blind(
+                                    i % 3 == 0 ? Face.BENCH : Face.SHOW, x, y, 2 * radius, 4 + i % 11, "bore " + i));
+        }
+        for (double along : new double[] {90, 225, 380}) {
+            features.add(new EdgeHole(Edge.X0, along, 4.5, 5, 40, "dowel"));
+            features.add(new EdgeHole(Edge.Y0, along, 4.5, 5, 20, "dowel"));
+        }
+        features.add(new EdgeHole(Edge.X1, 120, 13.5, 5, 40, "dowel"));
+        features.add(new EdgeHole(Edge.X1, 300, 13.5, 5, 40, "dowel"));
+        return Part.blank("mixed", PLYWOOD, 720, 450).with(features);
+    }
+
+    /** A bevelled edge, and countersunk screws in two rows. */
+    public static Part cleat() {
+        var features = new ArrayList<Feature>(List.of(new Bevel(Edge.Y1, Face.SHOW, 45, 18)));
+        for (int i = 0; i < 6; i++) {
+            for (double y : new double[] {25, 60}) {
+                features.add(Hole.through(100 + 200 * i, y, 5, "screw").with(new Recess.Countersink(10, 90)));
+            }
+        }
+        return Part.blank("cleat", PLYWOOD, 1200, 100).with(features);
+    }
+
+    /** Two hundred features: holes of three sizes, some blind, of which six dados take some. */
+    public static Part crowded() {
+        var features = new ArrayList<Feature>();
+        for (int i = 0; i < 6; i++) {
+            features.add(Channel.across(Face.SHOW, 90 + 190 * i, 108 + 190 * i, 600, 9));
+        }
+        for (int i = 0; i < 194; i++) {
+            double diameter = new double[] {5, 8, 35}[i % 3];
+            double x = 40 + 58 * (i % 20);
+            double y = 35 + 58.0 * (i / 20);
+            features.add(
+                    i % 4 == 0
+                            ? Hole.blind(i % 8 == 0 ? Face.SHOW : Face.BENCH, x, y, diameter, 11, "blind")
+                            : Hole.through(x, y, diameter, "through"));
+        }
+        return Part.blank("crowded", PLYWOOD, 1200, 600).with(features);
+    }
+
+    /** A groove, and holes into the edge along it that break through it. */
+    public static Part brokenInto(int holes) {
+        var features = new ArrayList<Feature>(List.of(Channel.along(Face.SHOW, 30, 40, 1200, 10)));
+        for (int i = 0; i < holes; i++) {
+            features.add(new EdgeHole(Edge.Y0, 1200 * (i + 0.5) / holes, 9, 7, 50, "through the groove"));
+        }
+        return Part.blank("groove broken into by " + holes, PLYWOOD, 1200, 400).with(features);
     }
 
     private static Part plain(String name) {
