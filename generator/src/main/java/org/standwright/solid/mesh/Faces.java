@@ -1,5 +1,9 @@
 package org.standwright.solid.mesh;
 
+import org.standwright.solid.mesh.face.BrokenFaceException;
+import org.standwright.solid.mesh.face.Corners;
+import org.standwright.solid.mesh.face.Triangles;
+
 /** Cuts the faces on one plane after the other into triangles. */
 final class Faces {
     private final Edges edges;
@@ -14,52 +18,33 @@ final class Faces {
         this.points = points;
         this.planes = planes;
         loops = new Loops(edges, points.count());
-        triangles = new Ints(Math.max(12, 4 * edges.count()));
+        triangles = new Ints(Math.max(12, 2 * edges.count()));
     }
 
     /** Three points to each triangle. The edges are sorted by plane. */
     static Ints cut(Edges edges, Points points, Planes planes) {
         var faces = new Faces(edges, points, planes);
-        for (int start = 0; start < edges.count(); ) {
-            int end = edges.endOfPlane(start);
-            faces.cut(start, end);
-            start = end;
+        try {
+            faces.cutAll();
+        } catch (BrokenFaceException e) {
+            throw new BrokenMeshException(e.getMessage());
         }
         return faces.triangles;
     }
 
+    private void cutAll() {
+        for (int start = 0; start < edges.count(); ) {
+            int end = edges.endOfPlane(start);
+            cut(start, end);
+            start = end;
+        }
+    }
+
     private void cut(int start, int end) {
-        var flat = new Flat(planes, edges.plane(start), points);
-        corners.begin(flat);
-        loops.trace(start, end, flat, corners);
-        if (!isTriangle() && !isQuadrangle()) {
-            Sweep.cut(corners, triangles);
+        corners.clear();
+        loops.trace(start, end, new Flat(planes, edges.plane(start), points), corners);
+        for (int corner : Triangles.of(corners)) {
+            triangles.add(corners.point(corner));
         }
-    }
-
-    private boolean isTriangle() {
-        return corners.count() == 3 && add(0, 1, 2);
-    }
-
-    /** Most faces are walls of four corners; no sweep is needed if one of the diagonals runs inside. */
-    private boolean isQuadrangle() {
-        return corners.count() == 4
-                && corners.loops() == 1
-                && (isLeft(0, 1, 2) && isLeft(2, 3, 0) && add(0, 1, 2) && add(2, 3, 0)
-                        || isLeft(1, 2, 3) && isLeft(3, 0, 1) && add(1, 2, 3) && add(3, 0, 1));
-    }
-
-    private boolean isLeft(int a, int b, int c) {
-        return corners.turn(a, b, c) > 0;
-    }
-
-    private boolean add(int a, int b, int c) {
-        if (!isLeft(a, b, c)) {
-            return false;
-        }
-        triangles.add(corners.point(a));
-        triangles.add(corners.point(b));
-        triangles.add(corners.point(c));
-        return true;
     }
 }

@@ -1,6 +1,7 @@
 package org.standwright.solid.mesh;
 
 import java.util.Arrays;
+import org.standwright.solid.mesh.face.Corners;
 
 /**
  * Strings the edges of one plane after the other together to loops with the faces to the left. Where several loops meet
@@ -48,7 +49,8 @@ final class Loops {
                 throw new BrokenMeshException("the boundary of a face crosses itself");
             }
             used[edge] = true;
-            corners.add(edges.from(edge));
+            int from = edges.from(edge);
+            corners.add(from, flat.u(from), flat.v(from));
             edge = next(edge, flat);
         } while (edge != start);
         corners.closeLoop();

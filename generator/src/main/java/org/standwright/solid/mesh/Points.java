@@ -46,14 +46,6 @@ final class Points {
         return ((x(p) - x(a)) * dx + (y(p) - y(a)) * dy + (z(p) - z(a)) * dz) / (dx * dx + dy * dy + dz * dz);
     }
 
-    /** Distance of {@code p} from the point at {@code along} on the segment from {@code a} to {@code b}. */
-    double off(int a, int b, double along, int p) {
-        double x = x(a) + along * (x(b) - x(a)) - x(p);
-        double y = y(a) + along * (y(b) - y(a)) - y(p);
-        double z = z(a) + along * (z(b) - z(a)) - z(p);
-        return Math.sqrt(x * x + y * y + z * z);
-    }
-
     /** Whether {@code p} lies between {@code a} and {@code b}, at most {@code reach} off the line; exact for 0 on the grid. */
     boolean isBetween(int a, int b, int p, double reach) {
         double dx = x(b) - x(a);

@@ -86,28 +86,34 @@ public final class Shell {
         return kept;
     }
 
-    /** The mesh of the points that triangles use. */
+    /** The mesh of the points that triangles use, in order. */
     private Mesh mesh(Ints corners) {
-        var numbers = new int[points.count()];
+        // how many points before each are used
+        var before = new int[points.count() + 1];
         for (int i = 0; i < corners.count(); i++) {
-            numbers[corners.get(i)] = 1;
+            before[corners.get(i) + 1] = 1;
         }
-        int used = 0;
-        for (int point = 0; point < numbers.length; point++) {
-            used += numbers[point];
-            numbers[point] *= used;
+        for (int point = 0; point < points.count(); point++) {
+            before[point + 1] += before[point];
         }
-        var vertices = new int[3 * used];
-        for (int point = 0; point < numbers.length; point++) {
-            for (int axis = 0; axis < 3 && numbers[point] > 0; axis++) {
-                vertices[3 * numbers[point] - 3 + axis] = points.onGrid(point, axis);
+        var vertices = new int[corners.count()];
+        for (int i = 0; i < vertices.length; i++) {
+            vertices[i] = before[corners.get(i)];
+        }
+        return new Mesh(coordinates(before), vertices);
+    }
+
+    private int[] coordinates(int[] before) {
+        var xyz = new int[3 * before[points.count()]];
+        for (int point = 0; point < points.count(); point++) {
+            if (before[point + 1] > before[point]) {
+                int at = 3 * before[point];
+                xyz[at] = points.onGrid(point, 0);
+                xyz[at + 1] = points.onGrid(point, 1);
+                xyz[at + 2] = points.onGrid(point, 2);
             }
         }
-        var mesh = new int[corners.count()];
-        for (int i = 0; i < mesh.length; i++) {
-            mesh[i] = numbers[corners.get(i)] - 1;
-        }
-        return new Mesh(vertices, mesh);
+        return xyz;
     }
 
     private static Mesh parted(Mesh mesh) {

@@ -60,16 +60,9 @@ final class TJunctions {
         var near = bins.near(a, b, reach);
         for (int i = 0; i < near.count(); i++) {
             int p = near.get(i);
-            if (p != a && p != b) {
-                consider(a, b, p);
+            if (p != a && p != b && points.isBetween(a, b, p, reach)) {
+                insert(p, points.along(a, b, p));
             }
-        }
-    }
-
-    private void consider(int a, int b, int p) {
-        double at = points.along(a, b, p);
-        if (at > 0 && at < 1 && points.off(a, b, at, p) <= reach) {
-            insert(p, at);
         }
     }
 

@@ -15,6 +15,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
@@ -24,7 +25,7 @@ class FacesTest {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     static Stream<Geometry> faces() {
-        return LongStream.range(0, 150)
+        return LongStream.range(0, 40)
                 .boxed()
                 .flatMap(seed -> Stream.of(RandomFace.jagged(seed), RandomFace.rectangles(seed)));
     }
@@ -39,10 +40,11 @@ class FacesTest {
     @MethodSource("faces")
     void coverTheExactAreaWithTrianglesInside(Geometry face) {
         var triangles = triangles(face);
+        var prepared = PreparedGeometryFactory.prepare(face);
 
         assertThat(triangles.stream().mapToDouble(Geometry::getArea).sum()).isEqualTo(face.getArea());
         assertThat(triangles).allMatch(triangle -> triangle.getArea() > 0);
-        assertThat(triangles).allMatch(triangle -> face.covers(triangle.getInteriorPoint()));
+        assertThat(triangles).allMatch(triangle -> prepared.covers(triangle.getCentroid()));
     }
 
     @ParameterizedTest

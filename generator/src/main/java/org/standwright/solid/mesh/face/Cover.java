@@ -1,4 +1,4 @@
-package org.standwright.solid.mesh;
+package org.standwright.solid.mesh.face;
 
 /** The triangles that the faces of one plane are cut into, and the proof that they are those faces. */
 final class Cover {
@@ -17,10 +17,10 @@ final class Cover {
     /** Adds a triangle of corners, with twice its area. */
     void add(int a, int b, int c, long turn) {
         if (count == triangles.length) {
-            throw new BrokenMeshException("a face is not covered by its triangles");
+            throw new BrokenFaceException("a face is not covered by its triangles");
         }
         if (turn < 0) {
-            throw new BrokenMeshException("a face folds over");
+            throw new BrokenFaceException("a face folds over");
         }
         if (turn == 0) {
             flat++;
@@ -36,18 +36,16 @@ final class Cover {
         triangles[at + 2] = c;
     }
 
-    /** Adds the triangles to {@code into} as points. Throws {@link BrokenMeshException} unless they cover {@code loops}. */
-    void finish(long loops, Ints into) {
+    /** Three corners to each triangle. Throws {@link BrokenFaceException} unless they cover the area {@code loops}. */
+    int[] finished(long loops) {
         boolean changed = true;
         while (flat > 0 && changed) {
             changed = flipAll();
         }
         if (flat > 0 || count != triangles.length || area != loops) {
-            throw new BrokenMeshException("a face is not covered by its triangles");
+            throw new BrokenFaceException("a face is not covered by its triangles");
         }
-        for (int corner : triangles) {
-            into.add(corners.point(corner));
-        }
+        return triangles;
     }
 
     /**
@@ -92,7 +90,7 @@ final class Cover {
                 return i;
             }
         }
-        throw new BrokenMeshException("a face has two corners in one point");
+        throw new BrokenFaceException("a face has two corners in one point");
     }
 
     /** Which side of a triangle runs from {@code from} to {@code to}; -1 for none. */

@@ -1,4 +1,4 @@
-package org.standwright.solid.mesh;
+package org.standwright.solid.mesh.face;
 
 import java.util.Arrays;
 
@@ -112,7 +112,7 @@ final class Funnels {
         int low = take(byUpper, v);
         int high = take(byLower, corners.previous(v));
         if (low == high) {
-            throw new BrokenMeshException("edges of a face cross");
+            throw new BrokenFaceException("edges of a face cross");
         }
         joinAbove(low, v);
         joinBelow(high, v);
@@ -126,7 +126,7 @@ final class Funnels {
     void end(int v) {
         int funnel = take(byLower, corners.previous(v));
         if (upper[funnel] != v) {
-            throw new BrokenMeshException("edges of a face cross");
+            throw new BrokenFaceException("edges of a face cross");
         }
         for (int link = bottom[funnel]; above[link] != NONE; link = above[link]) {
             int a = corner[link];
@@ -174,7 +174,7 @@ final class Funnels {
                 return active[i];
             }
         }
-        throw new BrokenMeshException("a hole lies outside its face");
+        throw new BrokenFaceException("a hole lies outside its face");
     }
 
     private boolean isLeft(int v, int edge) {
@@ -197,7 +197,7 @@ final class Funnels {
     private static int take(int[] from, int edge) {
         int funnel = from[edge];
         if (funnel == NONE) {
-            throw new BrokenMeshException("edges of a face cross");
+            throw new BrokenFaceException("edges of a face cross");
         }
         from[edge] = NONE;
         return funnel;

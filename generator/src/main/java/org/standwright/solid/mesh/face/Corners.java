@@ -1,10 +1,12 @@
-package org.standwright.solid.mesh;
+package org.standwright.solid.mesh.face;
 
 import java.util.Arrays;
 
-/** The corners of all loops on one plane, numbered from 0, as the plane is seen square on. Faces lie to the left. */
-final class Corners {
-    private Flat flat;
+/**
+ * The corners of all loops on one plane, numbered from 0, as the plane is seen square on: u to the right, v upwards, at
+ * most 2^24 either way. Faces lie to the left.
+ */
+public final class Corners {
     private int[] points = new int[64];
     private int[] next = new int[64];
     private int[] previous = new int[64];
@@ -12,24 +14,25 @@ final class Corners {
     private int[] vs = new int[64];
     private int count;
     private int loopStart;
-    private int loops;
 
-    /** Begins anew, with another plane. */
-    void begin(Flat plane) {
-        flat = plane;
+    /** Begins anew, without corners. */
+    public void clear() {
         count = 0;
         loopStart = 0;
-        loops = 0;
     }
 
-    /** The next corner of the loop at hand. */
-    void add(int point) {
+    /**
+     * The next corner of the loop at hand.
+     *
+     * @param point whatever number the caller knows it by
+     */
+    public void add(int point, int u, int v) {
         if (count == points.length) {
             grow();
         }
         points[count] = point;
-        us[count] = flat.u(point);
-        vs[count] = flat.v(point);
+        us[count] = u;
+        vs[count] = v;
         next[count] = count + 1;
         previous[count] = count - 1;
         count++;
@@ -43,22 +46,19 @@ final class Corners {
         vs = Arrays.copyOf(vs, 2 * count);
     }
 
-    void closeLoop() {
+    /** The last corner was the last of its loop; the next one begins another. */
+    public void closeLoop() {
         next[count - 1] = loopStart;
         previous[loopStart] = count - 1;
         loopStart = count;
-        loops++;
     }
 
     int count() {
         return count;
     }
 
-    int loops() {
-        return loops;
-    }
-
-    int point(int corner) {
+    /** The number that a corner was added with. */
+    public int point(int corner) {
         return points[corner];
     }
 

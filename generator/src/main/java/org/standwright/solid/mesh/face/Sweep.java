@@ -1,4 +1,4 @@
-package org.standwright.solid.mesh;
+package org.standwright.solid.mesh.face;
 
 import java.util.Arrays;
 
@@ -29,8 +29,8 @@ final class Sweep {
         funnels = new Funnels(corners, cover);
     }
 
-    /** Adds triangles as point numbers to {@code into}, counter-clockwise, every one with an area. */
-    static void cut(Corners corners, Ints into) {
+    /** Three corners to each triangle. */
+    static int[] triangles(Corners corners) {
         int triangles = corners.count();
         long area = 0;
         for (int start = 0; start < corners.count(); start = corners.endOfLoop(start)) {
@@ -40,7 +40,7 @@ final class Sweep {
         }
         var cover = new Cover(corners, triangles);
         new Sweep(corners, cover).run();
-        cover.finish(area, into);
+        return cover.finished(area);
     }
 
     private void run() {
@@ -51,7 +51,7 @@ final class Sweep {
             visit((int) key);
         }
         if (!funnels.areAllClosed()) {
-            throw new BrokenMeshException("a face does not close");
+            throw new BrokenFaceException("a face does not close");
         }
     }
 
