@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Collection;
 import org.standwright.part.Part;
+import org.standwright.solid.layer.Ring;
 
 /** The blanks and tools of parts as whole numbers of 1/1024 mm, for builders of solids that are not ours. */
 public final class ToolsJson {
