@@ -29,8 +29,7 @@ final class Cells {
     /** Adds to {@code shell} what {@code tools} change in a board that {@code upright} have been taken from. */
     void add(List<Tool> tools, List<Prism> upright, Shell shell) {
         for (var cluster : Clusters.of(tools)) {
-            var around =
-                    cluster.stream().map(Tool::extent).reduce(Extent::union).orElseThrow();
+            var around = Extent.around(cluster);
             var before = upright.stream()
                     .filter(prism ->
                             cluster.stream().anyMatch(tool -> tool.extent().touches(prism.extent())))

@@ -10,7 +10,10 @@ final class Clusters {
 
     /** By the boxes around them. */
     static <T extends Tool> List<List<T>> of(List<T> tools) {
-        var extents = tools.stream().map(Tool::extent).toArray(Extent[]::new);
+        var extents = new Extent[tools.size()];
+        for (int i = 0; i < extents.length; i++) {
+            extents[i] = tools.get(i).extent();
+        }
         var seen = new boolean[extents.length];
         var clusters = new ArrayList<List<T>>();
         for (int i = 0; i < extents.length; i++) {

@@ -1,5 +1,6 @@
 package org.standwright.solid;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** All that the tools of one feature sweep out; there is one at least. */
@@ -12,7 +13,15 @@ record Cut(List<Tool> tools) {
         this(List.of(tool));
     }
 
+    /** This cut and another in one. */
+    Cut with(Cut other) {
+        var both = new ArrayList<>(tools);
+        both.addAll(other.tools);
+        return new Cut(both);
+    }
+
+    /** The box around all of it. */
     Extent extent() {
-        return tools.stream().map(Tool::extent).reduce(Extent::union).orElseThrow();
+        return Extent.around(tools);
     }
 }

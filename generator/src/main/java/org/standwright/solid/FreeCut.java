@@ -18,7 +18,7 @@ record FreeCut(Prism bore, Optional<Cone> cone) {
             return Optional.empty();
         }
         if (cut.tools().size() == 1) {
-            return Optional.of(new FreeCut(bore, Optional.empty())).filter(free -> isWithin(bore, workpiece));
+            return isWithin(bore, workpiece) ? Optional.of(new FreeCut(bore, Optional.empty())) : Optional.empty();
         }
         return cut.tools().get(1) instanceof Cone cone && workpiece.isAmidst(cone.mouth())
                 ? Optional.of(new FreeCut(bore, Optional.of(cone)))

@@ -51,7 +51,7 @@ final class LayeredSolids {
             if (free.isPresent()) {
                 free.get().addTo(shell, planes, workpiece.board());
             } else {
-                cuts.get(i).tools().forEach(this::sort);
+                sort(cuts.get(i));
             }
         }
     }
@@ -65,21 +65,26 @@ final class LayeredSolids {
         return false;
     }
 
-    private void sort(Tool tool) {
-        if (tool instanceof Prism prism && prism.isUpright()) {
-            upright.add(prism);
-        } else {
-            sideways.add(tool);
+    private void sort(Cut cut) {
+        for (var tool : cut.tools()) {
+            if (tool instanceof Prism prism && prism.isUpright()) {
+                upright.add(prism);
+            } else {
+                sideways.add(tool);
+            }
         }
     }
 
     private void addLayers() {
         var atRim = new ArrayList<Footprint>();
         for (var cluster : Clusters.of(upright)) {
-            var footprints = cluster.stream()
-                    .map(prism -> new Footprint(prism.ring(), prism.bottom(), prism.top()))
-                    .toList();
-            if (cluster.stream().allMatch(prism -> workpiece.isAmidst(prism.ring()))) {
+            boolean amidst = true;
+            var footprints = new ArrayList<Footprint>();
+            for (var prism : cluster) {
+                amidst &= workpiece.isAmidst(prism.ring());
+                footprints.add(new Footprint(prism.ring(), prism.bottom(), prism.top()));
+            }
+            if (amidst) {
                 Layers.add(
                         shell,
                         planes,

@@ -1,6 +1,5 @@
 package org.standwright.solid;
 
-import java.util.List;
 import java.util.Optional;
 import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
@@ -42,48 +41,46 @@ final class Tools implements FeatureVisitor<Optional<Cut>> {
         if (x1 <= x0 || y1 <= y0) {
             return Optional.empty();
         }
-        return upright(Ring.rectangle(x0, y0, x1, y1), channel.face(), channel.depth())
-                .map(Cut::new);
+        return upright(Ring.rectangle(x0, y0, x1, y1), channel.face(), channel.depth());
     }
 
     @Override
     public Optional<Cut> hole(Hole hole) {
         double depth = hole.depthIn(part.thickness());
         if (hole.recess().isEmpty()) {
-            return upright(circle(hole.x(), hole.y(), hole.diameter()), hole.face(), depth)
-                    .map(Cut::new);
+            return upright(circle(hole.x(), hole.y(), hole.diameter()), hole.face(), depth);
         }
-        var recess = hole.recess().get();
-        return recess instanceof Recess.Countersink cone ? countersunk(hole, cone) : counterbored(hole, recess);
+        return hole.recess().get() instanceof Recess.Countersink cone
+                ? countersunk(hole, cone)
+                : counterbored(hole, hole.recess().get());
     }
 
     private Optional<Cut> counterbored(Hole hole, Recess recess) {
         var bore = upright(circle(hole.x(), hole.y(), hole.diameter()), hole.face(), hole.depthIn(part.thickness()));
         var wide = upright(circle(hole.x(), hole.y(), recess.diameter()), hole.face(), recess.depth(hole.diameter()));
-        return bore.map(
-                narrow -> wide.map(both -> new Cut(List.of(narrow, both))).orElseGet(() -> new Cut(narrow)));
+        return bore.isEmpty() || wide.isEmpty() ? bore : Optional.of(bore.get().with(wide.get()));
     }
 
     private Optional<Cut> countersunk(Hole hole, Recess.Countersink recess) {
         int sides = fineness.sides(recess.diameter() / 2);
         var mouth = Rings.circle(hole.x(), hole.y(), recess.diameter() / 2, sides, part.name());
         var ring = Rings.circle(hole.x(), hole.y(), hole.diameter() / 2, sides, part.name());
+        var bore = upright(Ring.tidy(ring), hole.face(), hole.depthIn(part.thickness()));
         int deep = snap(recess.depth(hole.diameter()));
-        int face = hole.face() == Face.BENCH ? 0 : board.z1();
-        int inwards = hole.face() == Face.BENCH ? 1 : -1;
         boolean isSomething =
                 deep > 0 && mouth.minU() < ring.minU() && Ring.tidy(ring).size() == sides;
-        return upright(Ring.tidy(ring), hole.face(), hole.depthIn(part.thickness()))
-                .map(bore -> isSomething
-                        ? new Cut(List.of(
-                                bore, new Cone(mouth, ring, face, face + inwards * deep, face - inwards * OVERSHOOT)))
-                        : new Cut(bore));
+        if (bore.isEmpty() || !isSomething) {
+            return bore;
+        }
+        int face = hole.face() == Face.BENCH ? 0 : board.z1();
+        int inwards = hole.face() == Face.BENCH ? 1 : -1;
+        var cone = new Cone(mouth, ring, face, face + inwards * deep, face - inwards * OVERSHOOT);
+        return Optional.of(bore.get().with(new Cut(cone)));
     }
 
     @Override
     public Optional<Cut> pocket(Pocket pocket) {
-        var ring = PocketOutline.of(pocket, part, fineness);
-        return upright(ring, pocket.face(), pocket.depthIn(part.thickness())).map(Cut::new);
+        return upright(PocketOutline.of(pocket, part, fineness), pocket.face(), pocket.depthIn(part.thickness()));
     }
 
     @Override
@@ -133,13 +130,13 @@ final class Tools implements FeatureVisitor<Optional<Cut>> {
         return Optional.empty();
     }
 
-    private Optional<Tool> upright(Ring ring, Face face, double depth) {
+    private Optional<Cut> upright(Ring ring, Face face, double depth) {
         int bottom = face == Face.BENCH ? -OVERSHOOT : beyondLow(snap(part.thickness() - depth));
         int top = face == Face.SHOW ? board.z1() + OVERSHOOT : beyondHigh(snap(depth), board.z1());
         if (!ring.isSomething() || bottom >= board.z1() || top <= 0) {
             return Optional.empty();
         }
-        return Optional.of(Prism.upright(ring, bottom, top));
+        return Optional.of(new Cut(Prism.upright(ring, bottom, top)));
     }
 
     private Ring circle(double u, double v, double diameter) {

@@ -1,7 +1,7 @@
 package org.standwright.solid;
 
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import org.standwright.part.Part;
 import org.standwright.solid.layer.Ring;
 
@@ -27,14 +27,14 @@ record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
                 Solid.units("thickness", part.thickness(), part.name()));
         var outline = Rings.polygon(part.outline(), part.name());
         var tools = new Tools(part, board, fineness);
-        return new Workpiece(
-                board,
-                Prism.upright(outline, 0, board.z1()),
-                part.features().stream()
-                        .map(feature -> feature.accept(tools))
-                        .flatMap(Optional::stream)
-                        .distinct()
-                        .toList());
+        var cuts = new LinkedHashSet<Cut>();
+        for (var feature : part.features()) {
+            var cut = feature.accept(tools);
+            if (cut.isPresent()) {
+                cuts.add(cut.get());
+            }
+        }
+        return new Workpiece(board, Prism.upright(outline, 0, board.z1()), List.copyOf(cuts));
     }
 
     /** Whether a ring seen from above lies all within the blank and touches its outline nowhere. */

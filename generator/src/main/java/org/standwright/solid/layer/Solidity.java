@@ -11,7 +11,7 @@ final class Solidity {
     private final Arrangement rings;
     private final Pieces pieces;
     private final Spots spots;
-    private final Layer layers;
+    private final Slices slices;
     private final long[] left;
     private final long[] right;
     private final boolean[] known;
@@ -19,9 +19,9 @@ final class Solidity {
     private final int[] hither;
     private final int[] beyond;
 
-    Solidity(Arrangement rings, Layer layers) {
+    Solidity(Arrangement rings, Slices slices) {
         this.rings = rings;
-        this.layers = layers;
+        this.slices = slices;
         pieces = rings.pieces();
         spots = rings.spots();
         left = new long[pieces.count()];
@@ -33,12 +33,6 @@ final class Solidity {
         for (int ring = 0; ring < rings.ringCount(); ring++) {
             follow(ring);
         }
-    }
-
-    /** What each ring takes, and what there is where no ring goes round. */
-    interface Layer {
-        /** The layers that are left where the rings go round so many times each. */
-        long solid(int[] windings);
     }
 
     /** To the left of a piece on the way from its first spot to its second. */
@@ -94,8 +88,8 @@ final class Solidity {
         }
         // the ray starts to the right of the piece, or above it if it is level
         boolean turning = isTurningLeft(from, to, level);
-        left[piece] = layers.solid(turning ? beyond : hither);
-        right[piece] = layers.solid(turning ? hither : beyond);
+        left[piece] = slices.left(turning ? beyond : hither);
+        right[piece] = slices.left(turning ? hither : beyond);
     }
 
     /** Whether the far side from the ray lies to the left on the way. */
