@@ -25,7 +25,7 @@ final class TJunctions {
             used[edges.to(edge)] = true;
         }
         bins = new PointBins(points, used);
-        broken = new Edges(2 * edges.count());
+        broken = new Edges(edges.count());
     }
 
     /** Breaks edges at all ends of edges that lie within {@code reach} of them (1/1024 mm); returns {@code edges} if none do. */
