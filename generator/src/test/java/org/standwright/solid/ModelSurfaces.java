@@ -1,10 +1,12 @@
 package org.standwright.solid;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
@@ -16,17 +18,32 @@ import org.standwright.part.Part;
  * that slope. A vertex of the solid lies on two of these at least.
  */
 final class ModelSurfaces {
-    private final List<IndexedFacetDistance> outlines;
+    /** Distances beyond this are as good as infinite, mm. */
+    private static final double FAR = 1;
+
+    private record Wall(IndexedFacetDistance line, Envelope around) {
+        static Wall of(Geometry line) {
+            return new Wall(new IndexedFacetDistance(line), line.getEnvelopeInternal());
+        }
+
+        /** From above, or {@code least} if it is no nearer than that. */
+        double distance(Point point, double least) {
+            return around.distance(point.getEnvelopeInternal()) < least ? Math.min(least, line.distance(point)) : least;
+        }
+    }
+
+    private final List<Wall> walls;
+    private final Wall corners;
     private final TreeSet<Double> levels;
     private final List<Sloped> sloped;
-    private final boolean touching;
+    private final boolean inner;
 
-    private ModelSurfaces(
-            List<IndexedFacetDistance> outlines, TreeSet<Double> levels, List<Sloped> sloped, boolean touching) {
-        this.outlines = outlines;
+    private ModelSurfaces(List<Wall> walls, Wall corners, TreeSet<Double> levels, List<Sloped> sloped, boolean inner) {
+        this.walls = walls;
+        this.corners = corners;
         this.levels = levels;
         this.sloped = sloped;
-        this.touching = touching;
+        this.inner = inner;
     }
 
     static ModelSurfaces of(Part part) {
@@ -41,43 +58,58 @@ final class ModelSurfaces {
         footprints.sloped().stream()
                 .filter(Bore.class::isInstance)
                 .forEach(bore -> lines.add(bore.at((bore.low() + bore.high()) / 2)));
-        var outlines = lines.stream()
-                .map(line -> new IndexedFacetDistance(line.getBoundary()))
-                .toList();
-        return new ModelSurfaces(outlines, levels, footprints.sloped(), false);
+        var corners = lines.stream()
+                .flatMap(line -> Arrays.stream(line.getCoordinates()))
+                .toArray(Coordinate[]::new);
+        return new ModelSurfaces(
+                lines.stream().map(line -> Wall.of(line.getBoundary())).toList(),
+                Wall.of(Footprints.FACTORY.createMultiPointFromCoords(corners)),
+                levels,
+                footprints.sloped(),
+                false);
     }
 
-    /** With the vertices half-way up upright edges in which two features may touch. */
-    ModelSurfaces withMiddles() {
-        return new ModelSurfaces(outlines, levels, sloped, true);
+    /**
+     * With edges where one feature's upright sides, two features' walls or the flanks of a countersink meet: vertices
+     * may lie anywhere on those. One lies half-way up wherever a solid touches itself in an upright edge.
+     */
+    ModelSurfaces withInnerEdges() {
+        return new ModelSurfaces(walls, corners, levels, sloped, true);
     }
 
-    /** Distance of a vertex to the second nearest of the surfaces, mm. */
+    /** Distance of a vertex to the second nearest of the surfaces, at most 1 mm. */
     double distance(Vec3 vertex) {
         var fromAbove = Footprints.FACTORY.createPoint(new Coordinate(vertex.x(), vertex.y()));
-        var walls = walls(fromAbove);
-        double level = levels.stream()
-                .mapToDouble(height -> Math.abs(height - vertex.z()))
-                .min()
-                .orElseThrow();
-        double second = second(DoubleStream.concat(
-                DoubleStream.of(walls[0], level), sloped.stream().mapToDouble(slope -> slope.distance(vertex))));
-        return touching ? Math.min(second, walls[1]) : second;
-    }
-
-    /** Distances of the two nearest outlines. */
-    private double[] walls(Point fromAbove) {
-        double nearest = Double.POSITIVE_INFINITY;
-        double next = Double.POSITIVE_INFINITY;
-        for (var outline : outlines) {
-            double distance = outline.distance(fromAbove);
+        double nearest = FAR;
+        double next = FAR;
+        for (var wall : walls) {
+            double distance = wall.distance(fromAbove, next);
             next = Math.min(next, Math.max(nearest, distance));
             nearest = Math.min(nearest, distance);
         }
-        return new double[] {nearest, next};
+        double second = second(DoubleStream.concat(
+                DoubleStream.of(nearest, level(vertex)), sloped.stream().mapToDouble(slope -> slope.distance(vertex))));
+        return inner
+                ? Math.min(Math.min(second, next), Math.min(flank(vertex), corners.distance(fromAbove, FAR)))
+                : second;
+    }
+
+    private double level(Vec3 vertex) {
+        return levels.stream()
+                .mapToDouble(height -> Math.abs(height - vertex.z()))
+                .min()
+                .orElseThrow();
+    }
+
+    private double flank(Vec3 vertex) {
+        return sloped.stream()
+                .filter(Sink.class::isInstance)
+                .mapToDouble(sink -> sink.distance(vertex))
+                .min()
+                .orElse(FAR);
     }
 
     private static double second(DoubleStream distances) {
-        return distances.sorted().skip(1).findFirst().orElseThrow();
+        return Math.min(FAR, distances.sorted().skip(1).findFirst().orElseThrow());
     }
 }

@@ -7,11 +7,16 @@ import java.util.List;
 
 /**
  * Triangles of a solid that pass through each other, by exact predicates: an edge of one strictly crosses the inside of
- * the other, or both lie in one plane and share an area. Touching is none.
+ * the other, or both lie in one plane and share an area. Touching is
+ * none, nor is an edge that goes exactly through the side of a triangle: ridges that touch do that too.
  */
 final class SelfCrossings {
-    /** Two triangles by their numbers. */
-    record Pair(int one, int other) {}
+    /**
+     * Two triangles by their numbers.
+     *
+     * @param depth how far one would have to move for the other at most, mm
+     */
+    record Pair(int one, int other, double depth) {}
 
     private final int[][][] triangles;
     private final int[][] boxes;
@@ -54,7 +59,8 @@ final class SelfCrossings {
         for (int i = 0; i < order.length; i++) {
             for (int j = i + 1; j < order.length && boxes[order[j]][0] <= boxes[order[i]][3]; j++) {
                 if (overlap(boxes[order[i]], boxes[order[j]]) && cross(triangles[order[i]], triangles[order[j]])) {
-                    pairs.add(new Pair(order[i], order[j]));
+                    double depth = CrossingDepth.of(triangles[order[i]], triangles[order[j]]) / Solid.PER_MM;
+                    pairs.add(new Pair(order[i], order[j], depth));
                 }
             }
         }
@@ -91,18 +97,18 @@ final class SelfCrossings {
 
     /** Whether an edge of a goes through the inside of b. */
     private static boolean pierces(int[][] a, int[] sides, int[][] b) {
+        boolean pierces = false;
         for (int i = 0; i < 3; i++) {
             int j = (i + 1) % 3;
-            if (sides[i] * sides[j] < 0) {
-                int first = Predicates.side(a[i], a[j], b[0], b[1]);
-                if (first != 0
-                        && first == Predicates.side(a[i], a[j], b[1], b[2])
-                        && first == Predicates.side(a[i], a[j], b[2], b[0])) {
-                    return true;
-                }
-            }
+            pierces |= sides[i] * sides[j] < 0 && goesThrough(a[i], a[j], b);
         }
-        return false;
+        return pierces;
+    }
+
+    /** Whether a line from p to q, on both sides of the plane of b, goes through the inside of b. */
+    private static boolean goesThrough(int[] p, int[] q, int[][] b) {
+        int first = Predicates.side(p, q, b[0], b[1]);
+        return first != 0 && first == Predicates.side(p, q, b[1], b[2]) && first == Predicates.side(p, q, b[2], b[0]);
     }
 
     /** Whether two triangles in one plane have an area in common: then no side of either parts them. */

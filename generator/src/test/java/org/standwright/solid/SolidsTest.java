@@ -43,7 +43,7 @@ class SolidsTest {
     @MethodSource("samples")
     void putsEveryVertexWithinAGridStepOfTheModel(Part part) {
         var solid = Solids.of(part);
-        var surfaces = ModelSurfaces.of(part).withMiddles();
+        var surfaces = ModelSurfaces.of(part).withInnerEdges();
 
         for (int i = 0; i < solid.vertexCount(); i++) {
             assertThat(surfaces.distance(solid.vertex(i)))
