@@ -1,6 +1,6 @@
 // Judges every STL file in a folder with the manifold-3d library: closed, two faces at each edge, volume above 0, and
-// volume and genus as expected of it, if that is told: {"file.stl": {"volume": mm3, "genus": count}}.
-// usage: node judge.mjs FOLDER [EXPECTED.json]
+// volume and genus as expected of it, if a list tells them: file, volume in mm3 and genus, with tabs between.
+// usage: node judge.mjs FOLDER [EXPECTED.tsv]
 import fs from 'node:fs';
 import path from 'node:path';
 import { solid } from './kernel.mjs';
@@ -49,6 +49,11 @@ function measured(file) {
   return found;
 }
 
+function listed(file) {
+  const lines = fs.readFileSync(file, 'utf8').split('\n').filter(line => line !== '').map(line => line.split('\t'));
+  return new Map(lines.map(([name, volume, genus]) => [name, { volume: Number(volume), genus: Number(genus) }]));
+}
+
 function compare({ volume, genus }, expected) {
   if (expected === undefined) {
     throw new Error('nothing is expected of it');
@@ -66,7 +71,7 @@ if (folder === undefined) {
   console.error('usage: node judge.mjs FOLDER [EXPECTED.json]');
   process.exit(2);
 }
-const expected = expectedFile && JSON.parse(fs.readFileSync(expectedFile, 'utf8'));
+const expected = expectedFile === undefined ? undefined : listed(expectedFile);
 const files = fs.readdirSync(folder, { recursive: true })
   .map(name => name.split(path.sep).join('/'))
   .filter(name => name.endsWith('.stl'))
@@ -77,7 +82,7 @@ for (const file of files) {
   try {
     const found = measured(path.join(folder, file));
     if (expected !== undefined) {
-      compare(found, expected[file]);
+      compare(found, expected.get(file));
     }
     const { triangles, genus, volume } = found;
     console.log(`${String(triangles).padStart(9)} ${String(genus).padStart(6)} ${volume.toFixed(3).padStart(16)}  ${file}`);
@@ -87,7 +92,7 @@ for (const file of files) {
   }
 }
 if (expected !== undefined) {
-  const missing = Object.keys(expected).filter(file => !files.includes(file));
+  const missing = [...expected.keys()].filter(file => !files.includes(file));
   failed += missing.length;
   missing.forEach(file => console.log(`${'FAILED'.padStart(9)}  ${file}: not there`));
 }

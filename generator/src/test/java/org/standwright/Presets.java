@@ -29,7 +29,7 @@ public final class Presets {
         return SHIPPED.list(FileKind.MACHINE).stream().map(Preset::name);
     }
 
-    private static StandDesign design(Preset preset) {
+    public static StandDesign design(Preset preset) {
         return DesignFiles.parse(preset.name(), preset.text(), SHIPPED).design();
     }
 }
