@@ -1,19 +1,14 @@
 package org.standwright.cutlist;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.geom.Grid;
-import org.standwright.geom.Outline;
 import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
 import org.standwright.part.Contour;
 import org.standwright.part.EdgeHole;
-import org.standwright.part.Face;
 import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
@@ -27,20 +22,17 @@ import org.standwright.unit.Units;
  * reference edge, as in the part's frame.
  */
 final class MachiningNotes {
-    /** What a bore may differ from its printed size, mm. */
-    private static final double WORTH_SAYING = 0.1;
-
     private final String label;
     private final Sides sides;
     private final Part part;
-    private final Units units;
+    private final SizeWords words;
     private final HoleRows rows;
 
     MachiningNotes(PlacedPart placed, Units units) {
         label = placed.label();
         sides = new Sides(placed.placement());
         part = placed.part();
-        this.units = units;
+        words = new SizeWords(units);
         rows = new HoleRows(units);
     }
 
@@ -66,7 +58,7 @@ final class MachiningNotes {
 
                 @Override
                 public Void pocket(Pocket pocket) {
-                    lines.add(note(pocket));
+                    lines.add(new PocketNote(pocket, part, sides, words).line());
                     return null;
                 }
 
@@ -86,7 +78,7 @@ final class MachiningNotes {
 
                 @Override
                 public Void contour(Contour contour) {
-                    lines.add(contour.purpose() + ": cut to the outline " + corners(contour.outline()));
+                    lines.add(note(contour));
                     return null;
                 }
             });
@@ -94,7 +86,7 @@ final class MachiningNotes {
         holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.places(row)));
         edgeHoles.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.alongEdge(row)));
         if (part.oversize() > 0) {
-            lines.add("cut " + units.length(part.oversize()) + " over on every edge, trimmed after assembly" + trim());
+            lines.add("cut " + words.length(part.oversize()) + " over on every edge, trimmed after assembly" + trim());
         }
         return lines;
     }
@@ -114,83 +106,51 @@ final class MachiningNotes {
         var stopped = channel.isStopped(part.length(), part.width()) ? "stopped " : "";
         var area = channel.area();
         boolean along = channel.run() == Run.ALONG;
-        var xs = "x " + span(area.x0(), area.x1());
-        var ys = "y " + span(area.y0(), area.y1());
+        var xs = "x " + words.span(area.x0(), area.x1());
+        var ys = "y " + words.span(area.y0(), area.y1());
         var ends = stopped.isEmpty() ? "" : ", " + (along ? xs : ys) + ", cut square where it stops";
-        return stopped + kind + " " + units.length(channel.width()) + " wide, " + units.length(channel.depth())
-                + " deep, " + face(channel.face()) + ", " + (along ? ys : xs) + ends;
+        return stopped + kind + " " + words.length(channel.width()) + " wide, " + words.length(channel.depth())
+                + " deep, " + SizeWords.face(channel.face()) + ", " + (along ? ys : xs) + ends;
     }
 
     private String head(Hole hole) {
-        return "\u00d7 " + hole.purpose() + ", \u00d8 " + bore(hole.diameter()) + ", "
-                + depth(hole.depth(), hole.face())
+        return "\u00d7 " + hole.purpose() + ", " + words.bore(hole.diameter()) + ", "
+                + words.depth(hole.depth(), hole.face())
                 + hole.recess().map(recess -> ", " + note(recess, hole)).orElse("");
     }
 
     private String note(Recess recess, Hole hole) {
-        var wide = "\u00d8 " + bore(recess.diameter());
-        var from = hole.depth().isEmpty() ? " from the " + face(hole.face()) : "";
+        var wide = words.bore(recess.diameter());
+        var from = hole.depth().isEmpty() ? " from the " + SizeWords.face(hole.face()) : "";
         return recess instanceof Recess.Countersink cone
-                ? "countersunk to " + wide + " at " + degrees(cone.angle()) + from
-                : "counterbored " + wide + ", " + units.length(recess.depth(hole.diameter())) + " deep" + from;
+                ? "countersunk to " + wide + " at " + SizeWords.degrees(cone.angle()) + from
+                : "counterbored " + wide + ", " + words.length(recess.depth(hole.diameter())) + " deep" + from;
     }
 
+    /** Over the whole thickness the edge becomes a bevel and the other face keeps its size; else it is a chamfer. */
     private String note(Bevel bevel) {
-        var through = Grid.same(bevel.depth(), part.thickness())
-                ? "over its whole thickness"
-                : units.length(bevel.depth()) + " deep";
-        return "bevel along the " + sides.edge(bevel.edge()) + ", blade tilted " + degrees(bevel.tilt())
-                + " from square, " + units.length(bevel.setback()) + " off the " + face(bevel.face()) + ", "
-                + through;
+        boolean whole = Grid.same(bevel.depth(), part.thickness());
+        return (whole ? "bevel" : "chamfer") + (bevel.edge().isEnd() ? " across the " : " along the ")
+                + sides.edge(bevel.edge()) + ", blade tilted " + SizeWords.degrees(bevel.tilt()) + " from square: "
+                + words.length(bevel.setback()) + " off the " + SizeWords.face(bevel.face()) + ", "
+                + (whole
+                        ? "nothing off the " + SizeWords.face(bevel.face().opposite())
+                        : words.length(bevel.depth()) + " off the edge");
     }
 
-    private static String degrees(double angle) {
-        return BigDecimal.valueOf(angle).stripTrailingZeros().toPlainString() + "\u00b0";
-    }
-
-    private String corners(Outline outline) {
-        return outline.corners().stream()
-                .map(corner -> "(" + units.bareLength(corner.x()) + ", " + units.bareLength(corner.y()) + ")")
-                .collect(Collectors.joining(" "));
-    }
-
-    /** A bore that the tape's marks miss is said in millimetres too: drills come in both. */
-    private String bore(double diameter) {
-        boolean missed = Math.abs(units.shown(diameter) - diameter) > WORTH_SAYING;
-        return units.length(diameter) + (missed ? " (" + Units.MM.length(diameter) + ")" : "");
-    }
-
-    private String note(Pocket pocket) {
-        var area = pocket.area();
-        var corners = pocket.radius() == 0 ? "square corners" : "corners r " + units.length(pocket.radius());
-        var outline = pocket.outline().isRectangle() ? "" : ", outline " + corners(pocket.outline());
-        return pocket.purpose() + ": " + (pocket.depth().isEmpty() ? "cutout " : "pocket ")
-                + units.bareLength(area.width()) + " \u00d7 " + units.length(area.height()) + ", " + corners + ", "
-                + depth(pocket.depth(), pocket.face()) + ", x " + span(area.x0(), area.x1()) + ", y "
-                + span(area.y0(), area.y1()) + outline;
-    }
-
-    private String depth(OptionalDouble depth, Face face) {
-        return depth.isEmpty() ? "through" : units.length(depth.getAsDouble()) + " deep, " + face(face);
-    }
-
-    private String span(double from, double to) {
-        return units.bareLength(from) + " to " + units.bareLength(to);
+    private String note(Contour contour) {
+        return contour.purpose() + ": cut to an outline with straight sides, " + words.corners(contour.outline());
     }
 
     private String edgeHead(EdgeHole hole) {
-        return "\u00d7 " + hole.purpose() + ", \u00d8 " + bore(hole.diameter()) + ", "
-                + (isThrough(hole) ? "through" : units.length(hole.depth()) + " deep") + ", into the "
+        return "\u00d7 " + hole.purpose() + ", " + words.bore(hole.diameter()) + ", "
+                + (isThrough(hole) ? "through" : words.length(hole.depth()) + " deep") + ", into the "
                 + sides.edge(hole.edge()) + ", "
-                + units.length(hole.z())
+                + words.length(hole.z())
                 + " above the bench face";
     }
 
     private boolean isThrough(EdgeHole hole) {
         return Grid.same(hole.depth(), hole.edge().isEnd() ? part.length() : part.width());
-    }
-
-    private static String face(Face face) {
-        return face == Face.BENCH ? "bench face" : "show face";
     }
 }
