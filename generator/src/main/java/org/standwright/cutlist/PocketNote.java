@@ -83,6 +83,16 @@ record PocketNote(Pocket pocket, Part part, Sides sides, SizeWords words) {
             return "";
         }
         var which = (open.isEmpty() ? "" : "inner ") + (inner == 1 ? "corner" : "corners");
-        return pocket.radius() == 0 ? ", square " + which : ", " + which + " r " + words.length(pocket.radius());
+        return pocket.radius() == 0
+                ? ", square " + which
+                : ", " + which + " r " + words.length(pocket.radius())
+                        + (hasSharp(open) ? ", sharp where one points in" : "");
+    }
+
+    private boolean hasSharp(List<Edge> open) {
+        var outline = pocket.outline();
+        return IntStream.range(0, outline.corners().size())
+                .filter(i -> open.stream().noneMatch(edge -> isOn(edge, outline.corner(i))))
+                .anyMatch(i -> pocket.rounding(i) == 0);
     }
 }

@@ -22,6 +22,7 @@ import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.part.Recess;
 
 /**
  * What makes two parts the same piece of work: name, material, sizes, covered edges and features, whichever way round they lie. Of
@@ -106,8 +107,9 @@ record Shape(String name, Material material, long length, long width, long overs
             double r = hole.diameter() / 2;
             var area = new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
             var kind = "hole " + hole.purpose()
-                    + hole.recess().map(recess -> " " + recess).orElse("")
-                    + (hole.recess().isPresent() ? side(hole.face()) : "");
+                    + hole.recess()
+                            .map(recess -> recess(recess) + side(hole.face()))
+                            .orElse("");
             return cutter(kind, area, hole.face(), hole.depthIn(thickness));
         }
 
@@ -127,7 +129,10 @@ record Shape(String name, Material material, long length, long width, long overs
 
         @Override
         public Cutter bevel(Bevel bevel) {
-            var kind = "bevel " + bevel.edge().isEnd() + side(bevel.face());
+            // one as wide as the board fills the same box whichever edge it is at
+            boolean far = bevel.edge().isFar() != (bevel.edge().isEnd() ? alongX : alongY);
+            var kind = "bevel " + (bevel.edge().isEnd() ? "of the " : "along the ") + (far ? "far" : "near")
+                    + side(bevel.face());
             return cutter(kind, bevel.area(length, width), bevel.face(), bevel.depth());
         }
 
@@ -135,6 +140,13 @@ record Shape(String name, Material material, long length, long width, long overs
         public Cutter contour(Contour contour) {
             var kind = "contour " + contour.purpose() + turned(contour.outline());
             return cutter(kind, contour.outline().bounds(), 0, thickness);
+        }
+
+        private static String recess(Recess recess) {
+            var wide = " " + steps(recess.diameter());
+            return recess instanceof Recess.Countersink cone
+                    ? wide + " at " + steps(cone.angle())
+                    : wide + " to " + steps(recess.depth(0));
         }
 
         /** Where the box alone does not tell which face it was cut from. */

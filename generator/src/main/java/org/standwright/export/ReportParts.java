@@ -15,6 +15,7 @@ import org.standwright.part.FeatureVisitor;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
+import org.standwright.part.Recess;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.PlacedSolid;
 
@@ -133,7 +134,18 @@ final class ReportParts {
                 .put("through", hole.depth().isEmpty())
                 .put("purpose", hole.purpose());
         hole.depth().ifPresent(depth -> node.put("depth", depth));
-        hole.recess().ifPresent(recess -> node.set("recess", JsonShapes.plain(recess)));
+        hole.recess().ifPresent(recess -> node.set("recess", recess(recess, hole.diameter())));
+        return node;
+    }
+
+    private static ObjectNode recess(Recess recess, double bore) {
+        var node = JsonShapes.object()
+                .put("kind", recess instanceof Recess.Countersink ? "countersink" : "counterbore")
+                .put("diameter", recess.diameter())
+                .put("depth", recess.depth(bore));
+        if (recess instanceof Recess.Countersink cone) {
+            node.put("angle", cone.angle());
+        }
         return node;
     }
 
@@ -173,7 +185,8 @@ final class ReportParts {
                 .put("edge", JsonShapes.word(bevel.edge()))
                 .put("face", JsonShapes.word(bevel.face()))
                 .put("tilt", bevel.tilt())
-                .put("depth", bevel.depth());
+                .put("depth", bevel.depth())
+                .put("setback", bevel.setback());
     }
 
     private static ObjectNode contour(Contour contour) {

@@ -43,10 +43,9 @@ class MachiningNotesTest {
 
     @Test
     void tellACutoutThatItGoesThrough() {
-        assertThat(notes(Pocket.through(new Rect(0, 150, 30, 250), 0, "finger notch")))
+        assertThat(notes(Pocket.through(new Rect(100, 150, 130, 250), 0, "cord")))
                 .containsExactly(
-                        REFERENCE,
-                        "finger notch: cutout 30 × 100 mm, square corners, through, x 0 to 30, y 150 to 250");
+                        REFERENCE, "cord: cutout 30 × 100 mm, square corners, through, x 100 to 130, y 150 to 250");
     }
 
     /** What is housed in it is cut square, so its end is too. */

@@ -79,9 +79,12 @@ public record PanelHole(String purpose, Rect area, double radius, OptionalDouble
             return Optional.empty();
         }
 
+        /** A recess shows from its own face only. */
         @Override
         public Optional<PanelHole> hole(Hole hole) {
-            var area = placed(hole.area());
+            var bore = new Hole(
+                    hole.face(), hole.x(), hole.y(), hole.diameter(), hole.depth(), Optional.empty(), hole.purpose());
+            var area = placed(hole.face() == near() ? hole.area() : bore.area());
             return seen(hole.face(), new PanelHole(hole.purpose(), area, area.width() / 2, hole.depth()));
         }
 
@@ -107,9 +110,12 @@ public record PanelHole(String purpose, Rect area, double radius, OptionalDouble
         }
 
         private Optional<PanelHole> seen(Face face, PanelHole hole) {
+            return Optional.of(hole).filter(any -> any.depth().isEmpty() || face == near());
+        }
+
+        private Face near() {
             var through = panel.placement().through();
-            var near = through == Axis.Z_PLUS || through == Axis.Y_MINUS ? Face.SHOW : Face.BENCH;
-            return Optional.of(hole).filter(any -> any.depth().isEmpty() || face == near);
+            return through == Axis.Z_PLUS || through == Axis.Y_MINUS ? Face.SHOW : Face.BENCH;
         }
 
         private Rect placed(Rect area) {
