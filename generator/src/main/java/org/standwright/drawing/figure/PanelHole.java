@@ -9,7 +9,9 @@ import org.standwright.design.built.Stand;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
+import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
+import org.standwright.geom.Vec2;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
@@ -26,9 +28,10 @@ import org.standwright.part.Pocket;
  *
  * @param area around it, from the corner that its list names, mm
  * @param radius of its corners, half its size where it is round, mm
+ * @param outline where it is neither round nor a rectangle, before its corners are rounded, from the same corner, mm
  * @param depth empty for one that goes right through
  */
-public record PanelHole(String purpose, Rect area, double radius, OptionalDouble depth) {
+public record PanelHole(String purpose, Rect area, double radius, Optional<Outline> outline, OptionalDouble depth) {
     private static final String BACK = "back";
 
     /** Those of the worktop's uppermost layer, from the worktop's left and front edge, from left to right. */
@@ -70,7 +73,7 @@ public record PanelHole(String purpose, Rect area, double radius, OptionalDouble
     }
 
     public boolean isRound() {
-        return Grid.same(2 * radius, area.width()) && Grid.same(2 * radius, area.height());
+        return outline.isEmpty() && Grid.same(2 * radius, area.width()) && Grid.same(2 * radius, area.height());
     }
 
     private record Seen(PlacedPart panel, Sight sight, Rect corner) implements FeatureVisitor<Optional<PanelHole>> {
@@ -85,13 +88,17 @@ public record PanelHole(String purpose, Rect area, double radius, OptionalDouble
             var bore = new Hole(
                     hole.face(), hole.x(), hole.y(), hole.diameter(), hole.depth(), Optional.empty(), hole.purpose());
             var area = placed(hole.face() == near() ? hole.area() : bore.area());
-            return seen(hole.face(), new PanelHole(hole.purpose(), area, area.width() / 2, hole.depth()));
+            return seen(
+                    hole.face(), new PanelHole(hole.purpose(), area, area.width() / 2, Optional.empty(), hole.depth()));
         }
 
         @Override
         public Optional<PanelHole> pocket(Pocket pocket) {
-            var hole = new PanelHole(pocket.purpose(), placed(pocket.area()), pocket.radius(), pocket.depth());
-            return seen(pocket.face(), hole);
+            var outline = Optional.of(pocket.outline())
+                    .filter(any -> !any.isRectangle())
+                    .map(any -> any.moved(this::placed));
+            var area = placed(pocket.area());
+            return seen(pocket.face(), new PanelHole(pocket.purpose(), area, pocket.radius(), outline, pocket.depth()));
         }
 
         @Override
@@ -116,6 +123,11 @@ public record PanelHole(String purpose, Rect area, double radius, OptionalDouble
         private Face near() {
             var through = panel.placement().through();
             return through == Axis.Z_PLUS || through == Axis.Y_MINUS ? Face.SHOW : Face.BENCH;
+        }
+
+        private Vec2 placed(Vec2 at) {
+            var seen = sight.flat(panel.placement().apply(new Vec3(at.x(), at.y(), 0)));
+            return new Vec2(seen.x() - corner.x0(), seen.y() - corner.y0());
         }
 
         private Rect placed(Rect area) {

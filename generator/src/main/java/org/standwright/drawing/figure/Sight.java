@@ -42,7 +42,8 @@ enum Sight {
         };
     }
 
-    private Point flat(Vec3 point) {
+    /** A point of the assembly as it is seen, mm of the real thing. */
+    Point flat(Vec3 point) {
         return switch (this) {
             case FRONT -> new Point(point.x(), point.z());
             case RIGHT -> new Point(point.y(), point.z());

@@ -21,6 +21,7 @@ import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
+import org.standwright.geom.Vec2;
 
 /** What is drawn on the top view beside its boxes: numbered holes, bolts, the operator's side and the feed. */
 record TopMarks(Stand stand, Box3 worktop, Scale scale, TextMeasure measure) {
@@ -45,12 +46,25 @@ record TopMarks(Stand stand, Box3 worktop, Scale scale, TextMeasure measure) {
         var holes = PanelHole.inWorktop(stand);
         for (int i = 0; i < holes.size(); i++) {
             var area = paper(holes.get(i).area());
-            shapes.addAll(
-                    holes.get(i).isRound()
-                            ? List.of(circle(area))
-                            : Outline.of(area, scale.paper(holes.get(i).radius())));
+            shapes.addAll(drawn(holes.get(i), area));
             number(String.valueOf(i + 1), area, shapes).ifPresent(shapes::add);
         }
+    }
+
+    private List<Shape> drawn(PanelHole hole, Rect area) {
+        if (hole.isRound()) {
+            return List.of(circle(area));
+        }
+        return hole.outline()
+                .map(outline -> List.<Shape>of(new Polygon(
+                        outline.corners().stream().map(this::paper).toList(), Optional.of(Pen.OUTLINE), Fill.NONE)))
+                .orElseGet(() -> Outline.of(area, scale.paper(hole.radius())));
+    }
+
+    private Point paper(Vec2 at) {
+        return new Point(
+                scale.paper(at.x() + worktop.min().x()),
+                scale.paper(at.y() + worktop.min().y()));
     }
 
     /** An area from the worktop's corner, on paper. */
