@@ -146,17 +146,34 @@ final class Walls {
         return downs[k];
     }
 
-    /** The plane of the side that a piece lies on, facing to the left of the piece or to its right. */
+    /**
+     * The plane of the side that a piece lies on, facing to the left of the piece or to its right; or its own, if it has
+     * been bent so far from its side that the side's plane sees it from behind or from its end.
+     */
     private Plane plane(int piece, boolean toLeft) {
         int step = pieces.newest(piece);
         var ring = rings.ring(rings.ringOf(step));
         int side = rings.side(step);
         int next = ring.next(side);
         boolean same = rings.from(step) == pieces.from(piece);
-        // a plane through two points faces to the right of the way
-        return same == toLeft
-                ? Plane.upright(ring.u(next), ring.v(next), ring.u(side), ring.v(side))
-                : Plane.upright(ring.u(side), ring.v(side), ring.u(next), ring.v(next));
+        int dx = ring.u(next) - ring.u(side);
+        int dy = ring.v(next) - ring.v(side);
+        int from = same ? pieces.from(piece) : pieces.to(piece);
+        int to = same ? pieces.to(piece) : pieces.from(piece);
+        var spots = rings.spots();
+        boolean steep = Math.abs(dy) > Math.abs(dx);
+        long ahead = steep
+                ? (long) dy * (spots.y(to) - spots.y(from))
+                : (long) dx * (spots.x(to) - spots.x(from));
+        if (ahead > 0) {
+            return facing(ring.u(side), ring.v(side), ring.u(next), ring.v(next), same == toLeft);
+        }
+        return facing(spots.x(from), spots.y(from), spots.x(to), spots.y(to), same == toLeft);
+    }
+
+    /** Upright, through two points, facing to the left of the way from the first to the second or to its right. */
+    private static Plane facing(int ax, int ay, int bx, int by, boolean toLeft) {
+        return toLeft ? Plane.upright(bx, by, ax, ay) : Plane.upright(ax, ay, bx, by);
     }
 
     private int point(int spot, int level) {

@@ -4,8 +4,8 @@ package org.standwright.solid.mesh;
 final class Mending {
     /** A corner this close to an edge bends it, lest the two should change sides: in 1/1024 mm. */
     static final double HALF_A_STEP = 0.5;
-    /** How far rounding in two directions moves a corner off an edge that it lay on: the square root of a half. */
-    static final double ROUNDED = 0.75;
+    /** How far rounding in three directions moves a corner off an edge that it lay on: half the square root of 3. */
+    static final double ROUNDED = 0.9;
     /** Bending one edge may bring it near the next corner, but seldom twice. */
     private static final int ROUNDS = 8;
 
