@@ -162,9 +162,7 @@ final class Walls {
         int to = same ? pieces.to(piece) : pieces.from(piece);
         var spots = rings.spots();
         boolean steep = Math.abs(dy) > Math.abs(dx);
-        long ahead = steep
-                ? (long) dy * (spots.y(to) - spots.y(from))
-                : (long) dx * (spots.x(to) - spots.x(from));
+        long ahead = steep ? (long) dy * (spots.y(to) - spots.y(from)) : (long) dx * (spots.x(to) - spots.x(from));
         if (ahead > 0) {
             return facing(ring.u(side), ring.v(side), ring.u(next), ring.v(next), same == toLeft);
         }

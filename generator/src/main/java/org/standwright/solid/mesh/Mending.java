@@ -3,9 +3,9 @@ package org.standwright.solid.mesh;
 /** Makes pieces meet corner to corner that so far only lie against each other, on the grid. */
 final class Mending {
     /** A corner this close to an edge bends it, lest the two should change sides: in 1/1024 mm. */
-    static final double HALF_A_STEP = 0.5;
-    /** How far rounding in three directions moves a corner off an edge that it lay on: half the square root of 3. */
-    static final double ROUNDED = 0.9;
+    private static final double HALF_A_STEP = 0.5;
+    /** How far rounding in two directions moves the ends of an edge off its line: the square root of a half. */
+    static final double ROUNDED = 0.75;
     /** Bending one edge may bring it near the next corner, but seldom twice. */
     private static final int ROUNDS = 8;
 
@@ -44,13 +44,9 @@ final class Mending {
         return each;
     }
 
-    /**
-     * Breaks edges where corners lie on them, until none does.
-     *
-     * @param reach how far off an edge a corner may be at first, 1/1024 mm
-     */
-    static Edges settled(Edges edges, Points points, double reach) {
-        var before = EdgeSum.of(TJunctions.broken(edges, points, reach), points.count());
+    /** Breaks edges where corners lie on them, until none does. */
+    static Edges settled(Edges edges, Points points) {
+        var before = edges;
         for (int round = 0; round < ROUNDS; round++) {
             var broken = TJunctions.broken(before, points, HALF_A_STEP);
             if (broken == before) {

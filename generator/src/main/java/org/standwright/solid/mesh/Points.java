@@ -4,6 +4,9 @@ import java.util.Arrays;
 
 /** A growing list of points, numbered from 0; 1/1024 mm. Whole numbers of these are kept exactly. */
 final class Points {
+    /** What the kernel's coordinates may be off, 1/1024 mm. */
+    private static final double NOISE = 1e-5;
+
     private double[] xyz = new double[3 * 64];
     private int count;
 
@@ -15,6 +18,19 @@ final class Points {
         xyz[3 * count + 1] = y;
         xyz[3 * count + 2] = z;
         return count++;
+    }
+
+    /** The nearest points of the grid under the same numbers; half-way goes up, even if a coordinate is just short of it. */
+    Points rounded() {
+        var rounded = new Points();
+        for (int point = 0; point < count; point++) {
+            rounded.add(rounded(x(point)), rounded(y(point)), rounded(z(point)));
+        }
+        return rounded;
+    }
+
+    private static double rounded(double coordinate) {
+        return Math.floor(coordinate + 0.5 + NOISE);
     }
 
     int count() {

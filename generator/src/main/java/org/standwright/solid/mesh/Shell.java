@@ -1,7 +1,5 @@
 package org.standwright.solid.mesh;
 
-import java.util.OptionalDouble;
-
 /** The surface of a solid while it is put together, piece by piece, on the 1/1024 mm grid. */
 public final class Shell {
     private final Planes planes;
@@ -9,7 +7,8 @@ public final class Shell {
     private final Edges edges = new Edges(256);
     private final Edges rims = new Edges(16);
     private final Ints triangles = new Ints(256);
-    private OptionalDouble mends = OptionalDouble.empty();
+    private boolean mends;
+    private boolean hasLoose;
 
     /** @param planes that the numbers of planes come from */
     public Shell(Planes planes) {
@@ -53,25 +52,40 @@ public final class Shell {
      * given by {@link #edge} meet corner to corner.
      */
     public void mend() {
-        mends = OptionalDouble.of(Mending.HALF_A_STEP);
+        mends = true;
     }
 
-    /** As {@link #mend}, when some corners were rounded away from edges that others have brought whole. */
-    public void mendPatched() {
-        mends = OptionalDouble.of(Mending.ROUNDED);
+    int pointCount() {
+        return points.count();
+    }
+
+    /** A point that goes to the grid only when pieces have been made to meet in it. */
+    int loose(double x, double y, double z) {
+        hasLoose = true;
+        return points.add(x, y, z);
     }
 
     /** The closed mesh, checked. Throws {@link BrokenMeshException} if the pieces make none. */
     public Mesh closed() {
-        var places = mends.isPresent() ? Mending.onePerPlace(edges, points) : Mending.each(points);
-        var sum = EdgeSum.of(mends.isPresent() ? edges.renumbered(places) : edges, points.count());
-        var whole = mends.isPresent() ? Mending.settled(sum, points, mends.getAsDouble()) : sum;
-        var joined = StraightRuns.joined(whole, points, 0, kept(places));
-        var cut = Faces.cut(joined.with(rims.renumbered(places)), points, planes);
+        var grid = hasLoose ? points.rounded() : points;
+        var met = hasLoose ? TJunctions.broken(edges, points, Mending.ROUNDED) : edges;
+        var places = mends ? Mending.onePerPlace(met, grid) : Mending.each(grid);
+        var sum = EdgeSum.of(mends ? met.renumbered(places) : met, grid.count());
+        var whole = mends ? Mending.settled(sum, grid) : sum;
+        try {
+            return closed(StraightRuns.joined(whole, grid, Mending.ROUNDED, kept(places)), grid, places);
+        } catch (BrokenMeshException e) {
+            // an edge that went straight on ran over a corner beside it
+            return closed(StraightRuns.joined(whole, grid, 0, kept(places)), grid, places);
+        }
+    }
+
+    private Mesh closed(Edges whole, Points grid, int[] places) {
+        var cut = Faces.cut(whole.with(rims.renumbered(places)), grid, planes);
         for (int i = 0; i < triangles.count(); i++) {
             cut.add(places[triangles.get(i)]);
         }
-        return parted(mesh(cut));
+        return parted(mesh(cut, grid));
     }
 
     /** The points that rims and finished triangles need. */
@@ -87,7 +101,7 @@ public final class Shell {
     }
 
     /** The mesh of the points that triangles use, in order. */
-    private Mesh mesh(Ints corners) {
+    private static Mesh mesh(Ints corners, Points points) {
         // how many points before each are used
         var before = new int[points.count() + 1];
         for (int i = 0; i < corners.count(); i++) {
@@ -100,10 +114,10 @@ public final class Shell {
         for (int i = 0; i < vertices.length; i++) {
             vertices[i] = before[corners.get(i)];
         }
-        return new Mesh(coordinates(before), vertices);
+        return new Mesh(coordinates(before, points), vertices);
     }
 
-    private int[] coordinates(int[] before) {
+    private static int[] coordinates(int[] before, Points points) {
         var xyz = new int[3 * before[points.count()]];
         for (int point = 0; point < points.count(); point++) {
             if (before[point + 1] > before[point]) {
