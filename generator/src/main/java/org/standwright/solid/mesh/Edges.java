@@ -76,6 +76,15 @@ final class Edges {
         return renumbered;
     }
 
+    /** The edges from {@code start} to {@code end}. */
+    Edges between(int start, int end) {
+        var between = new Edges(end - start);
+        for (int edge = start; edge < end; edge++) {
+            between.add(planes[edge], from[edge], to[edge]);
+        }
+        return between;
+    }
+
     /** These and others, sorted by plane if these are. */
     Edges with(Edges others) {
         if (others.count == 0) {

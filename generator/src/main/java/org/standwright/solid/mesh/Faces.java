@@ -9,21 +9,21 @@ final class Faces {
     private final Edges edges;
     private final Points points;
     private final Planes planes;
-    private final Loops loops;
+    private Loops loops;
     private final Corners corners = new Corners();
     private final Ints triangles;
 
-    private Faces(Edges edges, Points points, Planes planes) {
+    private Faces(Edges edges, Points points, Planes planes, Ints triangles) {
         this.edges = edges;
         this.points = points;
         this.planes = planes;
         loops = new Loops(edges, points.count());
-        triangles = new Ints(Math.max(12, 2 * edges.count()));
+        this.triangles = triangles;
     }
 
     /** Three points to each triangle. The edges are sorted by plane. */
     static Ints cut(Edges edges, Points points, Planes planes) {
-        var faces = new Faces(edges, points, planes);
+        var faces = new Faces(edges, points, planes, new Ints(Math.max(12, 2 * edges.count())));
         try {
             faces.cutAll();
         } catch (BrokenFaceException e) {
@@ -41,8 +41,23 @@ final class Faces {
     }
 
     private void cut(int start, int end) {
+        var flat = new Flat(planes, edges.plane(start), points);
+        try {
+            cut(start, end, flat, loops);
+        } catch (BrokenFaceException | BrokenMeshException e) {
+            loops = new Loops(edges, points.count());
+            var rest = new Faces(
+                    Spikes.cut(edges.between(start, end), flat, points, triangles), points, planes, triangles);
+            if (rest.edges.count() == end - start) {
+                throw e;
+            }
+            rest.cut(0, rest.edges.count(), flat, rest.loops);
+        }
+    }
+
+    private void cut(int start, int end, Flat flat, Loops loops) {
         corners.clear();
-        loops.trace(start, end, new Flat(planes, edges.plane(start), points), corners);
+        loops.trace(start, end, flat, corners);
         for (int corner : Triangles.of(corners)) {
             triangles.add(corners.point(corner));
         }

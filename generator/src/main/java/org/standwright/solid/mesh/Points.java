@@ -62,6 +62,16 @@ final class Points {
         return ((x(p) - x(a)) * dx + (y(p) - y(a)) * dy + (z(p) - z(a)) * dz) / (dx * dx + dy * dy + dz * dz);
     }
 
+    /** Whether three points of the grid lie in one line. */
+    boolean isInLine(int a, int b, int c) {
+        return crossed(a, b, c, 0, 1) == 0 && crossed(a, b, c, 1, 2) == 0 && crossed(a, b, c, 2, 0) == 0;
+    }
+
+    private long crossed(int a, int b, int c, int one, int other) {
+        long first = (long) (onGrid(b, one) - onGrid(a, one)) * (onGrid(c, other) - onGrid(a, other));
+        return first - (long) (onGrid(b, other) - onGrid(a, other)) * (onGrid(c, one) - onGrid(a, one));
+    }
+
     /** Whether {@code p} lies between {@code a} and {@code b}, at most {@code reach} off the line; exact for 0 on the grid. */
     boolean isBetween(int a, int b, int p, double reach) {
         double dx = x(b) - x(a);
