@@ -34,6 +34,8 @@ final class OtherKernel implements AutoCloseable {
     private OtherKernel(Collection<Part> parts) throws IOException {
         tools = Files.createTempFile("tools", ".json");
         complaints = Files.createTempFile("other-kernel", ".log");
+        tools.toFile().deleteOnExit();
+        complaints.toFile().deleteOnExit();
         ToolsJson.write(parts, Fineness.FILE, tools);
         process = new ProcessBuilder("bash", PROGRAMS.resolve("run").toString(), "bench.mjs", tools.toString())
                 .redirectError(complaints.toFile())
@@ -107,7 +109,5 @@ final class OtherKernel implements AutoCloseable {
             process.destroy();
         }
         process.onExit().join();
-        Files.delete(tools);
-        Files.delete(complaints);
     }
 }
