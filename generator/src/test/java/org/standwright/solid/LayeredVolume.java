@@ -36,10 +36,10 @@ final class LayeredVolume {
 
     private double volume() {
         double volume = footprints.blank().getArea() * footprints.thickness();
-        for (var cluster : Clusters.of(footprints.cuts(), Cut::around)) {
+        for (var cluster : GridClusters.of(footprints.cuts(), Cut::around)) {
             volume -= straight(cluster);
         }
-        for (var cluster : Clusters.of(footprints.sloped(), Sloped::around)) {
+        for (var cluster : GridClusters.of(footprints.sloped(), Sloped::around)) {
             volume -= sloping(cluster);
         }
         return volume;

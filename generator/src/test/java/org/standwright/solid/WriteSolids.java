@@ -47,7 +47,7 @@ final class WriteSolids {
         }
         solids.write("samples/cabinet", SampleCabinet.pile(60));
         for (long seed : SEEDS.toArray()) {
-            solids.write("random/" + seed, RandomPart.anywhere(seed, 2, 13));
+            solids.write("random/" + 2 * seed, RandomPart.of(2 * seed));
         }
         Files.write(solids.folder.resolve("expected.tsv"), solids.expected.values());
         System.out.println(solids.expected.size() + " solids written");

@@ -6,10 +6,10 @@ import java.util.function.Function;
 import org.locationtech.jts.geom.Envelope;
 
 /** Things sorted into clusters whose surrounding rectangles lie apart. */
-final class Clusters {
+final class GridClusters {
     private record Cluster<T>(List<T> members, Envelope around) {}
 
-    private Clusters() {}
+    private GridClusters() {}
 
     static <T> List<List<T>> of(List<T> things, Function<T, Envelope> around) {
         var clusters = new ArrayList<Cluster<T>>();
