@@ -33,6 +33,7 @@ public final class SampleParts {
     /** By name, in alphabetical order. */
     public static Map<String, Part> all() {
         var parts = new TreeMap<String, Part>();
+        measured().forEach(part -> parts.put(part.name(), part));
         for (var part : List.of(
                 plain(),
                 shelves(),
