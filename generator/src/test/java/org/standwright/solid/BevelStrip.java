@@ -39,6 +39,11 @@ record BevelStrip(Edge edge, double length, double width, double setback, double
     }
 
     @Override
+    public double innerDistance(Vec3 point) {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    @Override
     public double distance(Vec3 point) {
         double in = switch (edge) {
             case X0 -> point.x();

@@ -40,11 +40,21 @@ record Bore(Coordinate[] section, boolean end, double from, double to) implement
 
     @Override
     public double distance(Vec3 point) {
+        return distance(Footprints.FACTORY.createLineString(section), point);
+    }
+
+    @Override
+    public double innerDistance(Vec3 point) {
+        return distance(Footprints.FACTORY.createMultiPointFromCoords(section), point);
+    }
+
+    /** From something of the section, seen end on. */
+    private double distance(Geometry some, Vec3 point) {
         double in = end ? point.x() : point.y();
         if (in < from - 1 / 1024.0 || in > to + 1 / 1024.0) {
             return Double.POSITIVE_INFINITY;
         }
         var endOn = new Coordinate(end ? point.y() : point.x(), point.z());
-        return Footprints.FACTORY.createLineString(section).distance(Footprints.FACTORY.createPoint(endOn));
+        return some.distance(Footprints.FACTORY.createPoint(endOn));
     }
 }

@@ -6,6 +6,8 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.standwright.part.Part;
@@ -80,8 +82,7 @@ final class LayeredVolume {
         if (here.isEmpty()) {
             return 0;
         }
-        var left = OverlayNGRobust.overlay(
-                within(Footprints.FACTORY.toGeometry(around)), united(gone), OverlayNG.DIFFERENCE);
+        var left = overlay(within(Footprints.FACTORY.toGeometry(around)), united(gone), OverlayNG.DIFFERENCE);
         return integral(height -> sections(here, height, left), low, high);
     }
 
@@ -89,14 +90,22 @@ final class LayeredVolume {
         var united = united(cuts.stream().map(cut -> cut.at(height)).toList());
         return left.isRectangle() && left.getEnvelopeInternal().covers(united.getEnvelopeInternal())
                 ? united.getArea()
-                : OverlayNGRobust.overlay(united, left, OverlayNG.INTERSECTION).getArea();
+                : overlay(united, left, OverlayNG.INTERSECTION).getArea();
+    }
+
+    private static boolean isRectangle(Geometry area) {
+        return area.getNumGeometries() == 1 && area.getGeometryN(0).isRectangle();
     }
 
     /** What of an area the board had before any feature. */
     private Geometry within(Geometry area) {
-        return footprints.blank().isRectangle()
-                ? area
-                : OverlayNGRobust.overlay(footprints.blank(), area, OverlayNG.INTERSECTION);
+        return footprints.blank().isRectangle() ? area : overlay(footprints.blank(), area, OverlayNG.INTERSECTION);
+    }
+
+    /** The areas of an overlay, without the lines and points in which its operands touch. */
+    private static Geometry overlay(Geometry a, Geometry b, int operation) {
+        var areas = PolygonExtracter.getPolygons(OverlayNGRobust.overlay(a, b, operation));
+        return Footprints.FACTORY.createMultiPolygon(GeometryFactory.toPolygonArray(areas));
     }
 
     private static List<Geometry> at(List<Cut> cuts, double height) {

@@ -70,8 +70,8 @@ final class ModelSurfaces {
     }
 
     /**
-     * With edges where one feature's upright sides, two features' walls or the flanks of a countersink meet: vertices
-     * may lie anywhere on those. One lies half-way up wherever a solid touches itself in an upright edge.
+     * With edges in which one feature's own sides or the walls of two features meet: vertices may lie anywhere on those.
+     * One lies half-way along wherever a solid touches itself in an edge.
      */
     ModelSurfaces withInnerEdges() {
         return new ModelSurfaces(walls, corners, levels, sloped, true);
@@ -90,7 +90,7 @@ final class ModelSurfaces {
         double second = second(DoubleStream.concat(
                 DoubleStream.of(nearest, level(vertex)), sloped.stream().mapToDouble(slope -> slope.distance(vertex))));
         return inner
-                ? Math.min(Math.min(second, next), Math.min(flank(vertex), corners.distance(fromAbove, FAR)))
+                ? Math.min(Math.min(second, next), Math.min(sidesMeet(vertex), corners.distance(fromAbove, FAR)))
                 : second;
     }
 
@@ -101,10 +101,9 @@ final class ModelSurfaces {
                 .orElseThrow();
     }
 
-    private double flank(Vec3 vertex) {
+    private double sidesMeet(Vec3 vertex) {
         return sloped.stream()
-                .filter(Sink.class::isInstance)
-                .mapToDouble(sink -> sink.distance(vertex))
+                .mapToDouble(slope -> slope.innerDistance(vertex))
                 .min()
                 .orElse(FAR);
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.valid.IsValidOp;
 import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec2;
@@ -36,7 +35,7 @@ final class RandomOutline {
         for (int i = 0; i < TRIES; i++) {
             var corners = corners(area);
             var polygon = polygon(corners);
-            if (IsValidOp.isValid(polygon) && polygon.getArea() > SMALLEST) {
+            if (polygon.getArea() > SMALLEST && polygon.isValid()) {
                 return new Outline(corners);
             }
         }
@@ -56,6 +55,10 @@ final class RandomOutline {
                     on(area.y0(), area.y1(), 0.5 + reach * Math.sin(angle))));
         }
         return corners.stream().distinct().toList();
+    }
+
+    static double onGrid(double mm) {
+        return Math.rint(mm * Solid.PER_MM) / Solid.PER_MM;
     }
 
     private double on(double low, double high, double share) {
@@ -82,6 +85,7 @@ final class RandomOutline {
         return inside > 0 ? 1 / Math.tan(inside / 2) : 0;
     }
 
+    /** On the 1/1024 mm grid, where it must not cross itself either. */
     private static Geometry polygon(List<Vec2> corners) {
         if (corners.size() < 3) {
             return Footprints.FACTORY.createPolygon();
@@ -89,7 +93,7 @@ final class RandomOutline {
         var ring = new Coordinate[corners.size() + 1];
         for (int i = 0; i < ring.length; i++) {
             var corner = corners.get(i % corners.size());
-            ring[i] = new Coordinate(corner.x(), corner.y());
+            ring[i] = new Coordinate(onGrid(corner.x()), onGrid(corner.y()));
         }
         return Footprints.FACTORY.createPolygon(ring);
     }

@@ -55,9 +55,11 @@ final class RandomPart {
     static Part of(long seed) {
         var random = new RandomPart(seed);
         random.fill();
-        var material = new Material("board", random.thickness, 700, Grain.NONE);
-        var blank = Part.blank((seed % 2 == 0 ? "anywhere " : "lattice ") + seed, material, LENGTH, WIDTH);
-        return blank.with(random.features);
+        return random.board((seed % 2 == 0 ? "anywhere " : "lattice ") + seed).with(random.features);
+    }
+
+    private Part board(String name) {
+        return Part.blank(name, new Material("board", thickness, 700, Grain.NONE), LENGTH, WIDTH);
     }
 
     private void fill() {
@@ -124,10 +126,7 @@ final class RandomPart {
     }
 
     private Envelope around(Feature feature) {
-        var taken = new Footprints(
-                Part.blank("board", new Material("board", thickness, 700, Grain.NONE), LENGTH, WIDTH)
-                        .with(feature),
-                false);
+        var taken = new Footprints(board("board").with(feature), false);
         var around = new Envelope();
         taken.cuts().forEach(cut -> around.expandToInclude(cut.around()));
         taken.sloped().forEach(cut -> around.expandToInclude(cut.around()));
@@ -163,9 +162,9 @@ final class RandomPart {
         };
         var depth = random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(depth());
         var rounded = new Pocket(face(), outline, radius, depth, "pocket");
-        var blank = Part.blank("board", new Material("board", thickness, 700, Grain.NONE), LENGTH, WIDTH);
+        var blank = board("board");
         // a corner that points inwards may reach into the rounding of another
-        return RoundedOutline.of(rounded, blank, mm -> mm).isValid()
+        return RoundedOutline.of(rounded, blank, RandomOutline::onGrid).isValid()
                 ? rounded
                 : new Pocket(rounded.face(), outline, 0, depth, "pocket");
     }

@@ -37,6 +37,12 @@ record Sink(Coordinate[] mouth, Coordinate[] bore, double face, double floor) im
         return ring;
     }
 
+    /** Each flank is two triangles, and rounding has seldom left them in one plane: their edge may lie anywhere on it. */
+    @Override
+    public double innerDistance(Vec3 point) {
+        return distance(point);
+    }
+
     /** Measured level and then square to the flank, as all flanks are equally steep. */
     @Override
     public double distance(Vec3 point) {

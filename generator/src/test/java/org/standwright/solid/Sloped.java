@@ -16,6 +16,9 @@ sealed interface Sloped permits Bore, BevelStrip, Sink {
     /** Distance of a point to its surface, as far as that is neither level nor upright; infinite beyond its ends, mm. */
     double distance(Vec3 point);
 
+    /** Distance of a point to the edges in which its own sloping sides meet; infinite if it has but one, mm. */
+    double innerDistance(Vec3 point);
+
     default double low() {
         return heights().min().orElseThrow();
     }
