@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.locationtech.jts.algorithm.Area;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 
@@ -21,7 +20,7 @@ public record Outline(List<Vec2> corners) {
             throw new IllegalArgumentException("outline " + text(corners)
                     + " encloses nothing; give three corners or more that don't lie in a row.");
         }
-        if (!FACTORY.createPolygon(ring(corners)).isValid()) {
+        if (!isRectangle(corners) && !FACTORY.createPolygon(ring(corners)).isValid()) {
             throw new IllegalArgumentException(
                     "outline " + text(corners) + " meets itself; list its corners in turn, all the way round.");
         }
@@ -43,8 +42,17 @@ public record Outline(List<Vec2> corners) {
 
     /** The smallest rectangle around it. */
     public Rect bounds() {
-        var around = FACTORY.createLineString(ring(corners)).getEnvelopeInternal();
-        return new Rect(around.getMinX(), around.getMinY(), around.getMaxX(), around.getMaxY());
+        double x0 = Double.POSITIVE_INFINITY;
+        double y0 = Double.POSITIVE_INFINITY;
+        double x1 = Double.NEGATIVE_INFINITY;
+        double y1 = Double.NEGATIVE_INFINITY;
+        for (var corner : corners) {
+            x0 = Math.min(x0, corner.x());
+            y0 = Math.min(y0, corner.y());
+            x1 = Math.max(x1, corner.x());
+            y1 = Math.max(y1, corner.y());
+        }
+        return new Rect(x0, y0, x1, y1);
     }
 
     /** The outline through the images of all corners, counter-clockwise even where the images are mirrored. */
@@ -59,11 +67,27 @@ public record Outline(List<Vec2> corners) {
 
     /** Whether it is a rectangle along the axes. */
     public boolean isRectangle() {
-        return corners.size() == 4 && Grid.same(area(), bounds().area());
+        return isRectangle(corners);
+    }
+
+    private static boolean isRectangle(List<Vec2> corners) {
+        return corners.size() == 4
+                && (isRectangle(corners.get(0), corners.get(1), corners.get(2), corners.get(3))
+                        || isRectangle(corners.get(1), corners.get(2), corners.get(3), corners.get(0)));
+    }
+
+    /** Whether the first side is level and the others go on from there. */
+    private static boolean isRectangle(Vec2 a, Vec2 b, Vec2 c, Vec2 d) {
+        return Grid.same(a.y(), b.y()) && Grid.same(b.x(), c.x()) && Grid.same(c.y(), d.y()) && Grid.same(d.x(), a.x());
     }
 
     private static double signedArea(List<Vec2> corners) {
-        return -Area.ofRingSigned(ring(corners));
+        var origin = corners.get(0);
+        double twice = 0;
+        for (int i = 1; i + 1 < corners.size(); i++) {
+            twice += corners.get(i).minus(origin).cross(corners.get(i + 1).minus(origin));
+        }
+        return twice / 2;
     }
 
     private static Coordinate[] ring(List<Vec2> corners) {

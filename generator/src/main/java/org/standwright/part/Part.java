@@ -1,9 +1,8 @@
 package org.standwright.part;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
-import org.standwright.geom.Outline;
-import org.standwright.geom.Rect;
 import org.standwright.geom.Require;
 
 /**
@@ -65,13 +64,14 @@ public record Part(
         return new Part(name, material, length, width, oversize, covers, features);
     }
 
-    /** What it is cut to, seen from above: its contour, or the whole blank. */
-    public Outline outline() {
-        return features.stream()
-                .filter(Contour.class::isInstance)
-                .map(feature -> ((Contour) feature).outline())
-                .findFirst()
-                .orElseGet(() -> Outline.of(new Rect(0, 0, length, width)));
+    /** The outline that it is cut to, if it is no rectangle. */
+    public Optional<Contour> contour() {
+        for (var feature : features) {
+            if (feature instanceof Contour contour) {
+                return Optional.of(contour);
+            }
+        }
+        return Optional.empty();
     }
 
     public double thickness() {

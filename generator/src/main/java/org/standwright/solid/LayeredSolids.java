@@ -69,7 +69,7 @@ final class LayeredSolids {
         for (var tool : cut.tools()) {
             if (tool instanceof Prism prism && prism.isUpright()) {
                 upright.add(prism);
-            } else {
+            } else if (!sideways.contains(tool)) {
                 sideways.add(tool);
             }
         }

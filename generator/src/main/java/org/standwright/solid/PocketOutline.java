@@ -37,10 +37,10 @@ final class PocketOutline {
         var at = pocket.outline().corner(i);
         var before = outwards(pocket.outline().corner(i - 1), at);
         var after = outwards(at, pocket.outline().corner(i + 1));
-        boolean opensBefore = !before.equals(Vec2.ZERO);
-        boolean opensAfter = !after.equals(Vec2.ZERO);
+        boolean opensBefore = before.length() > 0;
+        boolean opensAfter = after.length() > 0;
         if (opensBefore && opensAfter) {
-            add(at, before.equals(after) ? before : before.plus(after));
+            add(at, before.minus(after).length() == 0 ? before : before.plus(after));
         } else if (opensBefore) {
             add(at, before);
             add(at, Vec2.ZERO);

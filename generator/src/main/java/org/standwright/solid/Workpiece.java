@@ -1,6 +1,6 @@
 package org.standwright.solid;
 
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
 import java.util.List;
 import org.standwright.part.Part;
 import org.standwright.solid.layer.Ring;
@@ -25,16 +25,19 @@ record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
                 Solid.units("length", part.length(), part.name()),
                 Solid.units("width", part.width(), part.name()),
                 Solid.units("thickness", part.thickness(), part.name()));
-        var outline = Rings.polygon(part.outline(), part.name());
+        var contour = part.contour();
+        var outline = contour.isPresent()
+                ? Rings.polygon(contour.get().outline(), part.name())
+                : Ring.rectangle(0, 0, board.x1(), board.y1());
         var tools = new Tools(part, board, fineness);
-        var cuts = new LinkedHashSet<Cut>();
+        var cuts = new ArrayList<Cut>();
         for (var feature : part.features()) {
             var cut = feature.accept(tools);
             if (cut.isPresent()) {
                 cuts.add(cut.get());
             }
         }
-        return new Workpiece(board, Prism.upright(outline, 0, board.z1()), List.copyOf(cuts));
+        return new Workpiece(board, Prism.upright(outline, 0, board.z1()), cuts);
     }
 
     /** Whether a ring seen from above lies all within the blank and touches its outline nowhere. */
@@ -47,7 +50,8 @@ record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
                 && (outline.isRectangle() || outline.surrounds(ring));
     }
 
+    /** The tools of all cuts, each once. */
     List<Tool> tools() {
-        return cuts.stream().flatMap(cut -> cut.tools().stream()).toList();
+        return cuts.stream().flatMap(cut -> cut.tools().stream()).distinct().toList();
     }
 }

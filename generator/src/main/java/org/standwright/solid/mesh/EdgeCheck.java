@@ -9,6 +9,8 @@ final class EdgeCheck {
     private final Mesh mesh;
     /** Three vertices to each triangle; the edge of a corner runs from there to the next corner. */
     private final int[] triangles;
+    /** By corner: the vertex at the end of its edge. */
+    private final int[] ends;
     /** By vertex: how many corners it has, and one of them. */
     private final int[] counts;
 
@@ -23,6 +25,7 @@ final class EdgeCheck {
     private EdgeCheck(Mesh mesh) {
         this.mesh = mesh;
         triangles = mesh.triangles();
+        ends = new int[triangles.length];
         counts = new int[mesh.vertexCount()];
         corners = new int[mesh.vertexCount()];
         lonely = new int[mesh.vertexCount()];
@@ -76,8 +79,13 @@ final class EdgeCheck {
     }
 
     private void pair() {
-        for (int corner = 0; corner < triangles.length; corner++) {
-            pair(corner, triangles[corner], triangles[next(corner)]);
+        for (int corner = 0; corner < triangles.length; corner += 3) {
+            int a = triangles[corner];
+            int b = triangles[corner + 1];
+            int c = triangles[corner + 2];
+            pair(corner, a, b);
+            pair(corner + 1, b, c);
+            pair(corner + 2, c, a);
         }
         for (int partner : partners) {
             if (partner == NONE) {
@@ -88,10 +96,11 @@ final class EdgeCheck {
 
     /** Gives the edge of a corner, from {@code a} to {@code b}, a lonely opposite as partner if there is one. */
     private void pair(int corner, int a, int b) {
+        ends[corner] = b;
         int home = counts[a] < counts[b] || counts[a] == counts[b] && a < b ? a : b;
         int last = NONE;
         for (int other = lonely[home]; other != NONE; other = others[other]) {
-            if (triangles[other] == b && triangles[next(other)] == a) {
+            if (triangles[other] == b && ends[other] == a) {
                 unlink(other, last, home);
                 partners[corner] = other;
                 partners[other] = corner;
@@ -127,7 +136,7 @@ final class EdgeCheck {
         int corner = corners[vertex];
         int count = 0;
         do {
-            int end = triangles[next(corner)];
+            int end = ends[corner];
             if (seenFrom[end] == vertex) {
                 return false;
             }
@@ -136,10 +145,6 @@ final class EdgeCheck {
             count++;
         } while (corner != corners[vertex]);
         return count == counts[vertex];
-    }
-
-    private static int next(int corner) {
-        return corner % 3 == 2 ? corner - 2 : corner + 1;
     }
 
     private static int previous(int corner) {

@@ -26,6 +26,34 @@ final class Ints {
         return count;
     }
 
+    /** Adds what {@code numbers} has in the places that others name. */
+    void addAll(int[] numbers, Ints places) {
+        int total = count + places.count;
+        if (total > values.length) {
+            values = Arrays.copyOf(values, total);
+        }
+        var from = places.values;
+        for (int i = 0, to = count; to < total; i++, to++) {
+            values[to] = numbers[from[i]];
+        }
+        count = total;
+    }
+
+    /** Adds three at once. */
+    void add(int a, int b, int c) {
+        if (count + 3 > values.length) {
+            values = Arrays.copyOf(values, 2 * count + 3);
+        }
+        values[count] = a;
+        values[count + 1] = b;
+        values[count + 2] = c;
+        count += 3;
+    }
+
+    int[] toArray() {
+        return Arrays.copyOf(values, count);
+    }
+
     void clear() {
         count = 0;
     }

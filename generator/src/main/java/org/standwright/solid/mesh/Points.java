@@ -54,6 +54,20 @@ final class Points {
         return (int) xyz[3 * point + axis];
     }
 
+    /** x, y and z of those points that have a number, which is where they go. */
+    int[] onGrid(int[] numbers, int used) {
+        var onGrid = new int[3 * used];
+        for (int point = 0, from = 0; point < count; point++, from += 3) {
+            if (numbers[point] >= 0) {
+                int to = 3 * numbers[point];
+                onGrid[to] = (int) xyz[from];
+                onGrid[to + 1] = (int) xyz[from + 1];
+                onGrid[to + 2] = (int) xyz[from + 2];
+            }
+        }
+        return onGrid;
+    }
+
     /** How far along the segment from {@code a} (0) to {@code b} (1) the foot of {@code p} lies. */
     double along(int a, int b, int p) {
         double dx = x(b) - x(a);

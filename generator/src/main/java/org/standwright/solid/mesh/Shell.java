@@ -2,6 +2,8 @@ package org.standwright.solid.mesh;
 
 /** The surface of a solid while it is put together, piece by piece, on the 1/1024 mm grid. */
 public final class Shell {
+    static final int UNUSED = -1;
+
     private final Planes planes;
     private final Points points = new Points();
     private final Edges edges = new Edges(256);
@@ -42,9 +44,7 @@ public final class Shell {
 
     /** A finished triangle, counter-clockwise seen from outside. */
     public void triangle(int a, int b, int c) {
-        triangles.add(a);
-        triangles.add(b);
-        triangles.add(c);
+        triangles.add(a, b, c);
     }
 
     /**
@@ -82,17 +82,15 @@ public final class Shell {
 
     private Mesh closed(Edges whole, Points grid, int[] places) {
         var cut = Faces.cut(whole.with(rims.renumbered(places)), grid, planes);
-        for (int i = 0; i < triangles.count(); i++) {
-            cut.add(places[triangles.get(i)]);
-        }
-        return parted(mesh(cut, grid));
+        cut.addAll(places, triangles);
+        return parted(mesh(cut.toArray(), grid));
     }
 
     /** The points that rims and finished triangles need. */
     private boolean[] kept(int[] places) {
         var kept = new boolean[points.count()];
-        for (int i = 0; i < triangles.count(); i++) {
-            kept[places[triangles.get(i)]] = true;
+        for (int corner : triangles.toArray()) {
+            kept[places[corner]] = true;
         }
         for (int edge = 0; edge < rims.count(); edge++) {
             kept[places[rims.from(edge)]] = true;
@@ -101,33 +99,23 @@ public final class Shell {
     }
 
     /** The mesh of the points that triangles use, in order. */
-    private static Mesh mesh(Ints corners, Points points) {
-        // how many points before each are used
-        var before = new int[points.count() + 1];
-        for (int i = 0; i < corners.count(); i++) {
-            before[corners.get(i) + 1] = 1;
+    private static Mesh mesh(int[] triangles, Points points) {
+        var numbers = new int[points.count()];
+        for (int point : triangles) {
+            numbers[point] = 1;
         }
-        for (int point = 0; point < points.count(); point++) {
-            before[point + 1] += before[point];
-        }
-        var vertices = new int[corners.count()];
-        for (int i = 0; i < vertices.length; i++) {
-            vertices[i] = before[corners.get(i)];
-        }
-        return new Mesh(coordinates(before, points), vertices);
-    }
-
-    private static int[] coordinates(int[] before, Points points) {
-        var xyz = new int[3 * before[points.count()]];
-        for (int point = 0; point < points.count(); point++) {
-            if (before[point + 1] > before[point]) {
-                int at = 3 * before[point];
-                xyz[at] = points.onGrid(point, 0);
-                xyz[at + 1] = points.onGrid(point, 1);
-                xyz[at + 2] = points.onGrid(point, 2);
+        int used = 0;
+        for (int point = 0; point < numbers.length; point++) {
+            if (numbers[point] > 0) {
+                numbers[point] = used++;
+            } else {
+                numbers[point] = UNUSED;
             }
         }
-        return xyz;
+        for (int i = 0; i < triangles.length; i++) {
+            triangles[i] = numbers[triangles[i]];
+        }
+        return new Mesh(points.onGrid(numbers, used), triangles);
     }
 
     private static Mesh parted(Mesh mesh) {
