@@ -5,10 +5,12 @@ import eu.mihosoft.jcsg.Polygon;
 import eu.mihosoft.jcsg.PropertyStorage;
 import eu.mihosoft.vvecmath.Vector3d;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
+import org.standwright.solid.mesh.BrokenMeshException;
 import org.standwright.solid.mesh.Facet;
 import org.standwright.solid.mesh.Planes;
 
@@ -38,18 +40,28 @@ final class Carving {
         return without(whole ? box : box.intersect(solid(polygons(blank, false))), groups);
     }
 
+    /** Throws {@link BrokenMeshException} where the kernel recurs without end, as it may on faces all but in one plane. */
     CSG without(CSG solid, List<List<Tool>> groups) {
         var rest = solid;
         for (var group : groups) {
             if (!rest.getPolygons().isEmpty()) {
                 // the kernel takes an empty operand for all of space
-                var tools = group.stream()
-                        .flatMap(tool -> polygons(tool, true).stream())
-                        .toList();
-                rest = rest.difference(solid(new ArrayList<>(tools)));
+                rest = without(
+                        rest,
+                        group.stream()
+                                .flatMap(tool -> polygons(tool, true).stream())
+                                .toList());
             }
         }
         return rest;
+    }
+
+    private static CSG without(CSG solid, Collection<Polygon> tools) {
+        try {
+            return solid.difference(solid(new ArrayList<>(tools)));
+        } catch (StackOverflowError e) {
+            throw new BrokenMeshException("its features all but share a plane");
+        }
     }
 
     /**

@@ -18,11 +18,11 @@ final class KernelSolids {
         var failures = new ArrayList<BrokenMeshException>();
         for (var way : ways(workpiece)) {
             var planes = new Planes();
-            var pieces = pieces(workpiece.blank(), way, planes);
-            if (pieces.isEmpty()) {
-                throw SolidException.nothingLeft(part);
-            }
             try {
+                var pieces = pieces(workpiece.blank(), way, planes);
+                if (pieces.isEmpty()) {
+                    throw SolidException.nothingLeft(part);
+                }
                 var mesh = ClosedMesh.of(pieces, planes);
                 VolumeCheck.check(mesh, workpiece);
                 return mesh;

@@ -13,7 +13,7 @@ import org.standwright.part.Part;
 /** Closed solids of the right volume and shape for boards that nobody has thought of. */
 class RandomSolidsTest {
     private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
-    private static final int PARTS = FULL ? 5000 : 80;
+    private static final int PARTS = FULL ? 5_000 : 500;
     private static final int KERNEL_EVERY = FULL ? 11 : 25;
     private static final int CROSSINGS_EVERY = 3;
     private static final int MOST_TRIANGLES = 4000;
@@ -93,13 +93,13 @@ class RandomSolidsTest {
         assertThat(Solids.of(part).volume()).as("volume of %s", part).isCloseTo(expected, within(slack(part)));
     }
 
-    /** mm³; nothing for the one part in a hundred or so at which the kernel fails or recurs without end. */
+    /** mm³; nothing for the one part in a hundred or so at which the kernel alone fails. */
     private static OptionalDouble kernelVolume(Part part) {
         try {
             double sixfold = KernelSolids.of(Workpiece.of(part, Fineness.FILE), part.name())
                     .sixfoldVolume();
             return OptionalDouble.of(sixfold / 6 / Math.pow(Solid.PER_MM, 3));
-        } catch (SolidException | StackOverflowError e) {
+        } catch (SolidException e) {
             return OptionalDouble.empty();
         }
     }
