@@ -22,11 +22,11 @@ public final class Solid {
 
     /**
      * @param vertices x, y, z of each vertex in units of 1/1024 mm
-     * @param triangles three vertex indices each
+     * @param triangles three vertex indices each; both arrays are handed over and change no more
      */
     Solid(int[] vertices, int[] triangles) {
-        this.vertices = vertices.clone();
-        this.triangles = triangles.clone();
+        this.vertices = vertices;
+        this.triangles = triangles;
     }
 
     /** The nearest point of the grid. */

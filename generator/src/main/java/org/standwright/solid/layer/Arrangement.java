@@ -8,7 +8,7 @@ import java.util.List;
  * join the same two spots are one piece. Pieces share nothing but spots at their ends.
  */
 final class Arrangement {
-    private final List<Ring> rings;
+    private final Ring[] rings;
     private final Spots spots;
     private final Pieces pieces = new Pieces();
     /** Where the steps of each ring begin. */
@@ -20,7 +20,7 @@ final class Arrangement {
     private int count;
 
     private Arrangement(List<Ring> rings, Spots spots) {
-        this.rings = rings;
+        this.rings = rings.toArray(Ring[]::new);
         this.spots = spots;
         firsts = new int[rings.size() + 1];
     }
@@ -33,18 +33,18 @@ final class Arrangement {
 
     private void draw() {
         var hits = new SideHits(spots);
-        for (int ring = 0; ring < rings.size(); ring++) {
+        for (int ring = 0; ring < rings.length; ring++) {
             firsts[ring] = count;
-            for (int side = 0; side < rings.get(ring).size(); side++) {
+            for (int side = 0; side < rings[ring].size(); side++) {
                 draw(ring, side, hits);
             }
             close(ring);
         }
-        firsts[rings.size()] = count;
+        firsts[rings.length] = count;
     }
 
     private void draw(int ring, int side, SideHits hits) {
-        int on = hits.find(rings.get(ring), side);
+        int on = hits.find(rings[ring], side);
         for (int i = 0; i + 1 < on; i++) {
             add(hits.spot(i), side);
         }
@@ -76,11 +76,11 @@ final class Arrangement {
     }
 
     int ringCount() {
-        return rings.size();
+        return rings.length;
     }
 
     Ring ring(int ring) {
-        return rings.get(ring);
+        return rings[ring];
     }
 
     int firstStep(int ring) {

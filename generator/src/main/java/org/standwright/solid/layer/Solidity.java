@@ -108,19 +108,20 @@ final class Solidity {
         int windings = 0;
         int end = rings.endOfSteps(ring);
         int a = rings.from(end - 1);
-        for (int step = rings.firstStep(ring), last = end - 1; step < end; last = step++) {
+        for (int step = rings.firstStep(ring); step < end; step++) {
             int b = rings.from(step);
-            if (rings.piece(last) != piece) {
-                windings += level
-                        ? -across(y, x, spots.y(a), spots.x(a), spots.y(b), spots.x(b))
-                        : across(x, y, spots.x(a), spots.y(a), spots.x(b), spots.y(b));
-            }
+            windings += level
+                    ? -across(y, x, spots.y(a), spots.x(a), spots.y(b), spots.x(b))
+                    : across(x, y, spots.x(a), spots.y(a), spots.x(b), spots.y(b));
             a = b;
         }
         return windings;
     }
 
-    /** 1 for a step that crosses the ray in the direction of x upwards, -1 downwards, 0 for none; (x, y) is doubled. */
+    /**
+     * 1 for a step that crosses the ray in the direction of x upwards, -1 downwards, 0 for none or if the ray's start
+     * lies on it; (x, y) is doubled.
+     */
     private static int across(int x, int y, int ax, int ay, int bx, int by) {
         boolean up = 2 * ay <= y && 2 * by > y;
         boolean down = 2 * by <= y && 2 * ay > y;

@@ -1,12 +1,33 @@
 package org.standwright.solid.mesh;
 
-/**
- * Indexed triangles.
- *
- * @param vertices x, y, z of each vertex, 1/1024 mm
- * @param triangles three vertex numbers each, counter-clockwise from outside
- */
-public record Mesh(int[] vertices, int[] triangles) {
+/** Indexed triangles; its arrays are not copied, so whoever makes one or reads one must not change them. */
+public final class Mesh {
+    private final int[] vertices;
+    private final int[] triangles;
+    private final double sixfoldVolume;
+
+    /**
+     * @param vertices x, y, z of each vertex, 1/1024 mm
+     * @param triangles three vertex numbers each, counter-clockwise from outside
+     */
+    public Mesh(int[] vertices, int[] triangles) {
+        this.vertices = vertices;
+        this.triangles = triangles;
+        double sum = 0;
+        for (int t = 0; t < triangles.length; t += 3) {
+            sum += sixfoldWedge(3 * triangles[t], 3 * triangles[t + 1], 3 * triangles[t + 2]);
+        }
+        sixfoldVolume = sum;
+    }
+
+    public int[] vertices() {
+        return vertices;
+    }
+
+    public int[] triangles() {
+        return triangles;
+    }
+
     public int vertexCount() {
         return vertices.length / 3;
     }
@@ -17,11 +38,7 @@ public record Mesh(int[] vertices, int[] triangles) {
 
     /** Six times the volume enclosed, reckoned from the first vertex. */
     public double sixfoldVolume() {
-        double sum = 0;
-        for (int t = 0; t < triangles.length; t += 3) {
-            sum += sixfoldWedge(3 * triangles[t], 3 * triangles[t + 1], 3 * triangles[t + 2]);
-        }
-        return sum;
+        return sixfoldVolume;
     }
 
     /** Between the first vertex and a triangle of vertices, told by where their coordinates begin. */
