@@ -61,7 +61,7 @@ final class Sweep {
         for (int corner = 0; corner < keys.length; corner++) {
             keys[corner] = (long) corners.u(corner) << Integer.SIZE | corner;
         }
-        Arrays.sort(keys);
+        keys = RadixSort.byUpperHalf(keys);
         for (int start = 0; start < keys.length; ) {
             int end = start + 1;
             while (end < keys.length && keys[end] >> Integer.SIZE == keys[start] >> Integer.SIZE) {
