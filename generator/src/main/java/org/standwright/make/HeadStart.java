@@ -11,7 +11,7 @@ import org.standwright.part.Part;
 import org.standwright.solid.Solids;
 
 /**
- * Loads, on another core, what every run needs once its design file is read: the typeface and the solids' kernel. A run
+ * Loads, on another core, what every run needs once its design file is read: the typeface and what builds solids. A run
  * of a few seconds spends a good part of them on loading.
  */
 public final class HeadStart {
