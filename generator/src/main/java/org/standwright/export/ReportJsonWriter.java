@@ -19,7 +19,7 @@ import org.standwright.solid.AssemblySolids;
 /**
  * Everything about one stand as data, enough to work it out again from this file alone. JSON in UTF-8; lengths are exact
  * doubles in mm, masses kg, densities kg/m³, in the frames of the packages part, assembly and sheet. {@code design} is as
- * written, all the rest as built.
+ * written, all the rest as built. Mass, centre of mass and inertia (kg·mm², about that centre) are those of the boards.
  */
 public final class ReportJsonWriter {
     private static final int VERSION = 1;
@@ -59,7 +59,10 @@ public final class ReportJsonWriter {
         report.set("materials", JsonShapes.list(stand.design().sheets(), ReportSheets::good));
         report.set("groups", parts.groups());
         report.set("parts", parts.parts());
-        report.put("mass", solids.mass());
+        var wood = solids.massProperties();
+        report.put("mass", wood.mass());
+        report.set("centreOfMass", JsonShapes.point(wood.centre()));
+        report.set("inertia", JsonShapes.plain(wood.inertia()));
         report.set("cutList", JsonShapes.list(cutList.lines(), ReportJsonWriter::line));
         report.set("bars", JsonShapes.list(BarsToBuy.of(stand.design(), cutList), ReportBars::bars));
         report.set("edgings", JsonShapes.list(cutList.edgings(), ReportBars::edging));

@@ -111,6 +111,25 @@ class ReportJsonWriterTest {
         assertThat(report.get("mass").asDouble()).isCloseTo(sum(report.get("parts"), "mass"), within(1e-9));
     }
 
+    /** Were every board as heavy everywhere, the whole would weigh down in the mean of the middles of their boxes. */
+    @Test
+    void saysWhereTheBoardsWeighDown() {
+        for (var axis : List.of("x", "y", "z")) {
+            int i = "xyz".indexOf(axis);
+            double moment = 0;
+            for (var part : report.get("parts")) {
+                double low = part.at("/box/min/" + i).asDouble();
+                double high = part.at("/box/max/" + i).asDouble();
+                moment += part.get("mass").asDouble() * (low + high) / 2;
+            }
+            // channels and holes move a board's own centre by a few millimetres at most
+            assertThat(report.at("/centreOfMass/" + i).asDouble())
+                    .as(axis)
+                    .isCloseTo(moment / report.get("mass").asDouble(), within(2.0));
+        }
+        assertThat(report.at("/inertia/zz").asDouble()).isPositive();
+    }
+
     @Test
     void listsEveryPartInOneLineOfItsSize() {
         var parts = new HashMap<String, JsonNode>();
