@@ -27,13 +27,18 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
         findings = List.copyOf(findings);
     }
 
+    /** Works a design out for files. Throws as {@link #of(StandDesign, Fineness)} does. */
+    public static Product of(StandDesign design) {
+        return of(design, Fineness.FILE);
+    }
+
     /**
      * Works a design out, the solids beside the sheets.
      *
      * @throws org.standwright.design.ImpossibleDesignException when it cannot be built
      */
-    public static Product of(StandDesign design) {
-        return of(design, assembly -> AssemblySolids.begin(assembly, Fineness.FILE));
+    public static Product of(StandDesign design, Fineness fineness) {
+        return of(design, assembly -> AssemblySolids.begin(assembly, fineness));
     }
 
     /** Works an edited design out as {@link #of} does; solids of parts that are still the same are taken over. */

@@ -15,6 +15,7 @@ import org.standwright.file.FileKind;
 import org.standwright.file.PresetLibrary;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.make.Product;
+import org.standwright.solid.Fineness;
 import org.standwright.viewer.scene.Scenery;
 
 /**
@@ -35,7 +36,7 @@ record OpenedStand(String name, String sizes, List<Finding> findings, Scenery sc
      * @throws org.standwright.solid.SolidException when a part has no closed solid
      */
     static OpenedStand open(Optional<Path> file) {
-        return open(file, Product::of);
+        return open(file, design -> Product.of(design, Fineness.SCREEN));
     }
 
     /** Opens as {@link #open} does, after this one: solids of parts that are the same in both are taken over. */
