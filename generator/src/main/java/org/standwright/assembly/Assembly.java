@@ -30,10 +30,14 @@ public record Assembly(String name, List<Group> groups, List<Hardware> hardware)
         return groups.stream().flatMap(group -> group.blocks().stream()).toList();
     }
 
-    /** The box around every part and block. */
+    /** The box around every part and block; throws if there are none. */
     public Box3 box() {
-        return Box3.around(Stream.concat(
+        var boxes = Stream.concat(
                         parts().stream().map(PlacedPart::box), blocks().stream().map(Block::box))
-                .toList());
+                .toList();
+        if (boxes.isEmpty()) {
+            throw new IllegalArgumentException("'" + name + "' has no parts, so no box is around it; give it one.");
+        }
+        return Box3.around(boxes);
     }
 }

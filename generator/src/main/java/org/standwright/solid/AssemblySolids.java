@@ -71,7 +71,7 @@ public record AssemblySolids(String name, Fineness fineness, List<PlacedSolid> s
             try {
                 return new PlacedSolid(group, part, solid.join());
             } catch (CompletionException e) {
-                if (e.getCause() instanceof SolidException cause) {
+                if (e.getCause() instanceof RuntimeException cause) {
                     throw cause;
                 }
                 throw e;

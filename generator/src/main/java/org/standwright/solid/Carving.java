@@ -5,10 +5,10 @@ import eu.mihosoft.jcsg.Polygon;
 import eu.mihosoft.jcsg.PropertyStorage;
 import eu.mihosoft.vvecmath.Vector3d;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.standwright.solid.mesh.BrokenMeshException;
 import org.standwright.solid.mesh.Facet;
@@ -33,20 +33,23 @@ final class Carving {
         return without(solid(polygons(blank, false)), groups);
     }
 
-    /** The part of a blank in a cell, without tools. */
-    CSG rest(Prism blank, Extent cell, List<List<Tool>> groups) {
+    /** The part of a workpiece's blank in a cell, without tools. */
+    CSG rest(Workpiece workpiece, Extent cell, List<List<Tool>> groups) {
         var box = solid(polygons(Prism.box(cell), false));
-        boolean whole = blank.ring().isRectangle();
-        return without(whole ? box : box.intersect(solid(polygons(blank, false))), groups);
+        return without(workpiece.isWholeBoard() ? box : within(box, workpiece.blank()), groups);
     }
 
-    /** Throws {@link BrokenMeshException} where the kernel recurs without end, as it may on faces all but in one plane. */
+    private CSG within(CSG box, Prism blank) {
+        var polygons = polygons(blank, false);
+        return guarded(() -> box.intersect(solid(polygons)));
+    }
+
     CSG without(CSG solid, List<List<Tool>> groups) {
         var rest = solid;
         for (var group : groups) {
             if (!rest.getPolygons().isEmpty()) {
                 // the kernel takes an empty operand for all of space
-                rest = without(
+                rest = less(
                         rest,
                         group.stream()
                                 .flatMap(tool -> polygons(tool, true).stream())
@@ -56,9 +59,14 @@ final class Carving {
         return rest;
     }
 
-    private static CSG without(CSG solid, Collection<Polygon> tools) {
+    private static CSG less(CSG solid, List<Polygon> tools) {
+        return guarded(() -> solid.difference(solid(new ArrayList<>(tools))));
+    }
+
+    /** Throws {@link BrokenMeshException} where the kernel recurs without end, as it may on faces all but in one plane. */
+    private static CSG guarded(Supplier<CSG> operation) {
         try {
-            return solid.difference(solid(new ArrayList<>(tools)));
+            return operation.get();
         } catch (StackOverflowError e) {
             throw new BrokenMeshException("its features all but share a plane");
         }

@@ -11,12 +11,15 @@ import org.standwright.solid.mesh.Shell;
 
 /**
  * Tools that the layers can't take, cut by the kernel, each in a small cell of the board: what a tool changes in the
- * surface is the surface of the cell without it less the surface of the cell with it. The cell's own walls are the same
- * in both and are left out.
+ * surface is the surface of the cell without it less the surface of the cell with it. The cell's own walls are left out:
+ * they are the same in both, or meet those of the next cell, into which the tool goes on.
  */
 final class Cells {
     /** How far a cell reaches beyond its tools, 1 mm. */
     private static final int MARGIN = Solid.PER_MM;
+
+    /** More tools than these are worth another wall through their cell. */
+    private static final int FEW = 4;
 
     private final Workpiece workpiece;
     private final Planes planes;
@@ -29,12 +32,8 @@ final class Cells {
     /** Adds to {@code shell} what {@code tools} change in a board that {@code upright} have been taken from. */
     void add(List<Tool> tools, List<Prism> upright, Shell shell) {
         for (var cluster : Clusters.of(tools)) {
-            var around = Extent.around(cluster);
-            var before = upright.stream()
-                    .filter(prism ->
-                            cluster.stream().anyMatch(tool -> tool.extent().touches(prism.extent())))
-                    .toList();
-            var changes = changes(cell(around), cluster, List.copyOf(before));
+            var changes = new ArrayList<Facet>();
+            change(cell(Extent.around(cluster)), cluster, upright, changes);
             if (!changes.isEmpty()) {
                 ClosedMesh.patch(changes, shell);
             }
@@ -52,11 +51,33 @@ final class Cells {
                 Math.min(board.z1(), tools.z1() + MARGIN));
     }
 
-    private List<Facet> changes(Extent cell, List<Tool> tools, List<Tool> before) {
+    /** Cuts a cell, or its two halves if it has many tools: a tool in one half costs the other nothing. */
+    private void change(Extent cell, List<Tool> tools, List<Prism> upright, List<Facet> changes) {
+        var inside = touching(tools, List.of(cell));
+        var before = touching(
+                touching(upright, List.of(cell)),
+                inside.stream().map(Tool::extent).toList());
+        var halves = cell.halved();
+        if (inside.size() + before.size() <= FEW || halves.isEmpty()) {
+            cut(cell, inside, before, changes);
+        } else {
+            halves.forEach(half -> change(half, inside, upright, changes));
+        }
+    }
+
+    private static <T extends Tool> List<T> touching(List<T> tools, List<Extent> any) {
+        return tools.stream()
+                .filter(tool -> any.stream().anyMatch(tool.extent()::touches))
+                .toList();
+    }
+
+    private void cut(Extent cell, List<Tool> tools, List<Prism> before, List<Facet> changes) {
+        if (tools.isEmpty()) {
+            return;
+        }
         var carving = new Carving(planes);
         var walls = walls(cell);
-        var rest = carving.rest(workpiece.blank(), cell, Groups.of(before));
-        var changes = new ArrayList<Facet>();
+        var rest = carving.rest(workpiece, cell, Groups.of(List.copyOf(before)));
         carving.facets(rest).stream()
                 .filter(facet -> !walls.contains(facet.plane()))
                 .map(Facet::turned)
@@ -64,7 +85,6 @@ final class Cells {
         carving.facets(carving.without(rest, Groups.of(tools))).stream()
                 .filter(facet -> !walls.contains(facet.plane()))
                 .forEach(changes::add);
-        return changes;
     }
 
     /** The planes of a cell's walls inside the board. */

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 import org.standwright.solid.layer.Ring;
+import org.standwright.solid.mesh.BrokenMeshException;
 
 /** A ring cut into convex pieces corner to corner, for the kernel, which takes convex faces only. */
 final class ConvexPieces {
@@ -28,10 +29,18 @@ final class ConvexPieces {
             corners.put(closed[i], i);
         }
         closed[ring.size()] = closed[0];
-        var triangles = PolygonTriangulator.triangulate(FACTORY.createPolygon(closed));
+        var triangles = triangles(closed);
         return IntStream.range(0, triangles.getNumGeometries())
                 .mapToObj(i -> corners(triangles.getGeometryN(i), corners))
                 .toList();
+    }
+
+    private static Geometry triangles(Coordinate[] closed) {
+        try {
+            return PolygonTriangulator.triangulate(FACTORY.createPolygon(closed));
+        } catch (IllegalStateException e) {
+            throw new BrokenMeshException("an outline touches itself on the 1/1024 mm grid");
+        }
     }
 
     private static int[] corners(Geometry triangle, Map<Coordinate, Integer> corners) {

@@ -4,7 +4,8 @@ package org.standwright.solid;
  * How closely a round hole is followed by a polygon.
  *
  * <p>A regular n-gon in a circle of radius r misses it by at most r (1 - cos(pi / n)); the number of sides follows from
- * that, in fours so that a quarter turn maps the polygon onto itself.
+ * that, in fours so that a quarter turn maps the polygon onto itself. The corners then move out until the areas are
+ * equal, which leaves two thirds of the error outside and one third inside.
  */
 public enum Fineness {
     /** For files: within 0.05 mm. */
@@ -13,32 +14,33 @@ public enum Fineness {
     SCREEN(0.1);
 
     private static final int FEWEST = 12;
-    private static final int MOST = 64;
-    /** Chords that go with an arc, were it a whole circle: its corners stand out more than a circle's. */
-    private static final int FEWEST_ROUND_ARC = 16;
-
     private final double tolerance;
 
     Fineness(double tolerance) {
         this.tolerance = tolerance;
     }
 
-    /** How many sides a hole of this radius (mm) gets: a multiple of 4 from 12 to 64. */
+    /** How many sides a hole of this radius (mm) gets: a multiple of 4, at least 12. */
     public int sides(double radius) {
         double cosine = Math.max(-1, 1 - tolerance / radius);
         double needed = StrictMath.ceil(Math.PI / StrictMath.acos(cosine));
-        int fours = (int) Math.min(MOST, 4 * Math.ceil(needed / 4));
-        return Math.max(FEWEST, fours);
+        return Math.max(FEWEST, 4 * (int) Math.ceil(needed / 4));
     }
 
-    /** How many chords an arc of this radius (mm) and angle (radians) gets: 2 at least. */
+    /**
+     * How many chords an arc of this radius (mm) and angle (radians) gets: its share of a circle's, 2 at least, and as
+     * many as keep the corners between its ends within the tolerance; they stand out more than a circle's.
+     */
     int chords(double radius, double angle) {
-        double share = Math.max(FEWEST_ROUND_ARC, sides(radius)) * angle / (2 * Math.PI);
-        return (int) Math.max(2, Math.ceil(share - 1e-9));
+        int chords = (int) Math.max(2, Math.ceil(sides(radius) * angle / (2 * Math.PI) - 1e-9));
+        while (arcRadius(radius, angle, chords) - radius > tolerance) {
+            chords++;
+        }
+        return chords;
     }
 
     /** Distance from the centre to the polygon's corners at which its area is that of the circle, mm. */
-    public double cornerRadius(double radius) {
+    double cornerRadius(double radius) {
         return cornerRadius(radius, sides(radius));
     }
 

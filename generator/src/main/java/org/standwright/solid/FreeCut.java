@@ -31,7 +31,7 @@ record FreeCut(Prism bore, Optional<Cone> cone) {
         }
         var seen = bore.seen();
         var face = bore.direction().seen(workpiece.board());
-        return workpiece.blank().ring().isRectangle()
+        return workpiece.isWholeBoard()
                 && seen.x0() > face.x0()
                 && seen.x1() < face.x1()
                 && seen.y0() > face.y0()

@@ -15,6 +15,11 @@ public final class SolidException extends RuntimeException {
                 "the features of '" + part + "' leave nothing of it; make some of them shallower.", null);
     }
 
+    static SolidException vanishing(String part) {
+        return new SolidException(
+                "'" + part + "' is shorter, narrower or thinner than 1/2048 mm; give it a size that can be cut.", null);
+    }
+
     static SolidException broken(String part, BrokenMeshException last) {
         return new SolidException(
                 "no closed solid can be made of '" + part + "', " + last.getMessage()

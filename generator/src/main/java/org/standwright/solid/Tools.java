@@ -65,10 +65,10 @@ final class Tools implements FeatureVisitor<Optional<Cut>> {
         int sides = fineness.sides(recess.diameter() / 2);
         var mouth = Rings.circle(hole.x(), hole.y(), recess.diameter() / 2, sides, part.name());
         var ring = Rings.circle(hole.x(), hole.y(), hole.diameter() / 2, sides, part.name());
-        var bore = upright(Ring.tidy(ring), hole.face(), hole.depthIn(part.thickness()));
+        var bore = upright(ring.tidied(), hole.face(), hole.depthIn(part.thickness()));
         int deep = snap(recess.depth(hole.diameter()));
         boolean isSomething =
-                deep > 0 && mouth.minU() < ring.minU() && Ring.tidy(ring).size() == sides;
+                deep > 0 && mouth.minU() < ring.minU() && ring.tidied().size() == sides;
         if (bore.isEmpty() || !isSomething) {
             return bore;
         }
@@ -140,7 +140,8 @@ final class Tools implements FeatureVisitor<Optional<Cut>> {
     }
 
     private Ring circle(double u, double v, double diameter) {
-        return Ring.tidy(Rings.circle(u, v, diameter / 2, fineness.sides(diameter / 2), part.name()));
+        return Rings.circle(u, v, diameter / 2, fineness.sides(diameter / 2), part.name())
+                .tidied();
     }
 
     private static int beyondLow(int units) {

@@ -25,5 +25,23 @@ final class VolumeCheck {
         if (volume > whole + slack || volume < whole - most - slack) {
             throw new BrokenMeshException("its volume can't be right");
         }
+        if (!isWithin(mesh.vertices(), workpiece.blank().extent())) {
+            throw new BrokenMeshException("it reaches out of its blank");
+        }
+    }
+
+    private static boolean isWithin(int[] vertices, Extent box) {
+        for (int i = 0; i < vertices.length; i += 3) {
+            boolean inside = vertices[i] >= box.x0()
+                    && vertices[i] <= box.x1()
+                    && vertices[i + 1] >= box.y0()
+                    && vertices[i + 1] <= box.y1()
+                    && vertices[i + 2] >= box.z0()
+                    && vertices[i + 2] <= box.z1();
+            if (!inside) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -29,6 +29,9 @@ record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
         var outline = contour.isPresent()
                 ? Rings.polygon(contour.get().outline(), part.name())
                 : Ring.rectangle(0, 0, board.x1(), board.y1());
+        if (!outline.isSomething() || board.z1() == 0) {
+            throw SolidException.vanishing(part.name());
+        }
         var tools = new Tools(part, board, fineness);
         var cuts = new ArrayList<Cut>();
         for (var feature : part.features()) {
@@ -48,6 +51,16 @@ record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
                 && ring.minV() > outline.minV()
                 && ring.maxV() < outline.maxV()
                 && (outline.isRectangle() || outline.surrounds(ring));
+    }
+
+    /** Whether nothing was cut off the board to make the blank. */
+    boolean isWholeBoard() {
+        var outline = blank.ring();
+        return outline.isRectangle()
+                && outline.minU() == board.x0()
+                && outline.minV() == board.y0()
+                && outline.maxU() == board.x1()
+                && outline.maxV() == board.y1();
     }
 
     /** The tools of all cuts, each once. */

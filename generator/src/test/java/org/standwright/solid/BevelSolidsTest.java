@@ -3,6 +3,7 @@ package org.standwright.solid;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -12,6 +13,7 @@ import org.standwright.part.Edge;
 import org.standwright.part.Face;
 import org.standwright.part.Hole;
 import org.standwright.part.Part;
+import org.standwright.part.Recess;
 
 class BevelSolidsTest {
     private static final double BOARD = 600.0 * 400 * 18;
@@ -116,5 +118,24 @@ class BevelSolidsTest {
 
         assertThat(solid.volume()).isCloseTo(BOARD - WEDGE * 400 - Math.PI * 25 * 9, within(0.1));
         assertThat(ReadBack.of(solid).euler()).isZero();
+    }
+
+    /** So many that the kernel gets them in several cells; each loses to the bevel what the bevel takes from it. */
+    @Test
+    void aLongCleatHasItsCountersinksInItsBevel() {
+        int count = 40;
+        var screws = IntStream.range(0, count)
+                .mapToObj(i -> Hole.through(20 + 24.0 * i, 78, 5, "screw").with(new Recess.Countersink(10, 90)))
+                .toList();
+        var cleat = Part.blank("cleat", SampleParts.PLYWOOD, 20 + 24 * count, 100)
+                .with(new Bevel(Edge.Y1, Face.SHOW, 45, 18))
+                .with(screws);
+        var solid = Solids.of(cleat);
+
+        double expected = LayeredVolume.of(cleat);
+        assertThat(solid.volume()).isCloseTo(expected, within(1 + 1e-6 * expected));
+        assertThat(ReadBack.of(solid).openEdges()).isZero();
+        // a handle for each hole
+        assertThat(ReadBack.of(solid).euler()).isEqualTo(2 - 2 * count);
     }
 }

@@ -1,12 +1,15 @@
 package org.standwright.solid;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import org.junit.jupiter.api.Test;
+import org.standwright.geom.Box3;
 import org.standwright.geom.Outline;
 import org.standwright.geom.Vec2;
+import org.standwright.geom.Vec3;
 import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
 import org.standwright.part.Contour;
@@ -86,5 +89,47 @@ class ContourSolidsTest {
 
         assertThat(solid.volume()).isCloseTo(AREA * 18 - Math.PI * 25 * 150, within(1.0));
         assertThat(ReadBack.of(solid).euler()).isZero();
+    }
+
+    /** A bore from the blank's edge is as deep as the blank reaches, not as the board did. */
+    @Test
+    void aBoreEndsWhereASmallerRectangleEnds() {
+        var part = Part.blank("short", SampleParts.PLYWOOD, 300, 200)
+                .with(contour(new Vec2(0, 0), new Vec2(300, 0), new Vec2(300, 100), new Vec2(0, 100)))
+                .with(new EdgeHole(Edge.Y0, 50, 9, 8, 150, "bore"), Hole.through(250, 150, 40, "outside"));
+        var solid = Solids.of(part);
+
+        assertThat(solid.volume()).isCloseTo((300 * 18 - Math.PI * 4 * 4) * 100, within(0.5));
+        assertThat(solid.box()).isEqualTo(new Box3(Vec3.ZERO, new Vec3(300, 100, 18)));
+        assertThat(ReadBack.of(solid).euler()).isZero();
+        assertThat(SelfCrossings.of(solid)).isEmpty();
+    }
+
+    @Test
+    void namesThePartThatVanishesOnTheGrid() {
+        assertThatThrownBy(() -> Solids.of(Part.blank("hair", SampleParts.PLYWOOD, 300, 0.0004)))
+                .isInstanceOf(SolidException.class)
+                .hasMessage("'hair' is shorter, narrower or thinner than 1/2048 mm; give it a size that can be cut.");
+    }
+
+    /** Whatever the kernel and its libraries make of a waist that closes on the grid, the part is named. */
+    @Test
+    void aWaistThatClosesOnTheGridIsBuiltOrNamed() {
+        var waist = contour(
+                new Vec2(0, 0),
+                new Vec2(150, 99.9999),
+                new Vec2(300, 0),
+                new Vec2(300, 200),
+                new Vec2(150, 100.0001),
+                new Vec2(0, 200));
+        var part = Part.blank("waist", SampleParts.PLYWOOD, 300, 200)
+                .with(waist)
+                .with(new Bevel(Edge.X0, Face.SHOW, 45, 9));
+
+        try {
+            assertThat(ReadBack.of(Solids.of(part)).openEdges()).isZero();
+        } catch (SolidException e) {
+            assertThat(e).hasMessageContaining("'waist'");
+        }
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FinenessTest {
@@ -22,10 +21,30 @@ class FinenessTest {
         assertThat(Fineness.FILE.sides(radius)).isEqualTo(12);
     }
 
+    /** Outside at the corners, inside in the middle of the sides. */
     @ParameterizedTest
-    @EnumSource
-    void stopsAtSixtyFourSides(Fineness fineness) {
-        assertThat(fineness.sides(5000)).isEqualTo(64);
+    @CsvSource({"FILE, 0.05", "SCREEN, 0.1"})
+    void staysWithinItsToleranceOfTheCircle(Fineness fineness, double tolerance) {
+        for (double radius = 0.5; radius < 2000; radius *= 1.1) {
+            double reach = fineness.cornerRadius(radius);
+            double middle = reach * Math.cos(Math.PI / fineness.sides(radius));
+            assertThat(reach - radius).as("outside, r %f", radius).isBetween(0.0, tolerance);
+            assertThat(radius - middle).as("inside, r %f", radius).isBetween(0.0, tolerance);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"FILE, 0.05", "SCREEN, 0.1"})
+    void staysWithinItsToleranceOfAnArc(Fineness fineness, double tolerance) {
+        for (double radius = 0.5; radius < 2000; radius *= 1.1) {
+            for (double angle = 0.1; angle < 3; angle += 0.1) {
+                int chords = fineness.chords(radius, angle);
+                double out = Fineness.arcRadius(radius, angle, chords);
+                double half = Math.cos(angle / chords / 2);
+                assertThat(out - radius).as("outside, r %f, %f", radius, angle).isBetween(0.0, tolerance);
+                assertThat(radius - Math.min(radius, out) * half).as("inside").isLessThan(tolerance);
+            }
+        }
     }
 
     @ParameterizedTest

@@ -163,10 +163,10 @@ final class Footprints implements FeatureVisitor<Void> {
                 .toArray(Coordinate[]::new);
     }
 
-    /** Within 0.05 mm of the circle, in steps of four sides from 12 to 64. */
+    /** Within 0.05 mm of the circle, in steps of four sides from 12 on. */
     static int sides(double r) {
         int n = 12;
-        while (n < 64 && r * (1 - Math.cos(Math.PI / n)) > 0.05) {
+        while (r * (1 - Math.cos(Math.PI / n)) > 0.05) {
             n += 4;
         }
         return n;

@@ -99,7 +99,10 @@ final class LayeredVolume {
 
     /** What of an area the board had before any feature. */
     private Geometry within(Geometry area) {
-        return footprints.blank().isRectangle() ? area : overlay(footprints.blank(), area, OverlayNG.INTERSECTION);
+        var blank = footprints.blank();
+        return blank.isRectangle() && blank.getEnvelopeInternal().covers(area.getEnvelopeInternal())
+                ? area
+                : overlay(blank, area, OverlayNG.INTERSECTION);
     }
 
     /** The areas of an overlay, without the lines and points in which its operands touch. */

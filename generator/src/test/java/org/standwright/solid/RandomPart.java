@@ -76,17 +76,20 @@ final class RandomPart {
         }
     }
 
-    /** Most of the blank: cut corners, notches, or anything. */
+    /** A smaller rectangle, so that cuts lie outside too; a board with a corner cut off; or anything. */
     private Outline contour() {
-        return random.nextBoolean()
-                ? outlines.within(new Rect(0, 0, LENGTH, WIDTH))
-                : new Outline(List.of(
+        return switch (random.nextInt(3)) {
+            case 0 -> outlines.within(new Rect(0, 0, LENGTH, WIDTH));
+            case 1 -> Outline.of(new Rect(0, random.nextBoolean() ? 0 : 20, LENGTH - 40, WIDTH - 60));
+            default ->
+                new Outline(List.of(
                         new Vec2(0, 0),
                         new Vec2(LENGTH, 0),
                         new Vec2(LENGTH, 100),
                         new Vec2(random.nextBoolean() ? 160 : 280, 100),
                         new Vec2(160, WIDTH),
                         new Vec2(0, WIDTH)));
+        };
     }
 
     /** One whose walls are upright. */

@@ -85,10 +85,14 @@ final class RoundedOutline {
         }
     }
 
-    /** As many as lie on the arc of a circle of 16 chords at least. */
+    /** A whole circle's share, 2 at least, and more where the corners would stand out by over 0.05 mm. */
     private int chords(double turn) {
-        double share = Math.max(16, Footprints.sides(radius)) * turn / (2 * Math.PI);
-        return Math.max(2, (int) Math.ceil(share - 1e-9));
+        double share = Footprints.sides(radius) * turn / (2 * Math.PI);
+        int chords = Math.max(2, (int) Math.ceil(share - 1e-9));
+        while (out(turn, chords) - radius > 0.05) {
+            chords++;
+        }
+        return chords;
     }
 
     /**

@@ -92,10 +92,6 @@ final class Arrangement {
         return firsts[ring + 1];
     }
 
-    int stepCount() {
-        return count;
-    }
-
     int from(int step) {
         return starts[step];
     }

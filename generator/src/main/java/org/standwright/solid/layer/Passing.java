@@ -7,21 +7,27 @@ package org.standwright.solid.layer;
 final class Passing {
     private final int ax;
     private final int ay;
+    private final int bx;
+    private final int by;
     private final long dx;
     private final long dy;
 
     Passing(int ax, int ay, int bx, int by) {
         this.ax = ax;
         this.ay = ay;
+        this.bx = bx;
+        this.by = by;
         dx = bx - ax;
         dy = by - ay;
     }
 
-    /** For a spot in the box around the side; all in half steps, so that the square's corners are whole numbers. */
     boolean isThrough(int x, int y) {
-        if (dx == 0 || dy == 0) {
-            return true;
+        boolean inBox =
+                x >= Math.min(ax, bx) && x <= Math.max(ax, bx) && y >= Math.min(ay, by) && y <= Math.max(ay, by);
+        if (!inBox || dx == 0 || dy == 0) {
+            return inBox;
         }
+        // in half steps, so that the square's corners are whole numbers
         long left = 2L * (x - ax) - 1;
         long low = 2L * (y - ay) - 1;
         int lowLeft = side(left, low, 0);

@@ -48,8 +48,9 @@ public final class Ring {
         return ring.area() > 0 ? ring : tidy(back);
     }
 
-    public static Ring tidy(Ring ring) {
-        return tidy(ring.uv);
+    /** The same ring without those corners that {@link #tidy(int...)} leaves out. */
+    public Ring tidied() {
+        return tidy(uv);
     }
 
     /** The same corners without those that rounding has merged or put in a row; fewer than 3 when nothing is enclosed. */

@@ -36,10 +36,9 @@ final class SideHits {
         int by = ring.v(next);
         count = 0;
         boolean steep = Math.abs((long) by - ay) > Math.abs((long) bx - ax);
-        var sorted = steep ? byX : byY;
-        int low = steep ? Math.min(ax, bx) : Math.min(ay, by);
-        int high = steep ? Math.max(ax, bx) : Math.max(ay, by);
-        collect(sorted, low, high, new Passing(ax, ay, bx, by), ax, ay, bx, by);
+        int one = steep ? ax : ay;
+        int other = steep ? bx : by;
+        collect(steep ? byX : byY, Math.min(one, other), Math.max(one, other), new Passing(ax, ay, bx, by));
         sort();
         return count;
     }
@@ -48,16 +47,13 @@ final class SideHits {
         return hits[hit];
     }
 
-    private void collect(long[] sorted, int low, int high, Passing passing, int ax, int ay, int bx, int by) {
-        int lowX = Math.min(ax, bx);
-        int highX = Math.max(ax, bx);
-        int lowY = Math.min(ay, by);
-        int highY = Math.max(ay, by);
+    /** Looks through the spots between two places along the axis on which the side is shorter. */
+    private void collect(long[] sorted, int low, int high, Passing passing) {
         for (int i = first(sorted, low); i < sorted.length && (int) (sorted[i] >> 32) <= high; i++) {
             int spot = (int) sorted[i];
             int x = spots.x(spot);
             int y = spots.y(spot);
-            if (x >= lowX && x <= highX && y >= lowY && y <= highY && passing.isThrough(x, y)) {
+            if (passing.isThrough(x, y)) {
                 add(spot, passing.along(x, y));
             }
         }

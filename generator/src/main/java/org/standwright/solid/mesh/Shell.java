@@ -51,7 +51,7 @@ public final class Shell {
      * From now on pieces may meet in mid-edge, and in one place there may be several points. Without this call pieces
      * given by {@link #edge} meet corner to corner.
      */
-    public void mend() {
+    void mend() {
         mends = true;
     }
 
