@@ -6,6 +6,7 @@
  * is ({@link FreeCut}); cuts from the two faces go to {@link org.standwright.solid.layer}; around tools from the side
  * that meet others the CSG kernel cuts small cells ({@link Cells}). All end in one {@link
  * org.standwright.solid.mesh.Shell}. {@link KernelSolids} does everything by the kernel: where the fast way fails, and in
- * tests to judge it. Vertices lie on the grid, so that each is an exact float below 16 m.
+ * tests to judge it. A way that fails says so by a {@link org.standwright.solid.mesh.BrokenMeshException}, and the next
+ * is tried. Vertices lie on the grid, so that each is an exact float below 16 m.
  */
 package org.standwright.solid;

@@ -20,6 +20,8 @@ public final class SolidBench {
     private static final int FEWEST = 3;
 
     private static final int MILLIS = 100;
+    /** The compiler takes its time beside the other library. */
+    private static final int WARM_UP_MILLIS = 2500;
 
     private SolidBench() {}
 
@@ -66,7 +68,7 @@ public final class SolidBench {
     /** In turn, so that what else the machine does slows both down. */
     private static void measure(Part part, Optional<OtherKernel> kernel, List<Compared> compared) {
         Runnable work = () -> Solids.of(part, Fineness.FILE);
-        Timing.runs(work, 1, 1000);
+        Timing.runs(work, 1, WARM_UP_MILLIS);
         var way = kernel.map(other -> other.warm(part, 500));
         var ours = new ArrayList<Double>();
         var theirs = new ArrayList<Double>();
