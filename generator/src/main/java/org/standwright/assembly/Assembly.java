@@ -2,7 +2,6 @@ package org.standwright.assembly;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.stream.Stream;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Require;
 
@@ -32,9 +31,7 @@ public record Assembly(String name, List<Group> groups, List<Hardware> hardware)
 
     /** The box around every part and block; throws if there are none. */
     public Box3 box() {
-        var boxes = Stream.concat(
-                        parts().stream().map(PlacedPart::box), blocks().stream().map(Block::box))
-                .toList();
+        var boxes = groups.stream().flatMap(Group::boxes).toList();
         if (boxes.isEmpty()) {
             throw new IllegalArgumentException("'" + name + "' has no parts, so no box is around it; give it one.");
         }

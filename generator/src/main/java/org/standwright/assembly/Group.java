@@ -1,6 +1,8 @@
 package org.standwright.assembly;
 
 import java.util.List;
+import java.util.stream.Stream;
+import org.standwright.geom.Box3;
 import org.standwright.geom.Require;
 import org.standwright.geom.Vec3;
 
@@ -18,6 +20,12 @@ public record Group(String name, Vec3 travel, List<PlacedPart> parts, List<Block
 
     public static Group fixed(String name, List<PlacedPart> parts, List<Block> blocks) {
         return new Group(name, Vec3.ZERO, parts, blocks);
+    }
+
+    /** The boxes of all that moves, closed. */
+    public Stream<Box3> boxes() {
+        return Stream.concat(
+                parts.stream().map(PlacedPart::box), blocks.stream().map(Block::box));
     }
 
     public boolean moves() {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Require;
 import org.standwright.geom.Vec3;
@@ -64,10 +63,7 @@ public record Pose(Assembly assembly, Map<String, Double> open, double explosion
     /** The box around every part and block where they are now. */
     public Box3 box() {
         return Box3.around(assembly.groups().stream()
-                .flatMap(group -> Stream.concat(
-                                group.parts().stream().map(PlacedPart::box),
-                                group.blocks().stream().map(Block::box))
-                        .map(box -> moved(group.name(), box)))
+                .flatMap(group -> group.boxes().map(box -> moved(group.name(), box)))
                 .toList());
     }
 

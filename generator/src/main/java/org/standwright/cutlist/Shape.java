@@ -104,13 +104,11 @@ record Shape(String name, Material material, long length, long width, long overs
 
         @Override
         public Cutter hole(Hole hole) {
-            double r = hole.diameter() / 2;
-            var area = new Rect(hole.x() - r, hole.y() - r, hole.x() + r, hole.y() + r);
             var kind = "hole " + hole.purpose()
                     + hole.recess()
                             .map(recess -> recess(recess) + side(hole.face()))
                             .orElse("");
-            return cutter(kind, area, hole.face(), hole.depthIn(thickness));
+            return cutter(kind, hole.boreArea(), hole.face(), hole.depthIn(thickness));
         }
 
         @Override

@@ -54,7 +54,16 @@ public record Hole(
 
     /** The square around all of it, seen from above. */
     public Rect area() {
-        double r = recess.map(Recess::diameter).orElse(diameter) / 2;
+        return around(recess.map(Recess::diameter).orElse(diameter));
+    }
+
+    /** The square around it without its recess. */
+    public Rect boreArea() {
+        return around(diameter);
+    }
+
+    private Rect around(double wide) {
+        double r = wide / 2;
         return new Rect(x - r, y - r, x + r, y + r);
     }
 

@@ -1,6 +1,7 @@
 package org.standwright.solid;
 
 import java.util.Optional;
+import org.standwright.solid.layer.Ring;
 import org.standwright.solid.mesh.Planes;
 import org.standwright.solid.mesh.Shell;
 
@@ -29,13 +30,9 @@ record FreeCut(Prism bore, Optional<Cone> cone) {
         if (bore.isUpright()) {
             return workpiece.isAmidst(bore.ring());
         }
-        var seen = bore.seen();
         var face = bore.direction().seen(workpiece.board());
         return workpiece.isWholeBoard()
-                && seen.x0() > face.x0()
-                && seen.x1() < face.x1()
-                && seen.y0() > face.y0()
-                && seen.y1() < face.y1();
+                && bore.ring().isAmidst(Ring.rectangle(face.x0(), face.y0(), face.x1(), face.y1()));
     }
 
     /** Adds to a shell what the cut changes in the surface of a board without it. */

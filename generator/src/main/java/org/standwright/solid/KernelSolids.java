@@ -3,9 +3,9 @@ package org.standwright.solid;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import org.standwright.solid.mesh.BrokenMeshException;
 import org.standwright.solid.mesh.ClosedMesh;
-import org.standwright.solid.mesh.Facet;
 import org.standwright.solid.mesh.Mesh;
 import org.standwright.solid.mesh.Planes;
 
@@ -19,7 +19,8 @@ final class KernelSolids {
         for (var way : ways(workpiece)) {
             var planes = new Planes();
             try {
-                var pieces = pieces(workpiece.blank(), way, planes);
+                var carving = new Carving(planes);
+                var pieces = carving.facets(carving.rest(workpiece.blank(), way.get()));
                 if (pieces.isEmpty()) {
                     throw SolidException.nothingLeft(part);
                 }
@@ -33,13 +34,11 @@ final class KernelSolids {
         throw SolidException.broken(part, failures.get(0));
     }
 
-    private static List<Facet> pieces(Prism blank, Way way, Planes planes) {
-        var carving = new Carving(planes);
-        return carving.facets(carving.rest(blank, way.groups()));
-    }
-
-    /** Large tools first: what they clear away, the later ones needn't cut. */
-    private static List<Way> ways(Workpiece workpiece) {
+    /**
+     * Orders in which the kernel may cut, group by group. Large tools first: what they clear away, the later ones needn't
+     * cut.
+     */
+    private static List<Supplier<List<List<Tool>>>> ways(Workpiece workpiece) {
         var tools = workpiece.tools();
         var falling = tools.stream()
                 .sorted(Comparator.comparingDouble((Tool tool) -> tool.volumeWithin(workpiece.board()))
@@ -47,11 +46,6 @@ final class KernelSolids {
                 .toList();
         return List.of(
                 () -> Groups.of(falling), () -> Groups.of(tools), () -> oneByOne(falling), () -> oneByOne(tools));
-    }
-
-    /** One order in which the kernel may cut: group by group. */
-    private interface Way {
-        List<List<Tool>> groups();
     }
 
     private static List<List<Tool>> oneByOne(List<Tool> tools) {

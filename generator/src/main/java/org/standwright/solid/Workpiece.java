@@ -45,12 +45,7 @@ record Workpiece(Extent board, Prism blank, List<Cut> cuts) {
 
     /** Whether a ring seen from above lies all within the blank and touches its outline nowhere. */
     boolean isAmidst(Ring ring) {
-        var outline = blank.ring();
-        return ring.minU() > outline.minU()
-                && ring.maxU() < outline.maxU()
-                && ring.minV() > outline.minV()
-                && ring.maxV() < outline.maxV()
-                && (outline.isRectangle() || outline.surrounds(ring));
+        return ring.isAmidst(blank.ring());
     }
 
     /** Whether nothing was cut off the board to make the blank. */

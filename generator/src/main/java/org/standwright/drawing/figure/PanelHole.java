@@ -85,9 +85,7 @@ public record PanelHole(String purpose, Rect area, double radius, Optional<Outli
         /** A recess shows from its own face only. */
         @Override
         public Optional<PanelHole> hole(Hole hole) {
-            var bore = new Hole(
-                    hole.face(), hole.x(), hole.y(), hole.diameter(), hole.depth(), Optional.empty(), hole.purpose());
-            var area = placed(hole.face() == near() ? hole.area() : bore.area());
+            var area = placed(hole.face() == near() ? hole.area() : hole.boreArea());
             return seen(
                     hole.face(), new PanelHole(hole.purpose(), area, area.width() / 2, Optional.empty(), hole.depth()));
         }

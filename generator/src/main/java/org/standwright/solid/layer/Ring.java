@@ -105,8 +105,16 @@ public final class Ring {
         return maxV;
     }
 
-    /** Whether the box around another ring lies all inside this one. */
-    public boolean surrounds(Ring other) {
+    /** Whether the box around it lies all inside another ring and touches it nowhere. */
+    public boolean isAmidst(Ring outline) {
+        return minU > outline.minU
+                && maxU < outline.maxU
+                && minV > outline.minV
+                && maxV < outline.maxV
+                && (outline.isRectangle() || outline.surrounds(this));
+    }
+
+    private boolean surrounds(Ring other) {
         for (int i = 0; i < size(); i++) {
             if (other.isNearSide(this, i)) {
                 return false;

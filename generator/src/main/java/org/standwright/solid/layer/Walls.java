@@ -1,5 +1,6 @@
 package org.standwright.solid.layer;
 
+import java.util.Arrays;
 import org.standwright.solid.mesh.Planes;
 import org.standwright.solid.mesh.Planes.Plane;
 import org.standwright.solid.mesh.Shell;
@@ -32,10 +33,8 @@ final class Walls {
         points = new int[used.length * levels.length];
         ups = new int[levels.length];
         downs = new int[levels.length];
-        for (int k = 0; k < levels.length; k++) {
-            ups[k] = NONE;
-            downs[k] = NONE;
-        }
+        Arrays.fill(ups, NONE);
+        Arrays.fill(downs, NONE);
     }
 
     void add() {
@@ -50,8 +49,8 @@ final class Walls {
                 int to = pieces.to(piece);
                 walls(piece, from, to, towardsLeft(piece), true);
                 walls(piece, to, from, towardsRight(piece), false);
-                floors(piece);
-                ceilings(piece);
+                levels(piece, true);
+                levels(piece, false);
             }
         }
     }
@@ -98,52 +97,30 @@ final class Walls {
         }
     }
 
-    /** Faces that look up, where layers end below the sky. */
-    private void floors(int piece) {
-        long left = tops(solidity.left(piece));
-        long right = tops(solidity.right(piece));
+    /** Level faces beside a piece: floors look up where layers end, ceilings down where they begin. */
+    private void levels(int piece, boolean up) {
+        long left = faces(solidity.left(piece), up);
+        long right = faces(solidity.right(piece), up);
         for (long rest = left ^ right; rest != 0; rest &= rest - 1) {
             int k = Long.numberOfTrailingZeros(rest);
-            level(piece, k, up(k), (left >>> k & 1) != 0);
+            int from = point(pieces.from(piece), k);
+            int to = point(pieces.to(piece), k);
+            // seen from below, left is right
+            boolean forward = (left >>> k & 1) != 0 == up;
+            shell.edge(level(k, up), forward ? from : to, forward ? to : from);
         }
     }
 
-    /** Faces that look down; from below, left is right. */
-    private void ceilings(int piece) {
-        long left = bottoms(solidity.left(piece));
-        long right = bottoms(solidity.right(piece));
-        for (long rest = left ^ right; rest != 0; rest &= rest - 1) {
-            int k = Long.numberOfTrailingZeros(rest);
-            level(piece, k, down(k), (left >>> k & 1) == 0);
+    private static long faces(long layers, boolean up) {
+        return up ? layers << 1 & ~layers : layers & ~(layers << 1);
+    }
+
+    private int level(int k, boolean up) {
+        var known = up ? ups : downs;
+        if (known[k] == NONE) {
+            known[k] = planes.number(Plane.level(levels[k], up ? 1 : -1));
         }
-    }
-
-    private static long tops(long layers) {
-        return layers << 1 & ~layers;
-    }
-
-    private static long bottoms(long layers) {
-        return layers & ~(layers << 1);
-    }
-
-    private void level(int piece, int k, int plane, boolean forward) {
-        int from = point(pieces.from(piece), k);
-        int to = point(pieces.to(piece), k);
-        shell.edge(plane, forward ? from : to, forward ? to : from);
-    }
-
-    private int up(int k) {
-        if (ups[k] == NONE) {
-            ups[k] = planes.number(Plane.level(levels[k], 1));
-        }
-        return ups[k];
-    }
-
-    private int down(int k) {
-        if (downs[k] == NONE) {
-            downs[k] = planes.number(Plane.level(levels[k], -1));
-        }
-        return downs[k];
+        return known[k];
     }
 
     /**

@@ -3,7 +3,7 @@ package org.standwright.solid.mesh;
 import java.util.Arrays;
 
 /** Numbers four whole numbers at a time, from 0 as they come: equal ones get equal numbers. */
-final class Quadruples {
+public final class Quadruples {
     private static final long SPREAD = 0x9E3779B97F4A7C15L;
 
     private long[] members = new long[4 * 64];
@@ -11,7 +11,7 @@ final class Quadruples {
     /** One more than the number of the quadruple in each slot, 0 in a free one; at most half are taken. */
     private int[] slots = new int[2 * 64];
 
-    int number(long a, long b, long c, long d) {
+    public int number(long a, long b, long c, long d) {
         if (2 * count == slots.length) {
             grow();
         }
