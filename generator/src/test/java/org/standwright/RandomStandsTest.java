@@ -20,7 +20,7 @@ import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.search.SheetPlanner;
+import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.solid.ClosedSolids;
 
 /** What must hold for any stand that can be built, over random design files. */
@@ -128,17 +128,17 @@ class RandomStandsTest {
         Clearances.check(stand.assembly());
 
         var cutList = CutList.of(stand.assembly(), stand.design().unit());
-        var plan = SheetPlanner.plan(
-                new Stock(stand.design().sheets(), stand.design().saw()), cutList);
+        var plan = SheetPlanner.plan(Stock.of(stand.design()), cutList);
         for (var material : plan.materials()) {
             double onList = cutList.lines().stream()
-                    .filter(line -> line.material().equals(material.sheet().material()))
+                    .filter(line -> line.material().equals(material.material()))
                     .mapToDouble(line -> (double) SheetUnit.up(line.part().roughLength())
                             * SheetUnit.up(line.part().roughWidth())
                             * line.count())
                     .sum();
             assertThat((double) material.pieceArea()).isEqualTo(onList);
-            assertThat(material.sheets().size()).isGreaterThanOrEqualTo(material.lowerBound());
+            assertThat(material.sheets().size())
+                    .isGreaterThanOrEqualTo((int) material.proof().least());
         }
         assertThat(stand.assembly().parts())
                 .hasSameSizeAs(cutList.lines().stream()

@@ -8,10 +8,15 @@ import org.standwright.part.Material;
 import org.standwright.unit.Units;
 
 /** What to cut and what to buy for one assembly; parts of sheets and of bars alike. */
-public record CutList(List<CutLine> lines, List<HardwareLine> hardware) {
+public record CutList(List<CutLine> lines, List<HardwareLine> hardware, Cutting cutting) {
     public CutList {
         lines = List.copyOf(lines);
         hardware = List.copyOf(hardware);
+    }
+
+    /** A list that asks nothing beyond sizes and grain. */
+    public CutList(List<CutLine> lines, List<HardwareLine> hardware) {
+        this(lines, hardware, Cutting.PLAIN);
     }
 
     /**

@@ -20,6 +20,7 @@ import org.standwright.packet.words.BlankSizes;
 import org.standwright.packet.words.CutListWords;
 import org.standwright.packet.words.MemberNames;
 import org.standwright.packet.words.SecondStage;
+import org.standwright.packet.words.SheetCount;
 import org.standwright.part.Material;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.SheetPlan;
@@ -74,13 +75,14 @@ public final class CutListTextWriter {
     }
 
     private void boards(MaterialPlan material, TextTable table) {
-        var sheet = material.sheet();
-        table.add(
-                material.sheets().size() + " x",
-                sheet.material().name(),
-                units.bareLength(sheet.length()) + " x " + units.length(sheet.width()),
-                String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()),
-                sheet.price().map(each -> each + " each").orElse(""));
+        SheetCount.of(material)
+                .forEach(count -> table.add(
+                        count.sheets() + " x",
+                        count.from().name(),
+                        units.bareLength(count.from().length()) + " x "
+                                + units.length(count.from().width()),
+                        String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()),
+                        count.from().price().map(each -> each + " each").orElse("")));
     }
 
     private void bars(List<BarsToBuy> bars) {

@@ -17,7 +17,7 @@ final class ReportSheets {
     static ObjectNode plan(SheetPlan plan) {
         var node = JsonShapes.object()
                 .put("kerf", plan.saw().kerf())
-                .put("trim", plan.saw().trim());
+                .put("trim", plan.saw().trim().left());
         node.set(
                 "prices",
                 JsonShapes.words(plan.prices().stream().map(Money::toString).toList()));
@@ -43,10 +43,10 @@ final class ReportSheets {
 
     private static ObjectNode material(MaterialPlan plan) {
         var node = JsonShapes.object()
-                .put("material", plan.sheet().material().name())
-                .put("sheetLength", plan.sheet().length())
-                .put("sheetWidth", plan.sheet().width())
-                .put("lowerBound", plan.lowerBound())
+                .put("material", plan.material().name())
+                .put("goal", JsonShapes.word(plan.proof().goal()))
+                .put("reached", plan.proof().reached())
+                .put("lowerBound", plan.proof().least())
                 .put("yield", plan.yield());
         plan.price().ifPresent(price -> node.put("price", price.toString()));
         node.set("sheets", JsonShapes.list(plan.sheets(), ReportSheets::sheet));
@@ -54,7 +54,10 @@ final class ReportSheets {
     }
 
     private static ObjectNode sheet(PlannedSheet sheet) {
-        var node = JsonShapes.object();
+        var node = JsonShapes.object()
+                .put("from", sheet.from().name())
+                .put("sheetLength", sheet.from().length())
+                .put("sheetWidth", sheet.from().width());
         node.set("pieces", JsonShapes.list(sheet.pieces(), ReportSheets::piece));
         node.set("cuts", JsonShapes.list(sheet.cuts(), ReportSheets::cut));
         node.set("offcuts", JsonShapes.list(sheet.offcuts(), JsonShapes::area));

@@ -12,6 +12,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.util.StdConverter;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import org.standwright.design.kit.Edging;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.Trim;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.file.text.FileProblem;
 import org.standwright.file.text.JsonText;
@@ -31,6 +33,8 @@ final class Binding {
             .addMixIn(Edging.class, EdgingHasAStyle.class)
             .addMixIn(Money.class, MoneyIsText.class)
             .addMixIn(Colour.class, ColourIsText.class)
+            .addMixIn(Trim.class, TrimIsEven.class)
+            .addMixIn(Saw.First.class, FirstWords.class)
             // notes and headers; the schema has refused every other unknown field
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
@@ -67,6 +71,15 @@ final class Binding {
         NONE
     }
 
+    private enum FirstWords {
+        @JsonProperty("rip")
+        RIP,
+        @JsonProperty("crosscut")
+        CROSSCUT,
+        @JsonProperty("either")
+        EITHER
+    }
+
     @JsonDeserialize(converter = SheetBuilder.class)
     private interface SheetIsFlat {}
 
@@ -98,6 +111,13 @@ final class Binding {
         @JsonCreator
         static Colour parse(String text) {
             return Colour.parse(text);
+        }
+    }
+
+    private abstract static class TrimIsEven {
+        @JsonCreator
+        static Trim all(double each) {
+            return Trim.all(each);
         }
     }
 }

@@ -15,6 +15,7 @@ import org.standwright.drawing.figure.SheetFigure;
 import org.standwright.export.SvgWriter;
 import org.standwright.packet.MassLine;
 import org.standwright.packet.Packet;
+import org.standwright.packet.words.TrimWords;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlannedSheet;
 
@@ -43,9 +44,7 @@ final class Papers {
                 var number = String.format(Locale.ROOT, "%02d", files.size() + 1);
                 var title = title(product, material, i);
                 files.add(new OutputFile(
-                        "sheets/"
-                                + FileNames.of(
-                                        number, material.sheet().material().name(), ".svg"),
+                        "sheets/" + FileNames.of(number, material.material().name(), ".svg"),
                         out -> SvgWriter.write(drawing(product, material, sheet, title), out)));
             }
         }
@@ -57,19 +56,18 @@ final class Papers {
         var saw = product.plan().saw();
         return String.format(
                 Locale.ROOT,
-                "%s: %s, sheet %d of %d, kerf %s, trim %s",
+                "%s: %s, sheet %d of %d, kerf %s, %s",
                 product.stand().design().name(),
-                material.sheet().material().name(),
+                material.material().name(),
                 index + 1,
                 material.sheets().size(),
                 product.units().length(saw.kerf()),
-                product.units().length(saw.trim()));
+                TrimWords.of(saw.trim(), product.units()));
     }
 
     private static Drawing drawing(Product product, MaterialPlan material, PlannedSheet sheet, String title) {
         var measure = TextMeasure.shipped();
-        var figure =
-                SheetFigure.of(material.sheet(), product.plan().saw(), sheet, product.units(), WIDTH, HEIGHT, measure);
+        var figure = SheetFigure.of(product.plan().saw(), sheet, product.units(), WIDTH, HEIGHT, measure);
         var shapes = new ArrayList<Shape>(List.of(figure.at(MARGIN, MARGIN)));
         var head = measure.wrap(title, figure.width(), Letters.BODY, Weight.BOLD);
         double y = MARGIN + figure.height() + HEAD + head.size() * measure.pitch(Letters.BODY);

@@ -16,7 +16,7 @@ import org.standwright.design.stand.StandBuilder;
 import org.standwright.export.ReportJsonWriter;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.search.SheetPlanner;
+import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.Fineness;
 import org.standwright.unit.Units;
@@ -50,7 +50,7 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
         var stand = StandBuilder.build(design);
         var building = begin.apply(stand.assembly());
         var cutList = CutList.of(stand.assembly(), design.unit());
-        var plan = SheetPlanner.plan(new Stock(design.sheets(), design.saw()), cutList);
+        var plan = SheetPlanner.plan(Stock.of(design), cutList);
         var solids = building.get();
         return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()));
     }

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.figure.Figure;
 import org.standwright.drawing.figure.SheetFigure;
-import org.standwright.geom.Grid;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.PageFrame;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
 import org.standwright.packet.words.SecondStage;
-import org.standwright.sheet.Area;
+import org.standwright.packet.words.SheetCount;
+import org.standwright.packet.words.TrimWords;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlannedSheet;
-import org.standwright.sheet.SheetUnit;
 import org.standwright.unit.Units;
 
 /** Where each piece lies on which sheet, and the cuts in order; a board lies sideways where that shows it larger. */
@@ -39,7 +39,7 @@ final class SheetSection implements Section {
         var waiting = SecondStage.of(contents.stand()).labels(contents.cutList());
         flow.heading("Sheet plans");
         var saw = contents.plan().saw();
-        flow.paragraph("Kerf " + contents.exact(saw.kerf()) + trim(saw.trim(), contents)
+        flow.paragraph("Kerf " + contents.exact(saw.kerf()) + ", " + TrimWords.of(saw.trim(), contents.units())
                 + ". The grain runs along the sheet's length, left to right; arrows mark it on the pieces. "
                 + "Numbered lines are saw cuts in order; hatched areas are offcuts. Pieces lie show face up; the wedge "
                 + "in a corner marks the reference edge with its long side and the reference end with its short one.");
@@ -56,16 +56,10 @@ final class SheetSection implements Section {
         }
     }
 
-    private static String trim(double trim, Contents contents) {
-        return Grid.same(trim, 0)
-                ? ", edges used as bought"
-                : ", trim " + contents.exact(trim) + " off every edge first";
-    }
-
     private static Table materials(Contents contents) {
         var rows = contents.plan().materials().stream()
                 .map(material -> List.of(
-                        material.sheet().material().name(),
+                        material.material().name(),
                         size(material, contents.units()),
                         String.valueOf(material.sheets().size()),
                         String.format(Locale.ROOT, "%.1f %%", 100 * material.yield()),
@@ -82,13 +76,15 @@ final class SheetSection implements Section {
     }
 
     private static String size(MaterialPlan material, Units units) {
-        return units.bareLength(material.sheet().length()) + " × "
-                + units.bareLength(material.sheet().width());
+        return SheetCount.of(material).stream()
+                .map(count -> units.bareLength(count.from().length()) + " × "
+                        + units.bareLength(count.from().width()))
+                .collect(Collectors.joining(", "));
     }
 
     private static String proof(MaterialPlan material) {
-        int bound = material.lowerBound();
-        return material.sheets().size() == bound
+        long bound = material.proof().least();
+        return material.proof().isMinimal()
                 ? "No plan can do with fewer."
                 : "No plan can do with fewer than " + bound + "; whether " + bound + " would do is open.";
     }
@@ -96,16 +92,12 @@ final class SheetSection implements Section {
     private static void sheet(MaterialPlan material, int index, Set<String> waiting, Contents contents, Flow flow) {
         var planned = material.sheets().get(index);
         var upright = figure(
-                material,
-                planned,
-                contents,
-                flow.upright(),
-                UPRIGHT * flow.upright().height());
-        var sideways = figure(
-                material, planned, contents, flow.sideways(), flow.sideways().height() - ABOVE);
+                planned, contents, flow.upright(), UPRIGHT * flow.upright().height());
+        var sideways =
+                figure(planned, contents, flow.sideways(), flow.sideways().height() - ABOVE);
         boolean larger = sideways.width() > upright.width() + 1;
         flow.freshPage(larger ? flow.sideways() : flow.upright());
-        var name = material.sheet().material().name() + ", sheet " + (index + 1) + " of "
+        var name = material.material().name() + ", sheet " + (index + 1) + " of "
                 + material.sheets().size();
         flow.heading(name);
         var later = SheetCuts.waiting(planned, waiting);
@@ -117,33 +109,16 @@ final class SheetSection implements Section {
             flow.lead("Cuts of " + name
                     + " in order, to the near side of the kerf. Corner: from the lower left corner of the sheet. "
                     + "Fence: from the near edge of the panel that is cut.");
-            var cuts = SheetCuts.of(trimmed(material, contents), planned, waiting);
+            var cuts = SheetCuts.of(planned.trimmed(contents.plan().saw()), planned, waiting);
             for (int from = 0; from < cuts.size(); from += 2 * ROWS) {
                 flow.wholeTable(cuts(cuts.subList(from, Math.min(from + 2 * ROWS, cuts.size())), contents.units()));
             }
         }
     }
 
-    private static Figure figure(
-            MaterialPlan material, PlannedSheet planned, Contents contents, PageFrame frame, double height) {
+    private static Figure figure(PlannedSheet planned, Contents contents, PageFrame frame, double height) {
         return SheetFigure.of(
-                material.sheet(),
-                contents.plan().saw(),
-                planned,
-                contents.units(),
-                frame.width(),
-                height,
-                TextMeasure.shipped());
-    }
-
-    /** What is left of the board after trimming, as the sheet planner counts. */
-    private static Area trimmed(MaterialPlan material, Contents contents) {
-        int trim = SheetUnit.up(contents.plan().saw().trim());
-        return new Area(
-                trim,
-                trim,
-                SheetUnit.down(material.sheet().length()) - 2 * trim,
-                SheetUnit.down(material.sheet().width()) - 2 * trim);
+                contents.plan().saw(), planned, contents.units(), frame.width(), height, TextMeasure.shipped());
     }
 
     /** Two runs of rows side by side, read down the left one first. */

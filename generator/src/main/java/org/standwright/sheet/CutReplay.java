@@ -2,17 +2,20 @@ package org.standwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.design.kit.Keep;
 import org.standwright.sheet.Cut.Direction;
 
 /** Saws a trimmed board by its list of cuts and compares what lies on the bench in the end. */
 final class CutReplay {
     private final int kerf;
+    private final Keep keep;
     private final List<Area> panels = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
     private long sawdust;
     private long waste;
 
-    CutReplay(Area trimmed, int kerf) {
+    CutReplay(Area trimmed, int kerf, Keep keep) {
+        this.keep = keep;
         this.kerf = kerf;
         panels.add(trimmed);
     }
@@ -96,9 +99,15 @@ final class CutReplay {
     }
 
     private void discard(Area panel) {
-        if (Math.min(panel.length(), panel.width()) >= PlannedSheet.NARROWEST_OFFCUT) {
+        if (isWorthKeeping(panel)) {
             faults.add("the cuts leave " + panel + ", which is neither piece nor offcut.");
         }
         waste += panel.size();
+    }
+
+    private boolean isWorthKeeping(Area panel) {
+        double length = SheetUnit.mm(Math.max(panel.length(), panel.width()));
+        double width = SheetUnit.mm(Math.min(panel.length(), panel.width()));
+        return keep.isWorth(length, width);
     }
 }

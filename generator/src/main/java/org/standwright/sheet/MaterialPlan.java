@@ -2,22 +2,39 @@ package org.standwright.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import org.standwright.part.SheetGood;
+import org.standwright.part.Material;
 import org.standwright.unit.Money;
 
 /**
- * All boards of one sheet good.
+ * All boards of one material.
  *
- * @param lowerBound no plan can do with fewer sheets
+ * @param proof how near it is to the least that any plan needs
  */
-public record MaterialPlan(SheetGood sheet, List<PlannedSheet> sheets, int lowerBound) {
+public record MaterialPlan(Material material, List<PlannedSheet> sheets, Proof proof) {
     public MaterialPlan {
         sheets = List.copyOf(sheets);
     }
 
-    /** Price of all its boards; empty when the price of one is not given. */
+    /** Boards that have to be bought. */
+    public int bought() {
+        return Math.toIntExact(
+                sheets.stream().filter(sheet -> sheet.from().isBought()).count());
+    }
+
+    /** Price of all boards to buy; empty when one of them has none or they are of several currencies. */
     public Optional<Money> price() {
-        return sheet.price().map(each -> each.times(sheets.size()));
+        var prices = sheets.stream()
+                .filter(sheet -> sheet.from().isBought())
+                .map(sheet -> sheet.from().price())
+                .toList();
+        boolean known = !prices.isEmpty()
+                && prices.stream().allMatch(Optional::isPresent)
+                && prices.stream()
+                                .map(price -> price.orElseThrow().currency())
+                                .distinct()
+                                .count()
+                        == 1;
+        return known ? prices.stream().map(Optional::orElseThrow).reduce(Money::plus) : Optional.empty();
     }
 
     /** Area of the pieces, units². */
@@ -28,9 +45,9 @@ public record MaterialPlan(SheetGood sheet, List<PlannedSheet> sheets, int lower
                 .sum();
     }
 
-    /** Area of the boards as bought, units². */
+    /** Area of the boards as bought or at hand, units². */
     public long sheetArea() {
-        return (long) SheetUnit.down(sheet.length()) * SheetUnit.down(sheet.width()) * sheets.size();
+        return sheets.stream().mapToLong(planned -> planned.board().size()).sum();
     }
 
     /** Area of pieces over area of boards, 0 to 1. */

@@ -1,20 +1,36 @@
 package org.standwright.sheet;
 
 import java.util.List;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
 
 /**
  * One board and what becomes of it.
  *
  * @param cuts in cutting order, trim cuts left out
- * @param offcuts what remains in one rectangle each, nothing narrower than {@link #NARROWEST_OFFCUT}
+ * @param offcuts what remains and is worth keeping, in one rectangle each
  */
-public record PlannedSheet(List<PlacedPiece> pieces, List<Cut> cuts, List<Area> offcuts) {
-    /** What remains and is narrower than this goes into the bin: 10 mm, in units. */
-    public static final int NARROWEST_OFFCUT = 10 * SheetUnit.PER_MM;
-
+public record PlannedSheet(StockSheet from, List<PlacedPiece> pieces, List<Cut> cuts, List<Area> offcuts) {
     public PlannedSheet {
         pieces = List.copyOf(pieces);
         cuts = List.copyOf(cuts);
         offcuts = List.copyOf(offcuts);
+    }
+
+    /** The board as it comes. */
+    public Area board() {
+        return new Area(0, 0, SheetUnit.down(from.length()), SheetUnit.down(from.width()));
+    }
+
+    /** What is left of the board after trimming. */
+    public Area trimmed(Saw saw) {
+        var trim = saw.trim();
+        int left = SheetUnit.up(trim.left());
+        int bottom = SheetUnit.up(trim.bottom());
+        return new Area(
+                left,
+                bottom,
+                board().length() - left - SheetUnit.up(trim.right()),
+                board().width() - bottom - SheetUnit.up(trim.top()));
     }
 }

@@ -40,14 +40,13 @@ public final class SheetPlanVerifier {
         }
         var seen = new ArrayList<Material>();
         for (var material : plan.materials()) {
-            var sheet = material.sheet();
-            if (seen.contains(sheet.material()) || !stock.sheets().contains(sheet)) {
-                faults.add("Sheets of '" + sheet.material().name() + "' are planned twice or not in stock.");
+            var name = material.material().name();
+            boolean known =
+                    material.sheets().stream().allMatch(sheet -> stock.sheets().contains(sheet.from()));
+            if (seen.contains(material.material()) || !known) {
+                faults.add("Sheets of '" + name + "' are planned twice or not in stock.");
             }
-            seen.add(sheet.material());
-            if (material.sheets().size() < material.lowerBound()) {
-                faults.add("Fewer sheets of '" + sheet.material().name() + "' than their lower bound.");
-            }
+            seen.add(material.material());
         }
     }
 
@@ -62,7 +61,7 @@ public final class SheetPlanVerifier {
             for (var sheet : material.sheets()) {
                 for (var piece : sheet.pieces()) {
                     left.merge(piece.label(), -1, Integer::sum);
-                    checkPiece(piece, lines, material.sheet().material());
+                    checkPiece(piece, lines, material.material());
                 }
             }
         }
@@ -93,14 +92,12 @@ public final class SheetPlanVerifier {
 
     private void checkSheets() {
         int kerf = SheetUnit.up(stock.saw().kerf());
-        int trim = SheetUnit.up(stock.saw().trim());
         for (var material : plan.materials()) {
-            var good = material.sheet();
-            var board = new Area(0, 0, SheetUnit.down(good.length()), SheetUnit.down(good.width()));
             for (int i = 0; i < material.sheets().size(); i++) {
-                var name = good.material().name() + " " + (i + 1) + ": ";
-                new SheetVerifier(board, kerf, trim)
-                        .faults(material.sheets().get(i))
+                var sheet = material.sheets().get(i);
+                var name = material.material().name() + " " + (i + 1) + ": ";
+                new SheetVerifier(sheet.board(), sheet.trimmed(stock.saw()), kerf, stock.keep())
+                        .faults(sheet)
                         .forEach(fault -> faults.add(name + fault));
             }
         }

@@ -4,17 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import org.standwright.design.kit.Keep;
 
 /** Judges one board: pieces inside the trim and a kerf apart, divisible edge to edge, and the cuts as listed. */
 final class SheetVerifier {
     private final Area board;
     private final Area trimmed;
     private final int kerf;
+    private final Keep keep;
     private final List<String> faults = new ArrayList<>();
 
-    SheetVerifier(Area board, int kerf, int trim) {
+    SheetVerifier(Area board, Area trimmed, int kerf, Keep keep) {
         this.board = board;
-        this.trimmed = new Area(trim, trim, board.length() - 2 * trim, board.width() - 2 * trim);
+        this.trimmed = trimmed;
+        this.keep = keep;
         this.kerf = kerf;
     }
 
@@ -24,7 +27,7 @@ final class SheetVerifier {
         if (!divisible(sheet.pieces().stream().map(PlacedPiece::area).toList())) {
             faults.add("no order of edge-to-edge cuts frees its pieces.");
         }
-        var replay = new CutReplay(trimmed, kerf);
+        var replay = new CutReplay(trimmed, kerf, keep);
         faults.addAll(replay.faults(sheet));
         checkBalance(sheet, replay);
         return faults;

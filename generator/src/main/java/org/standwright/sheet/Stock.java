@@ -1,38 +1,47 @@
 package org.standwright.sheet;
 
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.standwright.design.StandDesign;
+import org.standwright.design.kit.Keep;
 import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
 
 /**
- * The boards that can be had, as many of each as it takes, and the saw that cuts them.
+ * The boards that can be had and the saw that cuts them.
  *
- * @param sheets one good for each material
+ * @param keep the smallest offcut worth keeping
  */
-public record Stock(List<SheetGood> sheets, Saw saw) {
+public record Stock(List<StockSheet> sheets, Saw saw, Keep keep) {
     public Stock {
         sheets = List.copyOf(sheets);
-        var seen = new HashSet<Material>();
+    }
+
+    /** As many as it takes of each good. */
+    public static Stock of(Saw saw, SheetGood... goods) {
+        return new Stock(Stream.of(goods).map(StockSheet::bought).toList(), saw, Keep.USUAL);
+    }
+
+    /** What a design's parts can be cut from: its goods as many as it takes. */
+    public static Stock of(StandDesign design) {
+        return new Stock(design.sheets().stream().map(StockSheet::bought).toList(), design.saw(), Keep.USUAL);
+    }
+
+    /** The boards that parts of this material can be cut from, in the order of the stock. */
+    public List<StockSheet> of(Material material) {
+        var found = new ArrayList<StockSheet>();
         for (var sheet : sheets) {
-            if (!seen.add(sheet.material())) {
-                throw new IllegalArgumentException(
-                        "stock holds two sheet sizes of '" + sheet.material().name() + "'; keep the one to buy.");
+            if (sheet.material().equals(material)) {
+                found.add(sheet);
             }
         }
-    }
-
-    public static Stock of(Saw saw, SheetGood... sheets) {
-        return new Stock(List.of(sheets), saw);
-    }
-
-    /** The board that parts of this material are cut from. */
-    public SheetGood sheetOf(Material material) {
-        return sheets.stream()
-                .filter(sheet -> sheet.material().equals(material))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("stock holds no sheet of '" + material.name()
-                        + "', but the cut list needs it; add its length and width to the stock."));
+        if (found.isEmpty()) {
+            throw new IllegalArgumentException("stock holds no sheet of '" + material.name()
+                    + "', but the cut list needs it; add its length and width to the stock.");
+        }
+        return found;
     }
 }

@@ -1,11 +1,10 @@
 /**
- * Which part is cut from which place on which sheet: the boards to buy, the plans for them, and the judge of a plan.
+ * What becomes of which board: sheet plans, the stock and the saw they are for, and an independent judge of them.
  *
- * <p>In this package lengths are integers of 1/3200 mm ({@link org.standwright.sheet.SheetUnit}), in which 1/64 in and
- * 0.01 mm are both exact. Sheet frame: x along the sheet's length (its grain) from 0, y across it, both from one corner
- * of the board as bought, before it is trimmed.
- *
- * <p>{@link org.standwright.sheet.SheetPlanVerifier} knows nothing of how a plan is found; finding one is the matter of
- * {@link org.standwright.sheet.search}, which shares only units and values with it.
+ * <p>Lengths are integers of 1/3200 mm ({@link org.standwright.sheet.SheetUnit}), so that nothing is ever rounded on
+ * the way. A board lies with its length from left to right; places count from its lower left corner. The packages below
+ * are told in the order in which a plan is made: {@code job} (numbers only), {@code bound} (what no plan can do
+ * without), {@code search} (boards as trees of cuts), {@code sawing} (places and cuts in order), {@code plan} (the
+ * door).
  */
 package org.standwright.sheet;

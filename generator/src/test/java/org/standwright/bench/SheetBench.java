@@ -4,7 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import java.util.stream.LongStream;
 import org.standwright.sheet.MaterialPlan;
-import org.standwright.sheet.search.SheetJob;
+import org.standwright.sheet.plan.SheetJob;
 
 /** Prints sheets, bound, yield and milliseconds of processor time for random jobs of several sizes; means over some seeds. */
 public final class SheetBench {
@@ -30,7 +30,10 @@ public final class SheetBench {
                             .mapToInt(plan -> plan.sheets().size())
                             .average()
                             .orElseThrow(),
-                    plans.stream().mapToInt(MaterialPlan::lowerBound).average().orElseThrow(),
+                    plans.stream()
+                            .mapToLong(plan -> plan.proof().least())
+                            .average()
+                            .orElseThrow(),
                     plans.stream().mapToDouble(MaterialPlan::yield).average().orElseThrow(),
                     ms);
         }

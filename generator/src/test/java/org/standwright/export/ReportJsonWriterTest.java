@@ -22,7 +22,7 @@ import org.standwright.design.Designs;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.packet.MixedStand;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.search.SheetPlanner;
+import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.unit.Units;
 
@@ -39,7 +39,7 @@ class ReportJsonWriterTest {
         var design = Designs.planerStand();
         var stand = StandBuilder.build(design);
         var cutList = CutList.of(stand.assembly(), design.unit());
-        var plan = SheetPlanner.plan(new Stock(design.sheets(), design.saw()), cutList);
+        var plan = SheetPlanner.plan(Stock.of(design), cutList);
         var solids = AssemblySolids.of(stand.assembly());
         var out = new ByteArrayOutputStream();
         ReportJsonWriter.write(stand, cutList, plan, Checks.of(stand, solids.mass()), solids, out);
@@ -224,8 +224,7 @@ class ReportJsonWriterTest {
     void reportsEverySectionDoorBoltAndBar() throws IOException {
         var stand = MixedStand.in(Units.MM);
         var cutList = CutList.of(stand.assembly(), Units.MM);
-        var plan = SheetPlanner.plan(
-                new Stock(stand.design().sheets(), stand.design().saw()), cutList);
+        var plan = SheetPlanner.plan(Stock.of(stand.design()), cutList);
         var out = new ByteArrayOutputStream();
         ReportJsonWriter.write(stand, cutList, plan, List.of(), AssemblySolids.of(stand.assembly()), out);
         var mixed = new JsonMapper().readTree(out.toByteArray());

@@ -15,7 +15,7 @@ import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.packet.MixedStand;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.search.SheetPlanner;
+import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.unit.Units;
 
 class TextWritersTest {
@@ -108,8 +108,7 @@ class TextWritersTest {
 
     private List<String> cutList(Stand stand) throws IOException {
         var cutList = CutList.of(stand.assembly(), stand.design().unit());
-        var plan = SheetPlanner.plan(
-                new Stock(stand.design().sheets(), stand.design().saw()), cutList);
+        var plan = SheetPlanner.plan(Stock.of(stand.design()), cutList);
         CutListTextWriter.write(stand, cutList, plan, FINDINGS, out);
         return lines();
     }

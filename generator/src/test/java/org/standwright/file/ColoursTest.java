@@ -100,7 +100,7 @@ class ColoursTest {
 
         assertThat(product.stops()).isEmpty();
         assertThat(product.plan().materials())
-                .extracting(material -> material.sheet().material().colour().toString())
+                .extracting(material -> material.material().colour().toString())
                 .contains("#e3cda4", "#f4f4f0");
         assertThat(product.solids().solids())
                 .filteredOn(placed -> placed.colour().toString().equals("#f4f4f0"))

@@ -23,7 +23,7 @@ import org.standwright.design.stand.StandBuilder;
 import org.standwright.drawing.Drawing;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.search.SheetPlanner;
+import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.unit.Units;
 
 /** Stands with all that a packet prints, for tests. */
@@ -101,6 +101,6 @@ final class Jobs {
     }
 
     static SheetPlan plan(StandDesign design, CutList list) {
-        return SheetPlanner.plan(new Stock(design.sheets(), design.saw()), list);
+        return SheetPlanner.plan(Stock.of(design), list);
     }
 }

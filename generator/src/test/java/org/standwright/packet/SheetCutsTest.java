@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.standwright.design.Designs;
+import org.standwright.design.kit.StockSheet;
+import org.standwright.part.Edge;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.PlacedPiece;
@@ -27,9 +30,17 @@ class SheetCutsTest {
                 new PlacedPiece("A", area(5, 5, 1000, 200), false),
                 new PlacedPiece("B", area(5, 209, 300, 296), false));
         var cuts = List.of(
-                new Cut(1, Cut.Direction.RIP, area(5, 205, 1000, 4)),
-                new Cut(2, Cut.Direction.CROSSCUT, area(305, 209, 4, 296)));
-        var sheet = new PlannedSheet(pieces, cuts, List.of(area(309, 209, 696, 296)));
+                new Cut(1, Cut.Direction.RIP, area(5, 205, 1000, 4), Cut.Tool.SAW, Cut.Purpose.DIVIDE, Edge.Y0, 0),
+                new Cut(
+                        2,
+                        Cut.Direction.CROSSCUT,
+                        area(305, 209, 4, 296),
+                        Cut.Tool.SAW,
+                        Cut.Purpose.DIVIDE,
+                        Edge.X0,
+                        0));
+        var sheet =
+                new PlannedSheet(StockSheet.bought(Designs.BOARD_18), pieces, cuts, List.of(area(309, 209, 696, 296)));
 
         var rows = SheetCuts.of(area(5, 5, 1000, 500), sheet, Set.of("B"));
 

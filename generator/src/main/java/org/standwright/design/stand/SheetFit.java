@@ -12,6 +12,7 @@ import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.design.kit.Size2;
+import org.standwright.design.kit.Trim;
 import org.standwright.geom.Grid;
 import org.standwright.part.Grain;
 import org.standwright.part.Part;
@@ -77,7 +78,7 @@ public final class SheetFit {
     private static void fits(
             StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all, Size2 least) {
         var part = placed.part();
-        double trim = 2 * design.saw().trim();
+        var trim = design.saw().trim();
         if (!fits(part, sheet, trim)) {
             var units = design.unit();
             var alike = all.stream()
@@ -91,21 +92,24 @@ public final class SheetFit {
                     change.map(PlanChange::field).orElse("/plan"),
                     "Part '" + placed.label() + "' is cut " + units.length(part.roughLength()) + " x "
                             + units.length(part.roughWidth()) + ", larger than a sheet of "
-                            + sheet.material().name() + " after trimming (" + units.length(sheet.length() - trim)
-                            + " x " + units.length(sheet.width() - trim) + ").",
+                            + sheet.material().name() + " after trimming ("
+                            + units.length(sheet.length() - trim.offLength())
+                            + " x " + units.length(sheet.width() - trim.offWidth()) + ").",
                     List.of(
                             change.map(way -> "Make " + way.words()).orElse("Make the plan smaller") + ".",
-                            "Or use a sheet " + Exact.up(units, length + trim) + " long and "
-                                    + Exact.up(units, width + trim) + " wide or more."));
+                            "Or use a sheet " + Exact.up(units, length + trim.offLength()) + " long and "
+                                    + Exact.up(units, width + trim.offWidth()) + " wide or more."));
         }
     }
 
     /** A plan in which parts fit their sheets, where this one lies along its width or depth and grows with it. */
     private static Optional<PlanChange> smaller(
             StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all, Size2 least) {
-        double trim = 2 * design.saw().trim();
-        boolean tooLong = Grid.less(sheet.length() - trim, placed.part().roughLength());
-        boolean tooWide = Grid.less(sheet.width() - trim, placed.part().roughWidth());
+        var trim = design.saw().trim();
+        boolean tooLong =
+                Grid.less(sheet.length() - trim.offLength(), placed.part().roughLength());
+        boolean tooWide =
+                Grid.less(sheet.width() - trim.offWidth(), placed.part().roughWidth());
         var axis = tooLong ? placed.placement().along() : placed.placement().across();
         var plan = PlanSize.of(design);
         if (tooLong && tooWide || axis.unit().z() != 0) {
@@ -139,14 +143,14 @@ public final class SheetFit {
     private static double excess(StandDesign design, PlacedPart placed, boolean across) {
         var part = placed.part();
         var sheet = sheet(design, part);
-        double trim = 2 * design.saw().trim();
+        var trim = design.saw().trim();
         if (sheet.isEmpty() || fits(part, sheet.get(), trim)) {
             return 0;
         }
         var along = placed.placement().along().unit();
         var square = placed.placement().across().unit();
-        double length = part.roughLength() - sheet.get().length() + trim;
-        double width = part.roughWidth() - sheet.get().width() + trim;
+        double length = part.roughLength() - sheet.get().length() + trim.offLength();
+        double width = part.roughWidth() - sheet.get().width() + trim.offWidth();
         return Math.max(
                 (across ? along.x() : along.y()) == 0 ? 0 : length,
                 (across ? square.x() : square.y()) == 0 ? 0 : width);
@@ -158,9 +162,9 @@ public final class SheetFit {
                 .findFirst();
     }
 
-    private static boolean fits(Part part, SheetGood sheet, double trim) {
-        double length = sheet.length() - trim;
-        double width = sheet.width() - trim;
+    private static boolean fits(Part part, SheetGood sheet, Trim trim) {
+        double length = sheet.length() - trim.offLength();
+        double width = sheet.width() - trim.offWidth();
         return within(part, length, width) || sheet.material().grain() == Grain.NONE && within(part, width, length);
     }
 

@@ -80,7 +80,7 @@ public final class StackSolver {
             throw tooLow(carcass, least);
         }
         var sheet = design.carcass().sheet();
-        double most = sheet.length() - 2 * design.saw().trim();
+        double most = sheet.length() - design.saw().trim().offLength();
         if (Grid.less(most, carcass)) {
             var units = design.unit();
             throw new ImpossibleDesignException(

@@ -12,7 +12,6 @@ import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Rect;
 import org.standwright.part.Grain;
-import org.standwright.part.SheetGood;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.PlannedSheet;
@@ -21,14 +20,12 @@ import org.standwright.unit.Units;
 
 /** One board as it is sawn: pieces with label, size and grain, numbered cuts, hatched offcuts. */
 public final class SheetFigure {
-    private final SheetGood good;
     private final Saw saw;
     private final PlannedSheet planned;
     private final Units units;
     private final TextMeasure measure;
 
-    private SheetFigure(SheetGood good, Saw saw, PlannedSheet planned, Units units, TextMeasure measure) {
-        this.good = good;
+    private SheetFigure(Saw saw, PlannedSheet planned, Units units, TextMeasure measure) {
         this.saw = saw;
         this.planned = planned;
         this.units = units;
@@ -37,36 +34,39 @@ public final class SheetFigure {
 
     /** The board at the largest scale of the series at which it fits into this room, mm. */
     public static Figure of(
-            SheetGood good,
-            Saw saw,
-            PlannedSheet planned,
-            Units units,
-            double width,
-            double height,
-            TextMeasure measure) {
-        var figure = new SheetFigure(good, saw, planned, units, measure);
-        var life = new Scale.Size(good.length(), good.width());
+            Saw saw, PlannedSheet planned, Units units, double width, double height, TextMeasure measure) {
+        var figure = new SheetFigure(saw, planned, units, measure);
+        var life = new Scale.Size(planned.from().length(), planned.from().width());
         return Scale.largest(life, width, height, scale -> List.of(figure.draw(scale)));
     }
 
     private Figure draw(Scale scale) {
-        var board = new Rect(0, 0, scale.paper(good.length()), scale.paper(good.width()));
+        var board = new Rect(
+                0,
+                0,
+                scale.paper(planned.from().length()),
+                scale.paper(planned.from().width()));
         var shapes = new ArrayList<Shape>();
         shapes.add(Polygon.of(board, Pen.OUTLINE, Fill.WHITE));
-        double trim = scale.paper(saw.trim());
-        if (saw.trim() > 0) {
-            var inside = new Rect(trim, trim, board.x1() - trim, board.y1() - trim);
-            shapes.add(Polygon.of(inside, Pen.HIDDEN, Fill.NONE));
+        var trimmed = planned.trimmed(saw);
+        if (!trimmed.equals(planned.board())) {
+            shapes.add(Polygon.of(rect(trimmed, scale), Pen.HIDDEN, Fill.NONE));
         }
         var letters = new PieceLetters(units, measure);
-        boolean grain = good.material().grain() == Grain.ALONG_LENGTH;
+        boolean grain = planned.from().material().grain() == Grain.ALONG_LENGTH;
         planned.offcuts().forEach(offcut -> shapes.addAll(letters.offcut(offcut, rect(offcut, scale))));
         planned.pieces().forEach(piece -> shapes.addAll(letters.piece(piece, rect(piece.area(), scale), grain)));
         planned.cuts().forEach(cut -> shapes.add(line(cut, scale)));
         shapes.addAll(CutNumbers.free(planned.cuts(), cut -> rect(cut.kerf(), scale), shapes, measure));
         return new View(shapes, measure)
-                .dimension(Side.BELOW, List.of(new Span(0, board.x1(), units.bareLength(good.length()))))
-                .dimension(Side.LEFT, List.of(new Span(0, board.y1(), units.bareLength(good.width()))))
+                .dimension(
+                        Side.BELOW,
+                        List.of(new Span(
+                                0, board.x1(), units.bareLength(planned.from().length()))))
+                .dimension(
+                        Side.LEFT,
+                        List.of(new Span(
+                                0, board.y1(), units.bareLength(planned.from().width()))))
                 .named("Scale " + scale + ", " + units.lengthWord());
     }
 

@@ -2,6 +2,8 @@ package org.standwright.sheet.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.sheet.job.CutNode;
+import org.standwright.sheet.job.PackingJob;
 
 /** One board's cut tree with its rests and its other nodes listed. Never changes. */
 final class Board {
@@ -17,7 +19,8 @@ final class Board {
     }
 
     static Board whole(PackingJob job) {
-        return new Board(new CutNode.Rest(job.length(), job.width()));
+        return new Board(
+                new CutNode.Rest(job.kinds().get(0).length(), job.kinds().get(0).width()));
     }
 
     CutNode tree() {

@@ -6,6 +6,8 @@ import static java.util.Comparator.comparingLong;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.job.PieceType;
 
 /** The first answer: largest pieces first, each where it costs least, by several notions of large; the best counts. */
 final class GreedyPacker {

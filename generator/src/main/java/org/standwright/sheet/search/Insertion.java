@@ -2,6 +2,8 @@ package org.standwright.sheet.search;
 
 import java.util.List;
 import org.standwright.sheet.Cut.Direction;
+import org.standwright.sheet.job.CutNode;
+import org.standwright.sheet.job.PieceType;
 
 /**
  * One way to lay a piece into the corner of a rest.

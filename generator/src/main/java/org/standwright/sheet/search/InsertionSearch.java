@@ -3,6 +3,9 @@ package org.standwright.sheet.search;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.standwright.sheet.Cut;
+import org.standwright.sheet.job.CutNode;
+import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.job.PieceType;
 
 /** Finds the insertion that costs least, over every rest, allowed turn and first cut. */
 final class InsertionSearch {
@@ -20,7 +23,7 @@ final class InsertionSearch {
         for (int board = 0; board < layout.boards().size(); board++) {
             for (var rest : layout.boards().get(board).rests()) {
                 best.offer(board, rest, false);
-                if (job.types().get(type).turnable()) {
+                if (job.types().get(type).ways() == PieceType.Ways.EITHER) {
                     best.offer(board, rest, true);
                 }
             }
@@ -35,7 +38,7 @@ final class InsertionSearch {
         for (var board : layout.boards()) {
             for (var rest : board.rests()) {
                 count += fits(rest, piece, false) ? 1 : 0;
-                count += piece.turnable() && fits(rest, piece, true) ? 1 : 0;
+                count += piece.ways() == PieceType.Ways.EITHER && fits(rest, piece, true) ? 1 : 0;
                 if (count > enough) {
                     return count;
                 }

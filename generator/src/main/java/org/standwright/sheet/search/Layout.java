@@ -2,6 +2,9 @@ package org.standwright.sheet.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.sheet.job.CutNode;
+import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.job.PieceType;
 
 /** Boards in work and the pieces that are not on one yet. Boards are shared between copies, never changed. */
 final class Layout {
@@ -51,10 +54,10 @@ final class Layout {
 
     /** Area of the largest single offcut as it lies in the workshop, units². */
     long largestOffcut() {
-        var allowance = job.allowance();
+        int kerf = job.rules().kerf();
         return boards.stream()
                 .flatMap(board -> board.rests().stream())
-                .mapToLong(rest -> (long) allowance.real(rest.length()) * allowance.real(rest.width()))
+                .mapToLong(rest -> (long) (rest.length() - kerf) * (rest.width() - kerf))
                 .max()
                 .orElse(0);
     }

@@ -1,6 +1,7 @@
 package org.standwright.sheet.search;
 
 import java.util.Arrays;
+import org.standwright.sheet.job.PackingJob;
 
 /**
  * Improves a layout: take some pieces off, lay them again where few places remain for them, keep the result if it is

@@ -6,8 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.Designs;
 import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.drawing.Lettering;
 import org.standwright.drawing.TextMeasure;
+import org.standwright.part.Edge;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.PlacedPiece;
@@ -22,15 +24,22 @@ class SheetFigureTest {
         var pieces = List.of(
                 new PlacedPiece("A", new Area(5 * MM, 5 * MM, 800 * MM, 400 * MM), false),
                 new PlacedPiece("B-L", new Area(5 * MM, 409 * MM, 300 * MM, 700 * MM), true));
-        var cuts = List.of(new Cut(1, Cut.Direction.RIP, new Area(5 * MM, 405 * MM, 2430 * MM, 4 * MM)));
+        var cuts = List.of(new Cut(
+                1,
+                Cut.Direction.RIP,
+                new Area(5 * MM, 405 * MM, 2430 * MM, 4 * MM),
+                Cut.Tool.SAW,
+                Cut.Purpose.DIVIDE,
+                Edge.Y0,
+                0));
         var offcuts = List.of(new Area(809 * MM, 5 * MM, 1626 * MM, 400 * MM));
-        return new PlannedSheet(pieces, cuts, offcuts);
+        return new PlannedSheet(StockSheet.bought(Designs.BOARD_18), pieces, cuts, offcuts);
     }
 
     @Test
     void lettersPiecesOffcutsCutsAndTheBoard() {
         var measure = TextMeasure.shipped();
-        var figure = SheetFigure.of(Designs.BOARD_18, new Saw(4, 5), planned(), Units.MM, 277, 178, measure);
+        var figure = SheetFigure.of(new Saw(4, 5), planned(), Units.MM, 277, 178, measure);
         var words = Lettering.of(figure.shapes(), measure).texts().stream()
                 .map(Lettering.Placed::words)
                 .toList();

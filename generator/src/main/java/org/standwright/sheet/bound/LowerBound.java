@@ -1,15 +1,17 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.bound;
 
 import static java.util.Comparator.comparingLong;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.job.PieceType;
 
 /** A number of boards that no plan can do without, by three arguments that hold for any way of cutting. */
-final class LowerBound {
+public final class LowerBound {
     private LowerBound() {}
 
-    static int of(PackingJob job) {
+    public static int of(PackingJob job) {
         return Math.max(byArea(job), Math.max(byLargePieces(job), DualFeasibleBound.of(job)));
     }
 
@@ -17,7 +19,8 @@ final class LowerBound {
         long pieces = job.types().stream()
                 .mapToLong(type -> type.area() * type.count())
                 .sum();
-        return Math.toIntExact((pieces + job.boardArea() - 1) / job.boardArea());
+        return Math.toIntExact(
+                (pieces + job.kinds().get(0).area() - 1) / job.kinds().get(0).area());
     }
 
     /** Pieces of which no two can share a board, gathered from the largest on. */
@@ -42,9 +45,12 @@ final class LowerBound {
     private static boolean share(PackingJob job, PieceType a, PieceType b) {
         for (boolean turnA : new boolean[] {false, true}) {
             for (boolean turnB : new boolean[] {false, true}) {
-                boolean allowed = job.fits(a, turnA) && job.fits(b, turnB);
-                boolean endToEnd = a.along(turnA) + b.along(turnB) <= job.length();
-                boolean sideBySide = a.across(turnA) + b.across(turnB) <= job.width();
+                boolean allowed =
+                        a.fits(job.kinds().get(0), turnA) && b.fits(job.kinds().get(0), turnB);
+                boolean endToEnd =
+                        a.along(turnA) + b.along(turnB) <= job.kinds().get(0).length();
+                boolean sideBySide =
+                        a.across(turnA) + b.across(turnB) <= job.kinds().get(0).width();
                 if (allowed && (endToEnd || sideBySide)) {
                     return true;
                 }

@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -28,7 +28,7 @@ class PerfectPlanTest {
             job = job.pieces("P" + i, panels.get(i)[0], panels.get(i)[1], 1);
         }
         var plan = job.plan();
-        assertThat(plan.lowerBound()).isEqualTo(1);
+        assertThat(plan.proof().least()).isEqualTo(1);
         assertThat(plan.sheets().size()).isLessThanOrEqualTo(2);
         return plan.sheets().size() == 1;
     }

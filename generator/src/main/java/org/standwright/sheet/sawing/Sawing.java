@@ -1,36 +1,49 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.sawing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.standwright.cutlist.CutLine;
+import org.standwright.design.kit.Keep;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
+import org.standwright.part.Edge;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.PlacedPiece;
 import org.standwright.sheet.PlannedSheet;
+import org.standwright.sheet.SheetUnit;
+import org.standwright.sheet.job.CutNode;
 
 /** Saws a board along its cut tree: places, cuts in order, offcuts, all with the kerf taken off again. */
-final class Sawing {
-    private final PackingJob job;
+public final class Sawing {
+    private final List<CutLine> lines;
     private final int kerf;
+    private final Keep keep;
     private final List<PlacedPiece> pieces = new ArrayList<>();
     private final List<Cut> cuts = new ArrayList<>();
     private final List<Area> offcuts = new ArrayList<>();
 
-    private Sawing(PackingJob job) {
-        this.job = job;
-        this.kerf = job.allowance().kerf();
+    private Sawing(List<CutLine> lines, int kerf, Keep keep) {
+        this.lines = lines;
+        this.kerf = kerf;
+        this.keep = keep;
     }
 
-    static PlannedSheet of(PackingJob job, CutNode tree) {
-        var sawing = new Sawing(job);
-        int trim = job.allowance().trim();
-        sawing.saw(tree, trim, trim);
-        return new PlannedSheet(sawing.pieces, sawing.cuts, sawing.offcuts);
+    /**
+     * @param from the board itself
+     * @param lines by the tree's types
+     */
+    public static PlannedSheet of(StockSheet from, CutNode tree, List<CutLine> lines, Saw saw, Keep keep) {
+        var sawing = new Sawing(lines, SheetUnit.up(saw.kerf()), keep);
+        sawing.saw(
+                tree, SheetUnit.up(saw.trim().left()), SheetUnit.up(saw.trim().bottom()));
+        return new PlannedSheet(from, sawing.pieces, sawing.cuts, sawing.offcuts);
     }
 
     private void saw(CutNode node, int x, int y) {
         if (node instanceof CutNode.Piece piece) {
-            var label = job.types().get(piece.type()).line().label();
+            var label = lines.get(piece.type()).label();
             pieces.add(new PlacedPiece(label, real(piece, x, y), piece.turned()));
         } else if (node instanceof CutNode.Rest rest) {
             keep(real(rest, x, y));
@@ -40,7 +53,7 @@ final class Sawing {
     }
 
     private void keep(Area rest) {
-        if (rest.length() >= PlannedSheet.NARROWEST_OFFCUT && rest.width() >= PlannedSheet.NARROWEST_OFFCUT) {
+        if (keep.isWorth(SheetUnit.mm(rest.length()), SheetUnit.mm(rest.width()))) {
             offcuts.add(rest);
         }
     }
@@ -52,7 +65,14 @@ final class Sawing {
         int at = 0;
         for (var node : nodes.subList(0, nodes.size() - 1)) {
             at += CutNode.extent(node, split.direction());
-            cuts.add(new Cut(cuts.size() + 1, split.direction(), strip(split, x, y, at)));
+            cuts.add(new Cut(
+                    cuts.size() + 1,
+                    split.direction(),
+                    strip(split, x, y, at),
+                    Cut.Tool.SAW,
+                    Cut.Purpose.DIVIDE,
+                    rip ? Edge.Y0 : Edge.X0,
+                    CutNode.extent(node, split.direction()) - kerf));
         }
         at = 0;
         for (var node : nodes) {
@@ -86,7 +106,6 @@ final class Sawing {
     }
 
     private Area real(CutNode node, int x, int y) {
-        var allowance = job.allowance();
-        return new Area(x, y, allowance.real(node.length()), allowance.real(node.width()));
+        return new Area(x, y, Math.max(0, node.length() - kerf), Math.max(0, node.width() - kerf));
     }
 }

@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.kit.Keep;
 import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
@@ -21,6 +23,9 @@ import org.standwright.sheet.Stock;
 
 /** A job of one material, said in one line: {@code SheetJob.sheet(2440, 1220).kerf(3.2).pieces("A", 600, 400, 3)}. */
 public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
+    /** Narrow enough that tests see every rest that a hand can hold. */
+    private static final Keep SLIVERS_TOO = new Keep(10, 10);
+
     /** A sheet without grain, sawn without kerf or trim. */
     public static SheetJob sheet(double length, double width) {
         var material = new Material("plain board", 18, 650, Grain.NONE);
@@ -44,7 +49,7 @@ public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
     }
 
     public SheetJob kerf(double kerf) {
-        return new SheetJob(sheet, new Saw(kerf, saw.trim()), lines);
+        return new SheetJob(sheet, new Saw(kerf, saw.trim().left()), lines);
     }
 
     public SheetJob trim(double trim) {
@@ -70,7 +75,7 @@ public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
     }
 
     public Stock stock() {
-        return Stock.of(saw, sheet);
+        return new Stock(List.of(StockSheet.bought(sheet)), saw, SLIVERS_TOO);
     }
 
     public CutList cutList() {

@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.bound;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.plan;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;

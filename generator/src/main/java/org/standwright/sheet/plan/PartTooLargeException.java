@@ -1,8 +1,9 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.plan;
 
 import java.util.Locale;
 import org.standwright.cutlist.CutLine;
-import org.standwright.part.SheetGood;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
 
 /** A cut line whose pieces are larger than what its sheet leaves inside the trim. */
 public final class PartTooLargeException extends RuntimeException {
@@ -16,8 +17,8 @@ public final class PartTooLargeException extends RuntimeException {
      * @param excessLength by how much the piece overhangs along the sheet's length in its better position, or 0, mm
      * @param excessWidth the same across the sheet, mm
      */
-    PartTooLargeException(CutLine line, SheetGood sheet, double trim, double excessLength, double excessWidth) {
-        super(message(line, sheet, trim, excessLength, excessWidth));
+    PartTooLargeException(CutLine line, StockSheet sheet, Saw saw, double excessLength, double excessWidth) {
+        super(message(line, sheet, saw, excessLength, excessWidth));
         this.label = line.label();
         this.excessLength = excessLength;
         this.excessWidth = excessWidth;
@@ -38,21 +39,19 @@ public final class PartTooLargeException extends RuntimeException {
         return excessWidth;
     }
 
-    private static String message(CutLine line, SheetGood sheet, double trim, double excessLength, double excessWidth) {
+    private static String message(CutLine line, StockSheet sheet, Saw saw, double excessLength, double excessWidth) {
         return String.format(
                 Locale.ROOT,
-                "cut line '%s' (%s) is %.2f x %.2f mm, but a sheet of '%s', %.2f x %.2f mm trimmed by %.2f mm on each"
-                        + " edge, leaves %.2f x %.2f mm: %s. Make the part smaller or buy a larger sheet.",
+                "cut line '%s' (%s) is %.2f x %.2f mm, but a sheet of '%s', %.2f x %.2f mm, leaves %.2f x %.2f mm inside its trim: %s. Make the part smaller or buy a larger sheet.",
                 line.label(),
                 line.part().name(),
                 line.part().roughLength(),
                 line.part().roughWidth(),
-                sheet.material().name(),
+                sheet.name(),
                 sheet.length(),
                 sheet.width(),
-                trim,
-                sheet.length() - 2 * trim,
-                sheet.width() - 2 * trim,
+                sheet.length() - saw.trim().left() - saw.trim().right(),
+                sheet.width() - saw.trim().bottom() - saw.trim().top(),
                 excess(excessLength, excessWidth));
     }
 

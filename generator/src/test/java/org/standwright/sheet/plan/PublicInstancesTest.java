@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -34,14 +34,12 @@ class PublicInstancesTest {
     @Test
     void needsSevenBinsForTheFirstInstance() throws IOException {
         var first = instances(1).get(0);
-        var job = PackingJob.of(first.sheet(), first.saw(), first.lines());
-
         assertThat(first.cutList().lines().stream()
                         .mapToDouble(
                                 line -> line.part().cutLength() * line.part().cutWidth() * line.count())
                         .sum())
                 .isEqualTo(648);
-        assertThat(LowerBound.byArea(job)).isEqualTo(7);
+        assertThat(first.plan().proof().least()).isGreaterThanOrEqualTo(7);
         assertThat(first.plan().sheets()).hasSizeGreaterThanOrEqualTo(7);
     }
 
@@ -74,7 +72,7 @@ class PublicInstancesTest {
     }
 
     private static int bounds(List<SheetJob> jobs) {
-        return jobs.stream().mapToInt(job -> job.plan().lowerBound()).sum();
+        return jobs.stream().mapToInt(job -> (int) job.plan().proof().least()).sum();
     }
 
     private static SheetJob withGrain(SheetJob plain) {

@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.job;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +11,7 @@ import org.standwright.sheet.Cut;
  * <p>{@link #split} keeps it plain: no split in a split of the same direction, at most one rest in a split (the order
  * of its nodes is free, so rests merge), at least two nodes.
  */
-sealed interface CutNode {
+public sealed interface CutNode {
     /** Along the sheet's length. */
     int length();
 
@@ -22,7 +22,7 @@ sealed interface CutNode {
     record Piece(int type, int length, int width, boolean turned) implements CutNode {}
 
     record Rest(int length, int width) implements CutNode {
-        long area() {
+        public long area() {
             return (long) length * width;
         }
     }

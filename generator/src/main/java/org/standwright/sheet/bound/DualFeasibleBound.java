@@ -1,7 +1,9 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.bound;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.job.PieceType;
 
 /**
  * Boards needed at least, by weighing each piece with the product of one dual feasible function of its length and one
@@ -24,13 +26,13 @@ final class DualFeasibleBound {
     }
 
     private int bound() {
-        var alongLength = weights(job.length());
-        var alongWidth = weights(job.width());
+        var alongLength = weights(job.kinds().get(0).length());
+        var alongWidth = weights(job.kinds().get(0).width());
         double most = 0;
         for (var along : alongLength) {
             for (var across : alongWidth) {
                 most = Math.max(most, total(along, across));
-                if (job.length() == job.width()) {
+                if (job.kinds().get(0).length() == job.kinds().get(0).width()) {
                     most = Math.max(most, squareTotal(along, across));
                 }
             }
@@ -61,8 +63,9 @@ final class DualFeasibleBound {
             var type = job.types().get(i);
             double straight = along.ofLength[i] * across.ofWidth[i];
             double turned = along.ofWidth[i] * across.ofLength[i];
-            double weight =
-                    !job.fits(type, true) ? straight : !job.fits(type, false) ? turned : Math.min(straight, turned);
+            double weight = !type.fits(job.kinds().get(0), true)
+                    ? straight
+                    : !type.fits(job.kinds().get(0), false) ? turned : Math.min(straight, turned);
             total += weight * type.count();
         }
         return total;

@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.plan;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -9,9 +9,13 @@ import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.part.Material;
 import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.Proof;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.SheetPlanVerifier;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.bound.LowerBound;
+import org.standwright.sheet.sawing.Sawing;
+import org.standwright.sheet.search.Packer;
 
 /**
  * Lays a cut list on sheets so that every cut of the saw runs from edge to edge. The same cut list and stock give the
@@ -39,13 +43,12 @@ public final class SheetPlanner {
     }
 
     private static MaterialPlan plan(Stock stock, Material material, List<CutLine> lines) {
-        var sheet = stock.sheetOf(material);
-        var job = PackingJob.of(sheet, stock.saw(), lines);
-        int bound = LowerBound.of(job);
-        var sheets = Packer.pack(job, bound).stream()
-                .map(tree -> Sawing.of(job, tree))
+        var work = Work.of(stock, lines);
+        int bound = LowerBound.of(work.job());
+        var sheets = Packer.pack(work.job(), bound).stream()
+                .map(tree -> Sawing.of(work.sheets().get(tree.kind()), tree.root(), lines, work.saw(), work.keep()))
                 .toList();
-        return new MaterialPlan(sheet, sheets, bound);
+        return new MaterialPlan(material, sheets, new Proof(work.goal(), sheets.size(), bound));
     }
 
     private static Map<Material, List<CutLine>> linesByMaterial(CutList cutList) {

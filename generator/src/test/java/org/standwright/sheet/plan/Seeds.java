@@ -1,12 +1,12 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.plan;
 
 import java.util.stream.LongStream;
 
 /** How many random cases a test tries: few in every build, many where {@code standwright.random} is 'full'. */
-final class Seeds {
+public final class Seeds {
     private Seeds() {}
 
-    static LongStream fewOrMany(int few, int many) {
+    public static LongStream fewOrMany(int few, int many) {
         boolean full = "full".equals(System.getProperty("standwright.random"));
         return LongStream.range(0, full ? many : few);
     }

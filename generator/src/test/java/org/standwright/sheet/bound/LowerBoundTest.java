@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.bound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -8,6 +8,9 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.sheet.job.Pack;
+import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.plan.Seeds;
 
 class LowerBoundTest {
     static LongStream seeds() {
@@ -16,27 +19,13 @@ class LowerBoundTest {
 
     @Test
     void roundsTheAreaUp() {
-        assertThat(LowerBound.byArea(job(SheetJob.sheet(10, 10).pieces("A", 5, 5, 4))))
-                .isEqualTo(1);
-        assertThat(LowerBound.byArea(job(SheetJob.sheet(10, 10).pieces("A", 5, 5, 5))))
-                .isEqualTo(2);
-    }
-
-    @Test
-    void countsTheKerfAsArea() {
-        var exact = SheetJob.sheet(1003, 500).kerf(3).pieces("A", 500, 500, 2);
-        var tight = SheetJob.sheet(1002, 500).kerf(3).pieces("A", 500, 500, 2);
-
-        assertThat(LowerBound.byArea(job(exact))).isEqualTo(1);
-        assertThat(LowerBound.byArea(job(tight))).isEqualTo(2);
+        assertThat(LowerBound.byArea(job(Pack.boards(10, 10).pieces(5, 5, 4)))).isEqualTo(1);
+        assertThat(LowerBound.byArea(job(Pack.boards(10, 10).pieces(5, 5, 5)))).isEqualTo(2);
     }
 
     @Test
     void countsPiecesOfWhichNoTwoShareASheet() {
-        var large = SheetJob.sheet(10, 10)
-                .pieces("A", 6, 6, 3)
-                .pieces("B", 5.5, 5.5, 1)
-                .pieces("C", 4, 4, 9);
+        var large = Pack.boards(10, 10).pieces(6, 6, 3).pieces(6, 5, 1).pieces(4, 4, 9);
 
         assertThat(LowerBound.byLargePieces(job(large))).isEqualTo(4);
         assertThat(LowerBound.byArea(job(large))).isEqualTo(3);
@@ -44,8 +33,8 @@ class LowerBoundTest {
 
     @Test
     void turnsLargePiecesBeforeItCountsThem() {
-        var plain = SheetJob.sheet(10, 6).pieces("A", 6, 5, 2);
-        var grained = SheetJob.sheet(10, 6).grain().pieces("A", 6, 5, 2);
+        var plain = Pack.boards(10, 6).pieces(6, 5, 2);
+        var grained = Pack.boards(10, 6).straight().pieces(6, 5, 2);
 
         assertThat(LowerBound.byLargePieces(job(plain))).isEqualTo(1);
         assertThat(LowerBound.byLargePieces(job(grained))).isEqualTo(2);
@@ -54,7 +43,7 @@ class LowerBoundTest {
     @Test
     void seesByDualFeasibleFunctionsThatOnlyFourPiecesOf34PercentFit() {
         // 2 x 2 on a sheet although the area would do for 8
-        var job = job(SheetJob.sheet(100, 100).pieces("A", 34, 34, 9));
+        var job = job(Pack.boards(100, 100).pieces(34, 34, 9));
 
         assertThat(LowerBound.byArea(job)).isEqualTo(2);
         assertThat(DualFeasibleBound.of(job)).isEqualTo(3);
@@ -85,7 +74,7 @@ class LowerBoundTest {
         return sizes.stream().mapToInt(size -> size).toArray();
     }
 
-    private static PackingJob job(SheetJob job) {
-        return PackingJob.of(job.sheet(), job.saw(), job.lines());
+    private static PackingJob job(Pack pack) {
+        return pack.job();
     }
 }

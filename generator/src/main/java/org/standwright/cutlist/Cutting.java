@@ -1,0 +1,23 @@
+package org.standwright.cutlist;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What is asked of the cutting beyond sizes and grain.
+ *
+ * @param later labels of the lines that wait until the openings are measured
+ * @param free labels of the lines whose grain may run either way
+ * @param mating labels of the lines that sit in dados, so that their thickness matters
+ */
+public record Cutting(Set<String> later, Set<String> free, Set<String> mating, List<Together> together) {
+    /** Nothing beyond sizes and grain. */
+    public static final Cutting PLAIN = new Cutting(Set.of(), Set.of(), Set.of(), List.of());
+
+    public Cutting {
+        later = Set.copyOf(later);
+        free = Set.copyOf(free);
+        mating = Set.copyOf(mating);
+        together = List.copyOf(together);
+    }
+}
