@@ -15,7 +15,7 @@ import org.standwright.sheet.SheetPlanVerifier;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.sawing.Sawing;
-import org.standwright.sheet.search.Packer;
+import org.standwright.sheet.search.Search;
 
 /**
  * Lays a cut list on sheets so that every cut of the saw runs from edge to edge. The same cut list and stock give the
@@ -31,9 +31,14 @@ public final class SheetPlanner {
      * @throws IllegalArgumentException if the stock lacks a material, or two lines have one label
      */
     public static SheetPlan plan(Stock stock, CutList cutList) {
+        return plan(stock, cutList, Effort.USUAL);
+    }
+
+    /** As {@link #plan(Stock, CutList)} does, with more effort or less. */
+    public static SheetPlan plan(Stock stock, CutList cutList, Effort effort) {
         requireOwnLabels(cutList);
         var materials = new ArrayList<MaterialPlan>();
-        linesByMaterial(cutList).forEach((material, lines) -> materials.add(plan(stock, material, lines)));
+        linesByMaterial(cutList).forEach((material, lines) -> materials.add(plan(stock, material, lines, effort)));
         var plan = new SheetPlan(stock.saw(), materials);
         var faults = SheetPlanVerifier.faults(stock, cutList, plan);
         if (!faults.isEmpty()) {
@@ -42,10 +47,10 @@ public final class SheetPlanner {
         return plan;
     }
 
-    private static MaterialPlan plan(Stock stock, Material material, List<CutLine> lines) {
+    private static MaterialPlan plan(Stock stock, Material material, List<CutLine> lines, Effort effort) {
         var work = Work.of(stock, lines);
         int bound = LowerBound.of(work.job());
-        var sheets = Packer.pack(work.job(), bound).stream()
+        var sheets = Search.run(work.job(), bound, effort.budget(), better -> {}).get(0).boards().stream()
                 .map(tree -> Sawing.of(work.sheets().get(tree.kind()), tree.root(), lines, work.saw(), work.keep()))
                 .toList();
         return new MaterialPlan(material, sheets, new Proof(work.goal(), sheets.size(), bound));

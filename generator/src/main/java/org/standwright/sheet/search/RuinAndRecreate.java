@@ -1,136 +1,151 @@
 package org.standwright.sheet.search;
 
 import java.util.Arrays;
-import org.standwright.sheet.job.PackingJob;
 
 /**
- * Improves a layout: take some pieces off, lay them again where few places remain for them, keep the result if it is
- * not worse than what stood some steps ago. After T. Gardeyn, T. Wauters, A goal-driven ruin and recreate heuristic for
- * the 2D variable-sized bin packing problem with guillotine constraints, EJOR 2021.
+ * Looks for a layout without a missing piece whose boards cost no more than a limit: take some pieces off, lay them
+ * again where few places remain for them, keep the result if it is not worse than what stood some steps ago. After
+ * T. Gardeyn, T. Wauters, A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with
+ * guillotine constraints, EJOR 2021.
  */
 final class RuinAndRecreate {
     private static final int MEAN_REMOVALS = 4;
-    private static final int OVERLOOKED_ONE_IN = 20;
-    private static final int MEMORY = 20;
+    /** How many steps back a layout is compared to, at first. */
+    private static final int SHORT_MEMORY = 50;
+    /** Steps without progress, in memories, after which the memory grows. */
+    private static final int PATIENCE = 100;
 
-    private final PackingJob job;
+    private static final int LONG_MEMORY = 2000;
+
+    private final Terms terms;
     private final Dice dice;
-    private final InsertionSearch insertions;
-    private final Score[] memory = new Score[MEMORY];
+    private final Recreation recreation;
+    private final Patterns patterns;
+    private final int owners;
+    private Layout current;
+    private Layout trial;
+    private long limit;
+    private long owner;
 
-    RuinAndRecreate(PackingJob job, Dice dice) {
-        this.job = job;
+    private long[] missing = new long[SHORT_MEMORY];
+    private double[] values = new double[SHORT_MEMORY];
+    private int slot;
+    private long currentMissing;
+    private double currentValue;
+    private long leastMissing;
+    private int idle;
+
+    /**
+     * @param owner from 0 on, of all searches that share boards: none changes another one's
+     * @param owners number of those searches
+     * @param patterns collects good boards
+     */
+    RuinAndRecreate(Terms terms, Dice dice, int owner, int owners, Patterns patterns) {
+        this.terms = terms;
         this.dice = dice;
-        this.insertions = new InsertionSearch(job, () -> dice.oneIn(OVERLOOKED_ONE_IN));
+        this.owner = owner;
+        this.owners = owners;
+        this.patterns = patterns;
+        this.recreation = new Recreation(terms, dice, true);
+        this.current = Layout.empty(terms);
+        this.trial = Layout.empty(terms);
     }
 
-    /** The layout with the fewest boards found in so many steps, at worst {@code start}; stops at the bound. */
-    Layout fewer(Layout start, int bound, int steps) {
-        var best = start;
-        var current = withoutEmptiest(best);
-        for (int step = 0; step < steps && best.boards().size() > bound; step++) {
-            var trial = next(current, best.boards().size() - 1);
-            if (trial.complete()) {
-                best = trial;
-                current = withoutEmptiest(best);
-            } else if (accepts(trial, current, step)) {
-                current = trial;
-            }
+    /** Starts anew from a layout, its missing pieces included. */
+    void begin(Layout start, long costLimit) {
+        limit = costLimit;
+        current.take(start, nextOwner());
+        while (current.cost() > limit) {
+            current.clear(current.emptiest());
         }
-        return best;
+        remember(SHORT_MEMORY);
     }
 
-    /** The same pieces on as many boards, with the larger offcuts found in so many steps. */
-    Layout tidier(Layout start, int steps) {
-        var best = start;
-        var current = start;
-        Arrays.fill(memory, Score.of(start));
-        for (int step = 0; step < steps; step++) {
-            var trial = next(current, start.boards().size());
-            if (trial.complete() && trial.betterThan(best)) {
-                best = trial;
-            }
-            if (accepts(trial, current, step)) {
-                current = trial;
-            }
+    /**
+     * Starts anew with a strip of one board kept free, the pieces on that board missing at first.
+     *
+     * @param rip whether a rip parts the strip from the rest of its board
+     */
+    void beginKeeping(Layout start, int board, boolean rip, int strip) {
+        limit = start.cost();
+        current.take(start, nextOwner());
+        int kind = current.board(board).kind();
+        current.clear(board);
+        current.add(Board.keeping(terms, kind, owner, rip, strip));
+        remember(SHORT_MEMORY);
+    }
+
+    private void remember(int steps) {
+        if (steps != missing.length) {
+            missing = new long[steps];
+            values = new double[steps];
         }
-        return best;
+        currentMissing = current.missingArea();
+        currentValue = current.restValue();
+        Arrays.fill(missing, currentMissing);
+        Arrays.fill(values, currentValue);
+        leastMissing = currentMissing;
+        slot = 0;
+        idle = 0;
     }
 
-    private Layout withoutEmptiest(Layout layout) {
-        var fewer = layout.copy();
-        fewer.dropEmptiest();
-        Arrays.fill(memory, Score.of(fewer));
-        return fewer;
-    }
-
-    private Layout next(Layout current, int limit) {
-        var trial = current.copy();
-        ruin(trial);
-        recreate(trial, limit);
+    /** The layout after the last step that found one without a missing piece. */
+    Layout found() {
         return trial;
     }
 
-    private void ruin(Layout layout) {
+    /** @return whether a layout without a missing piece is found */
+    boolean step() {
+        trial.take(current, nextOwner());
+        ruin();
+        recreation.fill(trial, limit);
+        long trialMissing = trial.missingArea();
+        if (trialMissing == 0) {
+            return true;
+        }
+        double trialValue = trial.restValue();
+        if (!better(missing[slot], values[slot], trialMissing, trialValue)
+                || !better(currentMissing, currentValue, trialMissing, trialValue)) {
+            accept(trialMissing, trialValue);
+        }
+        missing[slot] = currentMissing;
+        values[slot] = currentValue;
+        slot = slot + 1 == missing.length ? 0 : slot + 1;
+        if (++idle > PATIENCE * missing.length && missing.length < LONG_MEMORY) {
+            remember(2 * missing.length);
+        }
+        return false;
+    }
+
+    private void accept(long trialMissing, double trialValue) {
+        patterns.collect(trial, owner);
+        var other = current;
+        current = trial;
+        trial = other;
+        currentMissing = trialMissing;
+        currentValue = trialValue;
+        if (currentMissing < leastMissing) {
+            leastMissing = currentMissing;
+            idle = 0;
+        }
+    }
+
+    private static boolean better(long missingA, double valueA, long missingB, double valueB) {
+        return missingA != missingB ? missingA < missingB : valueA > valueB;
+    }
+
+    private void ruin() {
         int removals = 1 + dice.below(2 * MEAN_REMOVALS - 1);
-        for (int i = 0; i < removals && !layout.boards().isEmpty(); i++) {
-            int board = dice.below(layout.boards().size());
-            var nodes = layout.boards().get(board).nodes();
-            layout.remove(board, nodes.get(dice.below(nodes.size())));
-        }
-    }
-
-    /** The piece with the fewest places goes first; one without a place begins a board, or stays missing. */
-    private void recreate(Layout layout, int limit) {
-        var waiting = new boolean[job.types().size()];
-        Arrays.fill(waiting, true);
-        for (int type = scarcest(layout, waiting); type >= 0; type = scarcest(layout, waiting)) {
-            var insertion = insertions.cheapest(layout, type);
-            if (insertion.isPresent()) {
-                layout.insert(insertion.get());
-            } else if (layout.boards().size() < limit) {
-                layout.begin(Board.whole(job));
-            } else {
-                waiting[type] = false;
+        for (int i = 0; i < removals && trial.count() > 0; i++) {
+            int board = dice.below(trial.count());
+            if (trial.board(board).pieceArea() > 0) {
+                trial.remove(board, trial.board(board).any(dice));
             }
         }
-        layout.returnWholeBoards();
     }
 
-    /** Index of the missing type with the fewest insertions, any of them at a tie, -1 if none waits. */
-    private int scarcest(Layout layout, boolean[] waiting) {
-        int scarcest = -1;
-        int fewest = Integer.MAX_VALUE;
-        int ties = 0;
-        for (int type = 0; type < waiting.length; type++) {
-            if (waiting[type] && layout.missing(type) > 0) {
-                int count = insertions.count(layout, type, fewest);
-                ties = count < fewest ? 1 : ties + (count == fewest ? 1 : 0);
-                if (count < fewest || count == fewest && dice.oneIn(ties)) {
-                    fewest = count;
-                    scarcest = type;
-                }
-            }
-        }
-        return scarcest;
-    }
-
-    private boolean accepts(Layout trial, Layout current, int step) {
-        int slot = step % MEMORY;
-        var score = Score.of(trial);
-        boolean accepted = !memory[slot].better(score) || !Score.of(current).better(score);
-        memory[slot] = accepted ? score : Score.of(current);
-        return accepted;
-    }
-
-    /** Less missing is better, then more value in the rests. */
-    private record Score(long missingArea, double restValue) {
-        static Score of(Layout layout) {
-            return new Score(layout.missingArea(), layout.restValue());
-        }
-
-        boolean better(Score other) {
-            return missingArea != other.missingArea ? missingArea < other.missingArea : restValue > other.restValue;
-        }
+    private long nextOwner() {
+        owner += owners;
+        return owner;
     }
 }

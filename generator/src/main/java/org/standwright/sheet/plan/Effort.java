@@ -1,0 +1,35 @@
+package org.standwright.sheet.plan;
+
+import org.standwright.sheet.search.Budget;
+
+/**
+ * How much is spent on a plan.
+ *
+ * @param isRepeatable whether the same job gives the same plan on every machine
+ */
+public record Effort(int rounds, double seconds, boolean isRepeatable) {
+    /** A first plan in milliseconds, to compare designs. */
+    public static final Effort QUICK = new Effort(2, 0, true);
+    /** About half a second's worth for an ordinary stand. */
+    public static final Effort USUAL = new Effort(24, 0, true);
+
+    /**
+     * As good as it gets in so much time for each material; not repeatable.
+     *
+     * @throws IllegalArgumentException outside 0.1 to 3600 s
+     */
+    public static Effort seconds(double seconds) {
+        if (!(seconds >= 0.1 && seconds <= 3600)) {
+            throw new IllegalArgumentException("planning for " + seconds + " s is outside 0.1 to 3600 s.");
+        }
+        return new Effort(Integer.MAX_VALUE, seconds, false);
+    }
+
+    Budget budget() {
+        if (isRepeatable) {
+            return Budget.rounds(rounds);
+        }
+        long end = System.nanoTime() + (long) (seconds * 1e9);
+        return new Budget(rounds, () -> System.nanoTime() - end > 0);
+    }
+}
