@@ -12,11 +12,19 @@ import java.util.stream.IntStream;
  * two-dimensional bin packing problem with fixed orientation (2007).
  */
 interface DualFeasible {
-    /** Thresholds tried of each kind at most; more would lift the bound rarely and cost time. */
-    int MOST_THRESHOLDS = 40;
+    /** Numbers of parts that {@link #rounded} tries. */
+    int MOST_PARTS = 12;
 
     /** Value of a size from 0 to the board's side. */
     double of(long size);
+
+    /**
+     * What sizes add up to at most that fit side by side on a board this long, which may be shorter than the side the
+     * function is made for: the value of the length itself, since two sizes are never worth more than their sum.
+     */
+    default double ofBoard(long length) {
+        return of(length);
+    }
 
     /** Large sizes count as the whole side, sizes below k as nothing. */
     static DualFeasible whole(long side, long k) {
@@ -40,28 +48,29 @@ interface DualFeasible {
     }
 
     /** Those worth trying for these sizes; the first is size over side. */
-    static List<DualFeasible> family(int side, int[] sizes) {
+    static List<DualFeasible> family(int side, Sizes sizes, int mostThresholds) {
         var family = new ArrayList<DualFeasible>();
         family.add(x -> (double) x / side);
-        for (int k : thresholds(side, sizes)) {
+        for (int k : thresholds(side, sizes, mostThresholds)) {
             family.add(whole(side, k));
             family.add(stepped(side, k));
+            Counted.of(side, sizes, k).ifPresent(family::add);
         }
-        IntStream.rangeClosed(1, 10).forEach(k -> family.add(rounded(side, k)));
+        IntStream.rangeClosed(1, MOST_PARTS).forEach(k -> family.add(rounded(side, k)));
         return family;
     }
 
-    private static int[] thresholds(int side, int[] sizes) {
+    private static int[] thresholds(int side, Sizes sizes, int most) {
         var all = new TreeSet<Integer>();
-        for (int size : sizes) {
+        for (int size : sizes.distinct()) {
             all.addAll(List.of(size, size + 1, side - size, side - size + 1));
         }
         IntStream.rangeClosed(2, 6).forEach(parts -> all.add(side / parts));
         int[] useful = all.stream()
                 .mapToInt(k -> k)
-                .filter(k -> k >= 1 && 2 * k <= side)
+                .filter(k -> k >= 1 && 2L * k <= side)
                 .toArray();
-        int kept = Math.min(MOST_THRESHOLDS, useful.length);
+        int kept = Math.min(most, useful.length);
         return IntStream.range(0, kept)
                 .map(i -> useful[(int) ((long) i * useful.length / kept)])
                 .toArray();

@@ -1,61 +1,46 @@
 package org.standwright.sheet.bound;
 
-import static java.util.Comparator.comparingLong;
-
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.standwright.sheet.job.BoardKind;
 import org.standwright.sheet.job.PackingJob;
 import org.standwright.sheet.job.PieceType;
 
-/** A number of boards that no plan can do without, by three arguments that hold for any way of cutting. */
+/**
+ * A cost that no plan stays below, in the unit of {@link BoardKind#cost}: the number of boards where there is one kind
+ * at a cost of 1. The arguments hold for any way of cutting. More is known about cuts from edge
+ * to edge; it takes longer to work out.
+ */
 public final class LowerBound {
     private LowerBound() {}
 
-    public static int of(PackingJob job) {
-        return Math.max(byArea(job), Math.max(byLargePieces(job), DualFeasibleBound.of(job)));
+    /** Of a job whose pieces all fit some kind of board. */
+    public static long of(PackingJob job) {
+        return Stream.of(job, matingOnly(job), tooLargeForOffcuts(job))
+                .distinct()
+                .filter(part -> !part.types().isEmpty() && !part.kinds().isEmpty())
+                .mapToLong(LowerBound::ofPart)
+                .max()
+                .orElse(0);
     }
 
-    static int byArea(PackingJob job) {
-        long pieces = job.types().stream()
-                .mapToLong(type -> type.area() * type.count())
-                .sum();
-        return Math.toIntExact(
-                (pieces + job.kinds().get(0).area() - 1) / job.kinds().get(0).area());
+    /** What pieces cost that can't have just any board: the others may come along for nothing. */
+    private static PackingJob matingOnly(PackingJob job) {
+        return part(job, PieceType::mating, BoardKind::mating);
     }
 
-    /** Pieces of which no two can share a board, gathered from the largest on. */
-    static int byLargePieces(PackingJob job) {
-        var apart = new ArrayList<PieceType>();
-        int pieces = 0;
-        for (var type : largestFirst(job)) {
-            if (apart.stream().noneMatch(other -> share(job, type, other))) {
-                apart.add(type);
-                pieces += share(job, type, type) ? 1 : type.count();
-            }
-        }
-        return pieces;
+    private static PackingJob tooLargeForOffcuts(PackingJob job) {
+        var free = job.kinds().stream().filter(kind -> kind.cost() == 0).toList();
+        return part(job, type -> free.stream().noneMatch(type::fits), kind -> kind.cost() > 0);
     }
 
-    private static List<PieceType> largestFirst(PackingJob job) {
-        return job.types().stream()
-                .sorted(comparingLong(PieceType::area).reversed())
-                .toList();
+    private static PackingJob part(PackingJob job, Predicate<PieceType> types, Predicate<BoardKind> kinds) {
+        List<PieceType> chosen = job.types().stream().filter(types).toList();
+        return new PackingJob(chosen, job.kinds().stream().filter(kinds).toList(), job.rules());
     }
 
-    private static boolean share(PackingJob job, PieceType a, PieceType b) {
-        for (boolean turnA : new boolean[] {false, true}) {
-            for (boolean turnB : new boolean[] {false, true}) {
-                boolean allowed =
-                        a.fits(job.kinds().get(0), turnA) && b.fits(job.kinds().get(0), turnB);
-                boolean endToEnd =
-                        a.along(turnA) + b.along(turnB) <= job.kinds().get(0).length();
-                boolean sideBySide =
-                        a.across(turnA) + b.across(turnB) <= job.kinds().get(0).width();
-                if (allowed && (endToEnd || sideBySide)) {
-                    return true;
-                }
-            }
-        }
-        return false;
+    private static long ofPart(PackingJob job) {
+        return Math.max(LargePieces.of(job), DualFeasibleBound.of(job));
     }
 }

@@ -49,7 +49,7 @@ public final class SheetPlanner {
 
     private static MaterialPlan plan(Stock stock, Material material, List<CutLine> lines, Effort effort) {
         var work = Work.of(stock, lines);
-        int bound = LowerBound.of(work.job());
+        long bound = LowerBound.of(work.job());
         var sheets = Search.run(work.job(), bound, effort.budget(), better -> {}).get(0).boards().stream()
                 .map(tree -> Sawing.of(work.sheets().get(tree.kind()), tree.root(), lines, work.saw(), work.keep()))
                 .toList();

@@ -12,6 +12,14 @@ public record Pack(List<PieceType> types, List<BoardKind> kinds, CutRules rules,
         return new Pack(List.of(), List.of(kind), CutRules.free(0), Ways.EITHER);
     }
 
+    /** What one board of the first kind costs. */
+    public Pack cost(long cost) {
+        var first = kinds.get(0);
+        var changed = new ArrayList<>(kinds);
+        changed.set(0, new BoardKind(first.length(), first.width(), first.count(), cost, first.mating()));
+        return new Pack(types, changed, rules, ways);
+    }
+
     /** One more kind of board. */
     public Pack also(int length, int width, int count, long cost) {
         var more = new ArrayList<>(kinds);
