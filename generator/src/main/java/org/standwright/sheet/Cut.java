@@ -1,6 +1,8 @@
 package org.standwright.sheet;
 
 import org.standwright.part.Edge;
+import org.standwright.part.Grain;
+import org.standwright.part.Material;
 
 /**
  * One straight saw cut from edge to edge of the panel it divides.
@@ -33,5 +35,25 @@ public record Cut(int number, Direction direction, Area kerf, Tool tool, Purpose
         DIVIDE,
         /** Takes off the allowance that a break-down cut left. */
         RECUT
+    }
+
+    /** The saw's teeth enter the face on top, a hand-held one's leave it: the face that shows lies where they enter. */
+    public boolean goodFaceUp() {
+        return tool == Tool.SAW;
+    }
+
+    /** Whether it runs across a veneer's grain, so that the line is scored first. */
+    public boolean isScored(Material material) {
+        return direction == Direction.CROSSCUT && material.grain() == Grain.ALONG_LENGTH;
+    }
+
+    /** Length of the cut, units. */
+    public int along() {
+        return direction == Direction.RIP ? kerf.length() : kerf.width();
+    }
+
+    /** Width of the strip that turns to dust; less than the blade's where that runs off the edge, units. */
+    public int across() {
+        return direction == Direction.RIP ? kerf.width() : kerf.length();
     }
 }

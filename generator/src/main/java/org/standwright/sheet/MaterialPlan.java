@@ -2,6 +2,7 @@ package org.standwright.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import org.standwright.design.kit.Saw;
 import org.standwright.part.Material;
 import org.standwright.unit.Money;
 
@@ -37,12 +38,27 @@ public record MaterialPlan(Material material, List<PlannedSheet> sheets, Proof p
         return known ? prices.stream().map(Optional::orElseThrow).reduce(Money::plus) : Optional.empty();
     }
 
-    /** Area of the pieces, units². */
+    /** Area of the pieces, those in blanks included, units². */
     public long pieceArea() {
         return sheets.stream()
                 .flatMap(planned -> planned.pieces().stream())
-                .mapToLong(piece -> piece.area().size())
+                .mapToLong(PlacedPiece::partArea)
                 .sum();
+    }
+
+    /** What becomes of the boards' area. */
+    public Yield areas() {
+        return sheets.stream().map(Yield::of).reduce(Yield.NONE, Yield::plus);
+    }
+
+    /** All cuts in the order in which they are made, those of one setting together. */
+    public List<SetUp> setUps() {
+        return SetUp.of(sheets);
+    }
+
+    /** Cuts whose panel is shorter along the fence than is safe, in their order. */
+    public List<ShortCut> shortCuts(Saw saw) {
+        return ShortCut.of(sheets, SheetUnit.up(saw.smallestPiece()));
     }
 
     /** Area of the boards as bought or at hand, units². */

@@ -7,7 +7,7 @@ import org.standwright.design.kit.StockSheet;
 /**
  * One board and what becomes of it.
  *
- * @param cuts in cutting order, trim cuts left out
+ * @param cuts in the order of their numbers, which count on over all boards of the material
  * @param offcuts what remains and is worth keeping, in one rectangle each
  */
 public record PlannedSheet(StockSheet from, List<PlacedPiece> pieces, List<Cut> cuts, List<Area> offcuts) {

@@ -1,17 +1,21 @@
 package org.standwright.sheet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.part.Grain;
+import org.standwright.cutlist.Together;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.part.Material;
 
 /**
- * Judges a finished plan by its coordinates alone, knowing nothing of how it was found: every piece is there as often
- * as the cut list says, at its size, with its grain along the sheet's; every sheet can be sawn as drawn.
+ * Judges a finished plan by its coordinates and printed cuts alone, knowing nothing of how it was found: every piece is
+ * there as often as the cut list says, at its size, with its grain along the sheet's; every sheet is in the stock and
+ * can be sawn as drawn, in the order of the cuts, with the saws that are there.
  */
 public final class SheetPlanVerifier {
     private final SheetPlan plan;
@@ -28,78 +32,60 @@ public final class SheetPlanVerifier {
     /** One sentence for each fault, none if the plan is sound. */
     public static List<String> faults(Stock stock, CutList cutList, SheetPlan plan) {
         var verifier = new SheetPlanVerifier(stock, cutList, plan);
-        verifier.checkMaterials();
-        verifier.checkPieces();
-        verifier.checkSheets();
+        verifier.checkStock();
+        verifier.faults.addAll(PieceVerifier.faults(cutList, plan));
+        plan.materials().forEach(verifier::checkMaterial);
         return List.copyOf(verifier.faults);
     }
 
-    private void checkMaterials() {
+    private void checkStock() {
         if (!plan.saw().equals(stock.saw())) {
             faults.add("The plan is for another saw than the stock's.");
         }
-        var seen = new ArrayList<Material>();
+        var seen = new HashSet<Material>();
+        var taken = new LinkedHashMap<StockSheet, Integer>();
         for (var material : plan.materials()) {
-            var name = material.material().name();
-            boolean known =
-                    material.sheets().stream().allMatch(sheet -> stock.sheets().contains(sheet.from()));
-            if (seen.contains(material.material()) || !known) {
-                faults.add("Sheets of '" + name + "' are planned twice or not in stock.");
+            if (!seen.add(material.material())) {
+                faults.add("Sheets of '" + material.material().name() + "' are planned twice.");
             }
-            seen.add(material.material());
+            material.sheets().forEach(sheet -> taken.merge(sheet.from(), 1, Integer::sum));
         }
-    }
-
-    private void checkPieces() {
-        var lines = new LinkedHashMap<String, CutLine>();
-        var left = new LinkedHashMap<String, Integer>();
-        for (var line : cutList.sheetLines()) {
-            lines.put(line.label(), line);
-            left.merge(line.label(), line.count(), Integer::sum);
-        }
-        for (var material : plan.materials()) {
-            for (var sheet : material.sheets()) {
-                for (var piece : sheet.pieces()) {
-                    left.merge(piece.label(), -1, Integer::sum);
-                    checkPiece(piece, lines, material.material());
-                }
-            }
-        }
-        left.forEach((label, count) -> {
-            if (count != 0) {
-                faults.add("Line '" + label + "' has " + Math.abs(count) + (count > 0 ? " missing." : " too many."));
+        taken.forEach((sheet, count) -> {
+            // equal boards may be listed more than once
+            long there = stock.sheets().stream()
+                    .filter(sheet::equals)
+                    .mapToLong(same -> same.count().orElse(Integer.MAX_VALUE))
+                    .sum();
+            if (count > there) {
+                faults.add("The plan takes " + count + " of sheet '" + sheet.name() + "', but "
+                        + (there == 0 ? "it is not in stock." : "the stock holds " + there + "."));
             }
         });
     }
 
-    private void checkPiece(PlacedPiece piece, Map<String, CutLine> lines, Material material) {
-        var line = lines.get(piece.label());
-        if (line == null || !line.material().equals(material)) {
-            faults.add("Piece '" + piece.label() + "' does not belong on a sheet of '" + material.name() + "'.");
-            return;
-        }
-        int length = SheetUnit.up(line.part().roughLength());
-        int width = SheetUnit.up(line.part().roughWidth());
-        int along = piece.turned() ? width : length;
-        int across = piece.turned() ? length : width;
-        if (piece.area().length() != along || piece.area().width() != across) {
-            faults.add("Piece '" + piece.label() + "' at " + piece.area() + " is not " + along + " x " + across + ".");
-        }
-        if (piece.turned() && material.grain() == Grain.ALONG_LENGTH) {
-            faults.add("Piece '" + piece.label() + "' lies across the grain.");
+    private void checkMaterial(MaterialPlan material) {
+        var sheets = material.sheets();
+        var name = material.material().name();
+        var together = TogetherVerifier.of(sheets, groups(material.material()), stock.saw());
+        var later = cutList.cutting().later();
+        together.faults().forEach(fault -> faults.add(name + ": " + fault));
+        NumberVerifier.faults(sheets, later).forEach(fault -> faults.add(name + ": " + fault));
+        for (int i = 0; i < sheets.size(); i++) {
+            var board = name + " " + (i + 1) + ": ";
+            var strips = together.strips().getOrDefault(i, List.of());
+            SheetVerifier.faults(sheets.get(i), stock.saw(), stock.keep()).forEach(fault -> faults.add(board + fault));
+            StageVerifier.faults(sheets.get(i), strips, stock.saw()).forEach(fault -> faults.add(board + fault));
         }
     }
 
-    private void checkSheets() {
-        int kerf = SheetUnit.up(stock.saw().kerf());
-        for (var material : plan.materials()) {
-            for (int i = 0; i < material.sheets().size(); i++) {
-                var sheet = material.sheets().get(i);
-                var name = material.material().name() + " " + (i + 1) + ": ";
-                new SheetVerifier(sheet.board(), sheet.trimmed(stock.saw()), kerf, stock.keep())
-                        .faults(sheet)
-                        .forEach(fault -> faults.add(name + fault));
-            }
-        }
+    /** The groups whose pieces are of this material; one of none is judged nowhere, since its labels are no lines. */
+    private List<Together> groups(Material material) {
+        Set<String> labels = cutList.sheetLines().stream()
+                .filter(line -> line.material().equals(material))
+                .map(CutLine::label)
+                .collect(Collectors.toSet());
+        return cutList.cutting().together().stream()
+                .filter(group -> labels.contains(group.labels().get(0)))
+                .toList();
     }
 }

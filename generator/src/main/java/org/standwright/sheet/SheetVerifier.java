@@ -5,79 +5,75 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToIntFunction;
 import org.standwright.design.kit.Keep;
+import org.standwright.design.kit.Saw;
 
 /** Judges one board: pieces inside the trim and a kerf apart, divisible edge to edge, and the cuts as listed. */
 final class SheetVerifier {
-    private final Area board;
-    private final Area trimmed;
-    private final int kerf;
+    private final PlannedSheet sheet;
+    private final Saw saw;
     private final Keep keep;
+    private final int kerf;
     private final List<String> faults = new ArrayList<>();
 
-    SheetVerifier(Area board, Area trimmed, int kerf, Keep keep) {
-        this.board = board;
-        this.trimmed = trimmed;
+    private SheetVerifier(PlannedSheet sheet, Saw saw, Keep keep) {
+        this.sheet = sheet;
+        this.saw = saw;
         this.keep = keep;
-        this.kerf = kerf;
+        this.kerf = SheetUnit.up(saw.kerf());
     }
 
-    List<String> faults(PlannedSheet sheet) {
-        checkInside(sheet);
-        checkApart(sheet.pieces());
-        if (!divisible(sheet.pieces().stream().map(PlacedPiece::area).toList())) {
-            faults.add("no order of edge-to-edge cuts frees its pieces.");
+    static List<String> faults(PlannedSheet sheet, Saw saw, Keep keep) {
+        var verifier = new SheetVerifier(sheet, saw, keep);
+        verifier.checkInside();
+        verifier.checkApart();
+        if (!verifier.divisible(sheet.pieces().stream().map(PlacedPiece::area).toList())) {
+            verifier.faults.add("no order of edge-to-edge cuts frees its pieces.");
         }
-        var replay = new CutReplay(trimmed, kerf, keep);
-        faults.addAll(replay.faults(sheet));
-        checkBalance(sheet, replay);
-        return faults;
+        var replay = CutReplay.of(sheet);
+        verifier.faults.addAll(replay.faults());
+        verifier.faults.addAll(CutVerifier.faults(sheet, replay, saw));
+        verifier.checkRemains(replay);
+        return verifier.faults;
     }
 
-    private void checkInside(PlannedSheet sheet) {
+    private void checkInside() {
         if (sheet.pieces().isEmpty()) {
             faults.add("nothing is cut from it.");
         }
+        var trimmed = sheet.trimmed(saw);
         for (var piece : sheet.pieces()) {
-            var area = piece.area();
-            boolean inside = area.x() >= trimmed.x()
-                    && area.y() >= trimmed.y()
-                    && area.x() + area.length() <= trimmed.x() + trimmed.length()
-                    && area.y() + area.width() <= trimmed.y() + trimmed.width();
-            if (!inside) {
-                faults.add("piece '" + piece.label() + "' at " + area + " reaches into the trim.");
+            if (!trimmed.holds(piece.area())) {
+                faults.add("piece '" + piece.label() + "' at " + piece.area() + " reaches into the trim.");
             }
         }
     }
 
-    private void checkApart(List<PlacedPiece> pieces) {
-        for (int i = 0; i < pieces.size(); i++) {
-            for (int j = 0; j < i; j++) {
-                var a = pieces.get(i);
-                var b = pieces.get(j);
-                if (!apart(a.area(), b.area())) {
-                    faults.add("pieces '" + b.label() + "' at " + b.area() + " and '" + a.label() + "' at " + a.area()
-                            + " leave no kerf.");
-                }
-            }
+    /** Only pieces whose ends overlap in x can be too near each other. */
+    private void checkApart() {
+        var sorted = sheet.pieces().stream()
+                .sorted(Comparator.comparingInt(piece -> piece.area().x()))
+                .toList();
+        var near = new ArrayList<PlacedPiece>();
+        for (var piece : sorted) {
+            near.removeIf(other -> other.area().endX() + kerf <= piece.area().x());
+            near.stream()
+                    .filter(other -> !apart(other.area(), piece.area()))
+                    .forEach(other -> faults.add("pieces '" + other.label() + "' at " + other.area() + " and '"
+                            + piece.label() + "' at " + piece.area() + " leave no kerf."));
+            near.add(piece);
         }
     }
 
     private boolean apart(Area a, Area b) {
-        return a.x() + a.length() + kerf <= b.x()
-                || b.x() + b.length() + kerf <= a.x()
-                || a.y() + a.width() + kerf <= b.y()
-                || b.y() + b.width() + kerf <= a.y();
+        return a.endY() + kerf <= b.y() || b.endY() + kerf <= a.y();
     }
 
     /** Whether a gap of a kerf runs right through, and so on in both halves. */
     private boolean divisible(List<Area> pieces) {
-        if (pieces.size() < 2) {
-            return true;
-        }
-        return divisible(pieces, Area::x, Area::length) || divisible(pieces, Area::y, Area::width);
+        return pieces.size() < 2 || divisible(pieces, Area::x, Area::endX) || divisible(pieces, Area::y, Area::endY);
     }
 
-    private boolean divisible(List<Area> pieces, ToIntFunction<Area> start, ToIntFunction<Area> extent) {
+    private boolean divisible(List<Area> pieces, ToIntFunction<Area> start, ToIntFunction<Area> finish) {
         var sorted = pieces.stream().sorted(Comparator.comparingInt(start)).toList();
         int end = Integer.MIN_VALUE;
         for (int i = 0; i < sorted.size(); i++) {
@@ -86,20 +82,45 @@ final class SheetVerifier {
                 // any gap will do: what can be divided stays so when it is cut elsewhere first
                 return divisible(sorted.subList(0, i)) && divisible(sorted.subList(i, sorted.size()));
             }
-            end = Math.max(end, start.applyAsInt(next) + extent.applyAsInt(next));
+            end = Math.max(end, finish.applyAsInt(next));
         }
         return false;
     }
 
-    private void checkBalance(PlannedSheet sheet, CutReplay replay) {
-        long pieces =
-                sheet.pieces().stream().mapToLong(piece -> piece.area().size()).sum();
-        long offcuts = sheet.offcuts().stream().mapToLong(Area::size).sum();
-        long trim = board.size() - trimmed.size();
-        long accounted = pieces + offcuts + replay.sawdust() + replay.waste() + trim;
-        if (accounted != board.size()) {
-            faults.add(
-                    "pieces, offcuts, sawdust, waste and trim are " + accounted + " of " + board.size() + " units².");
+    /** What lies on the bench in the end, and its area to the last unit. */
+    private void checkRemains(CutReplay replay) {
+        var remains = new ArrayList<>(replay.remains().stream().map(Panel::area).toList());
+        long accounted =
+                sheet.cuts().stream().mapToLong(cut -> cut.kerf().size()).sum();
+        for (var piece : sheet.pieces()) {
+            accounted += taken(remains, "piece '" + piece.label() + "'", piece.area());
         }
+        for (var offcut : sheet.offcuts()) {
+            accounted += taken(remains, "offcut", offcut);
+            if (!isWorthKeeping(offcut)) {
+                faults.add("offcut at " + offcut + " is smaller than what is kept.");
+            }
+        }
+        for (var rest : remains) {
+            accounted += rest.size();
+            if (isWorthKeeping(rest)) {
+                faults.add("the cuts leave " + rest + ", which is neither piece nor offcut.");
+            }
+        }
+        if (accounted != sheet.board().size()) {
+            faults.add("pieces, offcuts, sawdust and waste are " + accounted + " of "
+                    + sheet.board().size() + " units².");
+        }
+    }
+
+    private long taken(List<Area> remains, String what, Area area) {
+        if (!remains.remove(area)) {
+            faults.add(what + " at " + area + " is not what the cuts leave.");
+        }
+        return area.size();
+    }
+
+    private boolean isWorthKeeping(Area rest) {
+        return keep.isWorth(SheetUnit.mm(rest.length()), SheetUnit.mm(rest.width()));
     }
 }

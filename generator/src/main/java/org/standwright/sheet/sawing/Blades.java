@@ -13,8 +13,7 @@ import org.standwright.sheet.SheetUnit;
  * @param handKerf of the hand-held saw; the saw's own without one
  * @param allowance that a hand-held saw leaves on either side
  */
-record Blades(
-        int kerf, int longestRip, int longestCrosscut, int smallest, boolean hand, int handKerf, int allowance) {
+record Blades(int kerf, int longestRip, int longestCrosscut, int smallest, boolean hand, int handKerf, int allowance) {
     static Blades of(Saw saw) {
         var hand = saw.breakDown();
         return new Blades(

@@ -13,7 +13,10 @@ import org.standwright.sheet.PlacedPiece;
 /** Saws one board down to its goal: steps, pieces and lefts at their places. */
 final class BoardSawing {
     private static final List<List<Edge>> EDGES = List.of(
-            List.of(), List.of(Edge.Y0, Edge.Y1), List.of(Edge.X0, Edge.X1), List.of(Edge.Y0, Edge.Y1, Edge.X0, Edge.X1));
+            List.of(),
+            List.of(Edge.Y0, Edge.Y1),
+            List.of(Edge.X0, Edge.X1),
+            List.of(Edge.Y0, Edge.Y1, Edge.X0, Edge.X1));
 
     private final int sheet;
     private final Blades blades;
@@ -67,9 +70,8 @@ final class BoardSawing {
     /** The edges that can't wait for a smaller panel, and are too long for the saw: as few as will do. */
     private List<Edge> trimmedAtOnce(Goal goal, Rims rims) {
         return EDGES.stream()
-                .map(edges -> edges.stream()
-                        .filter(edge -> rims.at(edge).over() > 0)
-                        .toList())
+                .map(edges ->
+                        edges.stream().filter(edge -> rims.at(edge).over() > 0).toList())
                 .filter(edges -> reach.isTrue(goal, without(rims, edges)))
                 .findFirst()
                 .orElseThrow();
@@ -112,13 +114,12 @@ final class BoardSawing {
         var rim = rims.at(edge);
         var panel = rims.around(at);
         int width = Math.min(kerf(tool), rim.over());
-        var strip =
-                switch (edge) {
-                    case Y0 -> new Area(panel.x(), at.y() - width, panel.length(), width);
-                    case Y1 -> new Area(panel.x(), at.endY(), panel.length(), width);
-                    case X0 -> new Area(at.x() - width, panel.y(), width, panel.width());
-                    case X1 -> new Area(at.endX(), panel.y(), width, panel.width());
-                };
+        var strip = switch (edge) {
+            case Y0 -> new Area(panel.x(), at.y() - width, panel.length(), width);
+            case Y1 -> new Area(panel.x(), at.endY(), panel.length(), width);
+            case X0 -> new Area(at.x() - width, panel.y(), width, panel.width());
+            case X1 -> new Area(at.endX(), panel.y(), width, panel.width());
+        };
         var purpose = rim.kind() == Rim.Kind.FACTORY ? Purpose.TRIM : Purpose.RECUT;
         return step(before, List.of(goal), panel, strip, tool, purpose, Rims.opposite(edge));
     }
@@ -140,7 +141,14 @@ final class BoardSawing {
             var parted = strips.nodes().subList(i, strips.nodes().size());
             for (var cut : seams.get(i).cuts()) {
                 var strip = strip(strips.direction(), places.get(i), panel, cut);
-                last = step(last, parted, panel, strip, tool(strips), Purpose.DIVIDE, fence(strips, low, rims, panel, strip));
+                last = step(
+                        last,
+                        parted,
+                        panel,
+                        strip,
+                        tool(strips),
+                        Purpose.DIVIDE,
+                        fence(strips, low, rims, panel, strip));
                 panel = beyond(strips.direction(), panel, strip);
                 low = new Rim(0, Rim.Kind.ROUGH);
                 if (after.size() == i) {
@@ -165,7 +173,8 @@ final class BoardSawing {
         var places = new ArrayList<Area>();
         int from = 0;
         for (var node : strips.nodes()) {
-            places.add(new Area(rip ? at.x() : at.x() + from, rip ? at.y() + from : at.y(), node.length(), node.width()));
+            places.add(
+                    new Area(rip ? at.x() : at.x() + from, rip ? at.y() + from : at.y(), node.length(), node.width()));
             from += node.extent(strips.direction()) + strips.gap();
         }
         return places;
@@ -186,22 +195,28 @@ final class BoardSawing {
 
     /** The near edge, unless it is rough and the far one is not. */
     private static Edge fence(Goal.Strips strips, Rim low, Rims rims, Area panel, Area strip) {
-        boolean runsOff = strips.direction() == Direction.RIP
-                ? strip.endY() == panel.endY()
-                : strip.endX() == panel.endX();
+        boolean runsOff =
+                strips.direction() == Direction.RIP ? strip.endY() == panel.endY() : strip.endX() == panel.endX();
         return low.isRough() && !rims.at(strips.high()).isRough() && !runsOff ? strips.high() : strips.low();
     }
 
     private int step(int before, List<Goal> parted, Area panel, Area strip, Tool tool, Purpose purpose, Edge fence) {
-        int setting =
-                switch (fence) {
-                    case Y0 -> strip.y() - panel.y();
-                    case Y1 -> panel.endY() - strip.endY();
-                    case X0 -> strip.x() - panel.x();
-                    case X1 -> panel.endX() - strip.endX();
-                };
+        int setting = switch (fence) {
+            case Y0 -> strip.y() - panel.y();
+            case Y1 -> panel.endY() - strip.endY();
+            case X0 -> strip.x() - panel.x();
+            case X1 -> panel.endX() - strip.endX();
+        };
         steps.add(new Step(
-                sheet, before, parted.stream().allMatch(this::waits), Rims.along(fence), strip, tool, purpose, fence, setting));
+                sheet,
+                before,
+                parted.stream().allMatch(this::waits),
+                Rims.along(fence),
+                strip,
+                tool,
+                purpose,
+                fence,
+                setting));
         return steps.size() - 1;
     }
 

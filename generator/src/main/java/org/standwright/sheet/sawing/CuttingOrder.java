@@ -33,7 +33,9 @@ final class CuttingOrder {
 
     private CuttingOrder(List<Step> steps) {
         this.steps = steps;
-        this.after = steps.stream().map(step -> (List<Integer>) new ArrayList<Integer>()).toList();
+        this.after = steps.stream()
+                .map(step -> (List<Integer>) new ArrayList<Integer>())
+                .toList();
         this.leadsToBreakDown = new boolean[steps.size()];
         // a step comes after the one that makes its panel
         for (int i = steps.size() - 1; i >= 0; i--) {
@@ -61,7 +63,8 @@ final class CuttingOrder {
         IntStream.range(0, steps.size())
                 .filter(i -> steps.get(i).waits() == waiting)
                 .peek(i -> toMake.merge(steps.get(i).fence(), 1, Integer::sum))
-                .filter(i -> steps.get(i).before() == Step.NONE || made.contains(steps.get(i).before()))
+                .filter(i -> steps.get(i).before() == Step.NONE
+                        || made.contains(steps.get(i).before()))
                 .forEach(this::open);
         while (!open.isEmpty()) {
             makeAll(next(), waiting);
@@ -116,8 +119,10 @@ final class CuttingOrder {
     private int atOnce(int step) {
         return 1
                 + after.get(step).stream()
-                        .filter(next -> steps.get(next).fence().equals(steps.get(step).fence())
-                                && steps.get(next).waits() == steps.get(step).waits())
+                        .filter(next ->
+                                steps.get(next).fence().equals(steps.get(step).fence())
+                                        && steps.get(next).waits()
+                                                == steps.get(step).waits())
                         .mapToInt(this::atOnce)
                         .sum();
     }

@@ -139,7 +139,9 @@ final class Reach {
     }
 
     private boolean isTrueAt(int node, Goal.Strips strips, Rims rims, boolean[] below, boolean[] above) {
-        return isTrue(strips.nodes().get(node), rims(strips, rims, handSeams(strips, rims, below, above)).get(node));
+        return isTrue(
+                strips.nodes().get(node),
+                rims(strips, rims, handSeams(strips, rims, below, above)).get(node));
     }
 
     private int firstFalse(Goal.Strips strips, Rims rims, List<Seam> seams) {
@@ -172,10 +174,14 @@ final class Reach {
             var node = strips.nodes().get(i);
             var own = rims;
             if (i > 0) {
-                own = own.with(strips.low(), rim(strips, node, strips.low(), seams.get(i - 1).overAfter()));
+                own = own.with(
+                        strips.low(),
+                        rim(strips, node, strips.low(), seams.get(i - 1).overAfter()));
             }
             if (i < seams.size()) {
-                own = own.with(strips.high(), rim(strips, node, strips.high(), seams.get(i).overBefore()));
+                own = own.with(
+                        strips.high(),
+                        rim(strips, node, strips.high(), seams.get(i).overBefore()));
             }
             each.add(own);
         }

@@ -34,7 +34,9 @@ record Rims(Rim x0, Rim x1, Rim y0, Rim y1) {
 
     /** Length of a cut through the panel of this goal. */
     int along(Goal goal, Direction direction) {
-        return direction == Direction.RIP ? x0.over() + goal.length() + x1.over() : y0.over() + goal.width() + y1.over();
+        return direction == Direction.RIP
+                ? x0.over() + goal.length() + x1.over()
+                : y0.over() + goal.width() + y1.over();
     }
 
     boolean areClean() {

@@ -38,7 +38,8 @@ public final class Sawing {
         var planned = new ArrayList<PlannedSheet>();
         for (int i = 0; i < boards.size(); i++) {
             var board = boards.get(i);
-            var offcuts = board.lefts().stream().filter(left -> isWorth(keep, left)).toList();
+            var offcuts =
+                    board.lefts().stream().filter(left -> isWorth(keep, left)).toList();
             planned.add(new PlannedSheet(from.get(trees.get(i).kind()), board.pieces(), cuts.get(i), offcuts));
         }
         return planned;
