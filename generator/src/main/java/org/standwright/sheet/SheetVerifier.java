@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import org.standwright.design.kit.Keep;
 import org.standwright.design.kit.Saw;
 
@@ -101,9 +102,13 @@ final class SheetVerifier {
                 faults.add("offcut at " + offcut + " is smaller than what is kept.");
             }
         }
+        var edges = replay.sawn().stream()
+                .filter(sawn -> sawn.cut().purpose() != Cut.Purpose.DIVIDE)
+                .map(sawn -> sawn.fallsOff().area())
+                .collect(Collectors.toSet());
         for (var rest : remains) {
             accounted += rest.size();
-            if (isWorthKeeping(rest)) {
+            if (isWorthKeeping(rest) && !edges.contains(rest)) {
                 faults.add("the cuts leave " + rest + ", which is neither piece nor offcut.");
             }
         }

@@ -81,10 +81,10 @@ class SheetPlanVerifierTest {
         // four pieces around one another like a windmill, a hole in the middle
         var windmill = List.of(
                 piece(0, 0, 2, 1, unit), piece(2, 0, 1, 2, unit), piece(1, 2, 2, 1, unit), piece(0, 1, 1, 2, unit));
-        var board = new Area(0, 0, 3 * unit, 3 * unit);
+        var board = StockSheet.bought(SheetJob.sheet(300, 300).sheet());
 
-        assertThat(new SheetVerifier(board, board, 0, Keep.USUAL)
-                        .faults(new PlannedSheet(FROM, windmill, List.of(), List.of())))
+        assertThat(SheetVerifier.faults(
+                        new PlannedSheet(board, windmill, List.of(), List.of()), new Saw(0, 0), Keep.USUAL))
                 .contains("no order of edge-to-edge cuts frees its pieces.");
     }
 

@@ -149,12 +149,14 @@ final class BoardSawing {
                         tool(strips),
                         Purpose.DIVIDE,
                         fence(strips, low, rims, panel, strip));
-                panel = beyond(strips.direction(), panel, strip);
-                low = new Rim(0, Rim.Kind.ROUGH);
                 if (after.size() == i) {
                     after.add(last);
                     parted = parted.subList(1, parted.size());
+                } else {
+                    leave(before(strips.direction(), panel, strip));
                 }
+                panel = beyond(strips.direction(), panel, strip);
+                low = new Rim(0, Rim.Kind.ROUGH);
             }
             low = each.get(i + 1).at(strips.low());
         }
@@ -185,6 +187,12 @@ final class BoardSawing {
         return direction == Direction.RIP
                 ? new Area(panel.x(), place.endY() + cut.from(), panel.length(), width)
                 : new Area(place.endX() + cut.from(), panel.y(), width, panel.width());
+    }
+
+    private static Area before(Direction direction, Area panel, Area strip) {
+        return direction == Direction.RIP
+                ? new Area(panel.x(), panel.y(), panel.length(), strip.y() - panel.y())
+                : new Area(panel.x(), panel.y(), strip.x() - panel.x(), panel.width());
     }
 
     private static Area beyond(Direction direction, Area panel, Area strip) {

@@ -11,7 +11,7 @@ import org.standwright.sheet.PlannedSheet;
  * What lies on the bench when every kerf strip is taken out of a board: the connected remains, found by flooding the
  * grid of all edges. Knows no cutting order and no planner; needs a kerf wider than 0.
  */
-final class FallenApart {
+public final class FallenApart {
     private final int[] xs;
     private final int[] ys;
     private final boolean[][] gone;
@@ -30,7 +30,7 @@ final class FallenApart {
     }
 
     /** Bounding boxes of the remains; a remain that is no rectangle throws. */
-    static List<Area> of(Area board, PlannedSheet sheet) {
+    public static List<Area> of(Area board, PlannedSheet sheet) {
         var apart = new FallenApart(board, sheet);
         var remains = new ArrayList<Area>();
         for (int i = 0; i < apart.gone.length; i++) {

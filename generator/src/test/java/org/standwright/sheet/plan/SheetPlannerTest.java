@@ -93,7 +93,9 @@ class SheetPlannerTest {
 
         var sheet = plan.sheets().get(0);
         assertThat(SheetJob.text(sheet)).isEqualTo("C@10,10; A@10,263; B@613,263; offcut 1000x44@10,466");
-        assertThat(SheetJob.cuts(sheet)).isEqualTo("rip at y 260; rip at y 463; crosscut at x 610");
+        assertThat(SheetJob.cuts(sheet))
+                .isEqualTo("rip at y 7; crosscut at x 7; rip at y 510; crosscut at x 1010;"
+                        + " rip at y 260; rip at y 463; crosscut at x 610");
     }
 
     @Test
