@@ -1,6 +1,7 @@
 package org.standwright.cutlist;
 
 import java.util.List;
+import org.standwright.geom.Require;
 
 /**
  * Pieces that leave the sheet as one block.
@@ -30,6 +31,11 @@ public record Together(Kind kind, List<String> labels, Along along, double over)
         labels = List.copyOf(labels);
         if (labels.size() < 2) {
             throw new IllegalArgumentException("pieces cut together are " + labels + ", but take two or more.");
+        }
+        Require.notNegative("what is left on the edges", over, labels.toString());
+        if (kind != Kind.ONE_BLANK && over > 0) {
+            throw new IllegalArgumentException(
+                    "pieces " + labels + " are left " + over + " mm over, but only one blank is cut over.");
         }
     }
 }

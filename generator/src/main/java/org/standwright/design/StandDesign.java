@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.standwright.design.kit.Machine;
 import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Units;
 
@@ -28,7 +29,9 @@ public record StandDesign(
         DrawerPlan drawers,
         Edges edges,
         Screws screws,
-        Saw saw) {
+        Saw saw,
+        StockPlan stock,
+        CuttingPlan cutting) {
     public StandDesign {
         cutouts = List.copyOf(cutouts);
         bays = List.copyOf(bays);
@@ -38,7 +41,7 @@ public record StandDesign(
     public StandDesign at(WorkingHeight other) {
         return new StandDesign(
                 name, unit, machine, place, other, plan, layout, support, carcass, worktop, cutouts, bays, drawers,
-                edges, screws, saw);
+                edges, screws, saw, stock, cutting);
     }
 
     /** The same design, read back in other units. */
@@ -59,7 +62,9 @@ public record StandDesign(
                 drawers,
                 edges,
                 screws,
-                saw);
+                saw,
+                stock,
+                cutting);
     }
 
     /** Every sheet good that its parts are cut from, each once, in the order of the carcass, worktop and drawers. */
@@ -73,5 +78,10 @@ public record StandDesign(
                         drawers.front())
                 .distinct()
                 .toList();
+    }
+
+    /** All boards that its parts can be cut from, material by material. */
+    public List<StockSheet> boards() {
+        return stock.boards(sheets(), unit);
     }
 }

@@ -33,7 +33,7 @@ final class Binding {
             .addMixIn(Edging.class, EdgingHasAStyle.class)
             .addMixIn(Money.class, MoneyIsText.class)
             .addMixIn(Colour.class, ColourIsText.class)
-            .addMixIn(Trim.class, TrimIsEven.class)
+            .addMixIn(Trim.class, TrimHasSides.class)
             .addMixIn(Saw.First.class, FirstWords.class)
             // notes and headers; the schema has refused every other unknown field
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -114,10 +114,13 @@ final class Binding {
         }
     }
 
-    private abstract static class TrimIsEven {
-        @JsonCreator
-        static Trim all(double each) {
-            return Trim.all(each);
+    @JsonDeserialize(converter = TrimBuilder.class)
+    private interface TrimHasSides {}
+
+    private static final class TrimBuilder extends StdConverter<TrimFields, Trim> {
+        @Override
+        public Trim convert(TrimFields fields) {
+            return fields.toTrim();
         }
     }
 }

@@ -9,6 +9,7 @@ import org.standwright.design.Cutout;
 import org.standwright.design.Grip;
 import org.standwright.design.Hang;
 import org.standwright.design.Joint;
+import org.standwright.design.KeptTogether;
 import org.standwright.design.Support;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Hinge;
@@ -16,7 +17,14 @@ import org.standwright.design.kit.Hinge;
 /** The families of records, and what a file calls each member. */
 public final class Families {
     private static final List<Class<?>> BY_KIND = List.of(
-            WorkingHeight.class, Support.class, Joint.class, Cutout.class, Content.class, Hang.class, Grip.class);
+            WorkingHeight.class,
+            Support.class,
+            Joint.class,
+            Cutout.class,
+            Content.class,
+            Hang.class,
+            Grip.class,
+            KeptTogether.class);
 
     private static final List<NamedType> MEMBERS = List.of(
             new NamedType(WorkingHeight.Given.class, "given"),
@@ -44,6 +52,9 @@ public final class Families {
             new NamedType(Hang.Runners.class, "runners"),
             new NamedType(Grip.Bought.class, "pull"),
             new NamedType(Grip.Notch.class, "notch"),
+            new NamedType(KeptTogether.OneStrip.class, "one-strip"),
+            new NamedType(KeptTogether.OneSheet.class, "one-sheet"),
+            new NamedType(KeptTogether.OneBlank.class, "one-blank"),
             new NamedType(Hinge.Concealed.class, "concealed"),
             new NamedType(Hinge.Butt.class, "butt"));
 

@@ -10,12 +10,14 @@ import org.standwright.check.Checks;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.export.ReportJsonWriter;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.Fineness;
@@ -49,10 +51,19 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
     private static Product of(StandDesign design, Function<Assembly, Supplier<AssemblySolids>> begin) {
         var stand = StandBuilder.build(design);
         var building = begin.apply(stand.assembly());
-        var cutList = CutList.of(stand.assembly(), design.unit());
-        var plan = SheetPlanner.plan(Stock.of(design), cutList);
+        var cutList = CutList.of(stand);
+        var plan = planned(design, cutList);
         var solids = building.get();
         return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()));
+    }
+
+    /** A job that no plan can do is a design that cannot be built. */
+    private static SheetPlan planned(StandDesign design, CutList cutList) {
+        try {
+            return SheetPlanner.plan(Stock.of(design), cutList);
+        } catch (ImpossiblePlanException refusal) {
+            throw new ImpossibleDesignException(refusal.field(), refusal.getMessage(), List.of());
+        }
     }
 
     /** What its maker reads back. */

@@ -38,6 +38,8 @@ public final class Draft {
     public Edges edges;
     public Screws screws;
     public Saw saw;
+    public StockPlan stock;
+    public CuttingPlan cutting;
 
     private Draft(StandDesign from) {
         name = from.name();
@@ -56,6 +58,8 @@ public final class Draft {
         edges = from.edges();
         screws = from.screws();
         saw = from.saw();
+        stock = from.stock();
+        cutting = from.cutting();
     }
 
     /** {@code from} with some decisions changed. */
@@ -89,6 +93,21 @@ public final class Draft {
         drawers(front, drawers.hang(), drawers.grip(), drawers.gap());
     }
 
+    public void matched(FrontGrain grain) {
+        drawers = new DrawerPlan(
+                drawers.box(),
+                drawers.bottom(),
+                drawers.front(),
+                drawers.hang(),
+                drawers.mount(),
+                drawers.gap(),
+                drawers.bumper(),
+                drawers.grip(),
+                grain,
+                true,
+                drawers.rounding());
+    }
+
     private void drawers(SheetGood front, Hang hang, Grip grip, double gap) {
         drawers = new DrawerPlan(
                 drawers.box(),
@@ -99,6 +118,8 @@ public final class Draft {
                 gap,
                 drawers.bumper(),
                 grip,
+                drawers.frontGrain(),
+                drawers.matched(),
                 drawers.rounding());
     }
 
@@ -119,7 +140,9 @@ public final class Draft {
                 drawers,
                 edges,
                 screws,
-                saw);
+                saw,
+                stock,
+                cutting);
     }
 
     /** A machine whose facts a test may change one by one. */

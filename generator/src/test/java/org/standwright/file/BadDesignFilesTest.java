@@ -127,7 +127,7 @@ class BadDesignFilesTest {
                 bad(
                         "\"trim\": 5",
                         "\"trim\": 5, \"colour\": 1",
-                        "line 30, column 36: field \"saw.colour\": no such field here. Use \"note\"."),
+                        "line 30, column 36: field \"saw.colour\": no such field here. Use \"note\", \"stages\", \"first\", \"longestRip\", \"longestCrosscut\", \"smallestPiece\" or \"breakDown\"."),
                 bad(
                         "\"kerf\": 3.2",
                         "\"kerf\": 0",
@@ -356,8 +356,9 @@ class BadDesignFilesTest {
         var name = "a\\n\\u001b[2J" + "x".repeat(40_000);
 
         assertThat(refusal(SampleDesign.with("\"trim\"", "\"" + name + "\"")))
-                .isEqualTo("stand.json line 30, column 25: field \"saw.a??[2J" + "x".repeat(90)
-                        + "…\": no such field here. Use \"note\" or \"trim\".");
+                .isEqualTo(
+                        "stand.json line 30, column 25: field \"saw.a??[2J" + "x".repeat(90)
+                                + "…\": no such field here. Use \"note\", \"trim\", \"stages\", \"first\", \"longestRip\", \"longestCrosscut\", \"smallestPiece\" or \"breakDown\".");
     }
 
     @Test

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -26,21 +27,26 @@ import org.standwright.design.Bay;
 import org.standwright.design.CarcassPlan;
 import org.standwright.design.Content;
 import org.standwright.design.Cutout;
+import org.standwright.design.CuttingPlan;
 import org.standwright.design.DrawerPlan;
 import org.standwright.design.Edges;
 import org.standwright.design.Grip;
 import org.standwright.design.Hang;
 import org.standwright.design.Joint;
+import org.standwright.design.KeptTogether;
 import org.standwright.design.Place;
 import org.standwright.design.Plan;
 import org.standwright.design.PlateOpening;
 import org.standwright.design.Screws;
 import org.standwright.design.Shelves;
 import org.standwright.design.StandDesign;
+import org.standwright.design.StockEntry;
+import org.standwright.design.StockPlan;
 import org.standwright.design.Support;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.Worktop;
 import org.standwright.design.kit.Bar;
+import org.standwright.design.kit.BreakDown;
 import org.standwright.design.kit.Caster;
 import org.standwright.design.kit.CentreOfMass;
 import org.standwright.design.kit.Connector;
@@ -49,6 +55,7 @@ import org.standwright.design.kit.Dowel;
 import org.standwright.design.kit.DustPort;
 import org.standwright.design.kit.Envelope;
 import org.standwright.design.kit.Hinge;
+import org.standwright.design.kit.Keep;
 import org.standwright.design.kit.Leveler;
 import org.standwright.design.kit.Machine;
 import org.standwright.design.kit.Mounting;
@@ -86,6 +93,15 @@ class DesignSchemaTest {
                 arguments("/$defs/stand/properties/drawers", DrawerPlan.class),
                 arguments("/$defs/stand/properties/screws", Screws.class),
                 arguments("/$defs/stand/properties/saw", Saw.class),
+                arguments("/$defs/stand/properties/saw/properties/breakDown", BreakDown.class),
+                arguments("/$defs/stand/properties/stock", StockPlan.class),
+                arguments("/$defs/stand/properties/stock/properties/keep", Keep.class),
+                arguments("/$defs/stand/properties/cutting", CuttingPlan.class),
+                arguments("/$defs/trim", TrimFields.class),
+                arguments("/$defs/stock-entry", StockEntry.class),
+                arguments("/$defs/together/allOf/0/then", KeptTogether.OneStrip.class),
+                arguments("/$defs/together/allOf/1/then", KeptTogether.OneSheet.class),
+                arguments("/$defs/together/allOf/2/then", KeptTogether.OneBlank.class),
                 arguments("/$defs/stand/properties/edges", Edges.class),
                 arguments("/$defs/stand/properties/edges/properties/worktop", Edges.TopEdges.class),
                 arguments("/$defs/working-height/allOf/0/then", WorkingHeight.Given.class),
@@ -176,7 +192,8 @@ class DesignSchemaTest {
         var expected = new TreeSet<String>();
         for (var component : record.getRecordComponents()) {
             var type = component.getType();
-            boolean optional = type == Optional.class || type == OptionalDouble.class;
+            boolean optional = Set.of(Optional.class, OptionalDouble.class, OptionalInt.class)
+                    .contains(type);
             if (!optional && !hasDefault(property(SCHEMA.at(place), component.getName()))) {
                 expected.add(component.getName());
             }
@@ -198,6 +215,7 @@ class DesignSchemaTest {
                         "",
                         "/$defs/working-height",
                         "/$defs/support",
+                        "/$defs/together",
                         "/$defs/joint",
                         "/$defs/cutout",
                         "/$defs/content",

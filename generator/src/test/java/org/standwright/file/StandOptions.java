@@ -80,7 +80,11 @@ final class StandOptions {
             }
         });
         if (place.has("x-bare") && !value.isObject()) {
-            options.add(owner + " = " + place.at("/x-bare/kind").asText());
+            var bare = place.get("x-bare");
+            options.add(
+                    bare.has("kind")
+                            ? owner + " = " + bare.get("kind").asText()
+                            : owner + " / " + bare.get("field").asText());
         }
         place.path("properties").properties().forEach(field -> {
             if (!ON_EVERY_OBJECT.contains(field.getKey())) {

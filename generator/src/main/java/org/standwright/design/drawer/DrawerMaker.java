@@ -172,9 +172,12 @@ public final class DrawerMaker {
 
     private PlacedPart front(DrawerLayout drawer, String label) {
         var area = drawer.front();
+        double y = DrawerFit.boxFront(frame);
         return new PlacedPart(
                 label + "front",
                 fronts.drawer(area.width(), area.height()),
-                new Placement(Axis.X_PLUS, Axis.Z_PLUS, new Vec3(area.x0(), DrawerFit.boxFront(frame), area.y0())));
+                fronts.isUpright()
+                        ? new Placement(Axis.Z_PLUS, Axis.X_MINUS, new Vec3(area.x1(), y, area.y0()))
+                        : new Placement(Axis.X_PLUS, Axis.Z_PLUS, new Vec3(area.x0(), y, area.y0())));
     }
 }

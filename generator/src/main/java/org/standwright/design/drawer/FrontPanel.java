@@ -1,5 +1,6 @@
 package org.standwright.design.drawer;
 
+import org.standwright.design.FrontGrain;
 import org.standwright.design.Grip;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
@@ -25,8 +26,11 @@ public final class FrontPanel {
         this.design = design;
     }
 
-    /** Of a drawer, its grain level. Part frame: x to the right, y upwards. */
+    /** Of a drawer. Part frame: x to the right, y upwards; with its grain upright, that of a door. */
     public Part drawer(double width, double height) {
+        if (isUpright()) {
+            return upright("drawer front", width, height);
+        }
         var panel = blank("drawer front", width, height);
         if (!(design.drawers().grip() instanceof Grip.Notch notch)) {
             return panel;
@@ -35,9 +39,18 @@ public final class FrontPanel {
         return panel.with(cut(new Rect(left, height - notch.depth(), left + notch.width(), height)));
     }
 
+    /** Whether a drawer's grain is upright. */
+    boolean isUpright() {
+        return design.drawers().frontGrain() == FrontGrain.UPRIGHT;
+    }
+
     /** Of a door, its grain upright. Part frame: x upwards, y to the left. */
     public Part door(double width, double height) {
-        var panel = blank("door", height, width);
+        return upright("door", width, height);
+    }
+
+    private Part upright(String name, double width, double height) {
+        var panel = blank(name, height, width);
         if (!(design.drawers().grip() instanceof Grip.Notch notch)) {
             return panel;
         }

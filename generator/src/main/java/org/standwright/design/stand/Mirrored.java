@@ -46,7 +46,9 @@ final class Mirrored {
                 design.drawers(),
                 edges(),
                 design.screws(),
-                design.saw());
+                design.saw(),
+                design.stock(),
+                design.cutting());
     }
 
     /** The JSON pointer of a field, as written, for one of the mirrored design. */

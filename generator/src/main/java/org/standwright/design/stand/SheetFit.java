@@ -1,5 +1,6 @@
 package org.standwright.design.stand;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -7,18 +8,19 @@ import org.standwright.assembly.Group;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.KeptTogether;
 import org.standwright.design.StandDesign;
+import org.standwright.design.built.PartsTogether;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.design.kit.Size2;
-import org.standwright.design.kit.Trim;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.geom.Grid;
-import org.standwright.part.Grain;
 import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
 
-/** Every part must come out of one sheet of its material. */
+/** Every part, and every strip of parts, must come out of one board of its material. */
 public final class SheetFit {
     private SheetFit() {}
 
@@ -34,7 +36,7 @@ public final class SheetFit {
             if (part.material().isBar()) {
                 onBar(design, placed.label(), part);
             } else {
-                fits(design, placed, sheet(design, part).orElseThrow(), all, least);
+                fits(design, placed, all, least);
             }
         }
     }
@@ -75,36 +77,80 @@ public final class SheetFit {
                 }));
     }
 
-    private static void fits(
-            StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all, Size2 least) {
+    private static void fits(StandDesign design, PlacedPart placed, List<PlacedPart> all, Size2 least) {
         var part = placed.part();
+        var boards = new BoardChoice(design, part.material());
+        if (boards.fit(part)) {
+            return;
+        }
+        var units = design.unit();
         var trim = design.saw().trim();
-        if (!fits(part, sheet, trim)) {
+        var nearest = boards.nearest(part);
+        var change = smaller(design, placed, nearest, all, least);
+        var ways = new ArrayList<String>();
+        ways.add(change.map(way -> "Make " + way.words()).orElse("Make the plan smaller") + ".");
+        ways.add(largerSheet(design, part, all));
+        if (boards.fitTurned(part)) {
+            ways.add("Or let its grain run either way: name '" + part.name() + "' in \"anyGrain\" of \"cutting\".");
+        }
+        throw new ImpossibleDesignException(
+                change.map(PlanChange::field).orElse("/plan"),
+                "Part '" + placed.label() + "' is cut " + units.length(part.roughLength()) + " x "
+                        + units.length(part.roughWidth()) + ", larger than a sheet of " + nearest.name()
+                        + " after trimming (" + units.length(nearest.length() - trim.offLength()) + " x "
+                        + units.length(nearest.width() - trim.offWidth()) + ").",
+                ways);
+    }
+
+    /** The least sheet for all parts of its material. */
+    private static String largerSheet(StandDesign design, Part part, List<PlacedPart> all) {
+        var alike = all.stream()
+                .map(PlacedPart::part)
+                .filter(other -> other.material().equals(part.material()))
+                .toList();
+        var units = design.unit();
+        var trim = design.saw().trim();
+        double length = alike.stream().mapToDouble(Part::roughLength).max().orElseThrow();
+        double width = alike.stream().mapToDouble(Part::roughWidth).max().orElseThrow();
+        return "Or use a sheet " + Exact.up(units, length + trim.offLength()) + " long and "
+                + Exact.up(units, width + trim.offWidth()) + " wide or more.";
+    }
+
+    /** Each strip of parts that stay together within a board of their material. */
+    static void checkStrips(StandDesign design, List<PartsTogether> strips) {
+        for (var strip : strips) {
+            if (!(strip.as() instanceof KeptTogether.OneSheet)) {
+                fits(design, strip);
+            }
+        }
+    }
+
+    private static void fits(StandDesign design, PartsTogether strip) {
+        double over = strip.as() instanceof KeptTogether.OneBlank blank ? 2 * blank.over() : 0;
+        double length = strip.stripLength(design.saw().kerf()) + over;
+        double width = strip.stripWidth(design.saw().kerf()) + over;
+        var first = strip.parts().get(0).part();
+        var block = Part.blank(first.name(), first.material(), length, width);
+        var boards = new BoardChoice(design, first.material());
+        if (!boards.fit(block)) {
             var units = design.unit();
-            var alike = all.stream()
-                    .map(PlacedPart::part)
-                    .filter(other -> other.material().equals(part.material()))
-                    .toList();
-            double length = alike.stream().mapToDouble(Part::roughLength).max().orElseThrow();
-            double width = alike.stream().mapToDouble(Part::roughWidth).max().orElseThrow();
-            var change = smaller(design, placed, sheet, all, least);
+            var trim = design.saw().trim();
+            var nearest = boards.nearest(block);
             throw new ImpossibleDesignException(
-                    change.map(PlanChange::field).orElse("/plan"),
-                    "Part '" + placed.label() + "' is cut " + units.length(part.roughLength()) + " x "
-                            + units.length(part.roughWidth()) + ", larger than a sheet of "
-                            + sheet.material().name() + " after trimming ("
-                            + units.length(sheet.length() - trim.offLength())
-                            + " x " + units.length(sheet.width() - trim.offWidth()) + ").",
-                    List.of(
-                            change.map(way -> "Make " + way.words()).orElse("Make the plan smaller") + ".",
-                            "Or use a sheet " + Exact.up(units, length + trim.offLength()) + " long and "
-                                    + Exact.up(units, width + trim.offWidth()) + " wide or more."));
+                    strip.field(),
+                    "Parts '" + strip.parts().get(0).label() + "' to '"
+                            + strip.parts().get(strip.parts().size() - 1).label() + "' cut as one strip are "
+                            + units.length(length) + " x " + units.length(width) + ", larger than a sheet of "
+                            + nearest.name() + " after trimming (" + units.length(nearest.length() - trim.offLength())
+                            + " x " + units.length(nearest.width() - trim.offWidth()) + ").",
+                    List.of("Cut them one by one, or use a sheet " + Exact.up(units, length + trim.offLength())
+                            + " long and " + Exact.up(units, width + trim.offWidth()) + " wide or more."));
         }
     }
 
     /** A plan in which parts fit their sheets, where this one lies along its width or depth and grows with it. */
     private static Optional<PlanChange> smaller(
-            StandDesign design, PlacedPart placed, SheetGood sheet, List<PlacedPart> all, Size2 least) {
+            StandDesign design, PlacedPart placed, StockSheet sheet, List<PlacedPart> all, Size2 least) {
         var trim = design.saw().trim();
         boolean tooLong =
                 Grid.less(sheet.length() - trim.offLength(), placed.part().roughLength());
@@ -139,40 +185,25 @@ public final class SheetFit {
         return !Grid.less(box.max().x() - box.min().x(), inside);
     }
 
-    /** How much larger than its sheet a part is across the width or along the depth of the carcass. */
+    /** How much larger than its board a part is across the width or along the depth of the carcass. */
     private static double excess(StandDesign design, PlacedPart placed, boolean across) {
         var part = placed.part();
-        var sheet = sheet(design, part);
-        var trim = design.saw().trim();
-        if (sheet.isEmpty() || fits(part, sheet.get(), trim)) {
+        var boards = new BoardChoice(design, part.material());
+        if (part.material().isBar() || boards.fit(part)) {
             return 0;
         }
         var along = placed.placement().along().unit();
         var square = placed.placement().across().unit();
-        double length = part.roughLength() - sheet.get().length() + trim.offLength();
-        double width = part.roughWidth() - sheet.get().width() + trim.offWidth();
+        var trim = design.saw().trim();
+        var nearest = boards.nearest(part);
+        double length = part.roughLength() - nearest.length() + trim.offLength();
+        double width = part.roughWidth() - nearest.width() + trim.offWidth();
         return Math.max(
                 (across ? along.x() : along.y()) == 0 ? 0 : length,
                 (across ? square.x() : square.y()) == 0 ? 0 : width);
     }
 
-    private static Optional<SheetGood> sheet(StandDesign design, Part part) {
-        return design.sheets().stream()
-                .filter(candidate -> candidate.material().equals(part.material()))
-                .findFirst();
-    }
-
-    private static boolean fits(Part part, SheetGood sheet, Trim trim) {
-        double length = sheet.length() - trim.offLength();
-        double width = sheet.width() - trim.offWidth();
-        return within(part, length, width) || sheet.material().grain() == Grain.NONE && within(part, width, length);
-    }
-
     private static double down(StandDesign design, double mm) {
         return Exact.onTapeDown(design.unit(), mm);
-    }
-
-    private static boolean within(Part part, double length, double width) {
-        return !Grid.less(length, part.roughLength()) && !Grid.less(width, part.roughWidth());
     }
 }

@@ -9,6 +9,7 @@ import org.standwright.design.Layout;
 import org.standwright.design.StandDesign;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.built.BayLayout;
+import org.standwright.design.built.PartsTogether;
 import org.standwright.design.built.Stand;
 import org.standwright.design.carcass.ButtJoints;
 import org.standwright.design.carcass.CarcassMaker;
@@ -84,7 +85,10 @@ public final class StandBuilder {
         new NotchFit(design).check(bays);
         var top = new Top(frame);
         var groups = new ButtJoints(frame).bored(top.cut(groups(frame, bays, support, top), bays));
+        var parts = groups.stream().flatMap(group -> group.parts().stream()).toList();
+        StockFit.check(design, parts);
         SheetFit.check(design, groups, plan.least());
+        SheetFit.checkStrips(design, PartsTogether.of(design, bays, parts));
         var hardware = new ArrayList<>(new StandHardware(frame).list(groups, bays, support));
         hardware.addAll(top.hardware());
         return new Stand(

@@ -1,5 +1,6 @@
 package org.standwright.sheet.plan;
 
+import java.util.List;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.design.kit.Trim;
@@ -11,12 +12,15 @@ import org.standwright.sheet.SheetUnit;
  * @param kerf units
  */
 record KerfAllowance(int kerf, Trim trim) {
+    /** Longer than any board, and far from what an integer cannot hold, mm. */
+    private static final double LONGEST = 100_000;
+
     static KerfAllowance of(Saw saw) {
-        return new KerfAllowance(SheetUnit.up(saw.kerf()), saw.trim());
+        return new KerfAllowance(SheetUnit.up(within("kerf", saw.kerf())), saw.trim());
     }
 
-    int enlarged(double pieceSide) {
-        return Math.addExact(SheetUnit.up(pieceSide), kerf);
+    int enlarged(String what, double pieceSide) {
+        return SheetUnit.up(within(what, pieceSide)) + kerf;
     }
 
     int length(StockSheet sheet) {
@@ -29,11 +33,24 @@ record KerfAllowance(int kerf, Trim trim) {
 
     /** One side of the trimmed board, enlarged. */
     private int side(StockSheet sheet, double side, double from, double to) {
-        int usable = SheetUnit.down(side) - SheetUnit.up(from) - SheetUnit.up(to);
+        int usable = SheetUnit.down(within(sheet.name(), side)) - SheetUnit.up(from) - SheetUnit.up(to);
         if (usable <= 0) {
-            throw new IllegalArgumentException("trim of " + from + " and " + to + " mm leaves nothing of a side of "
-                    + side + " mm of '" + sheet.name() + "'; trim less.");
+            throw new ImpossiblePlanException(
+                    "/saw/trim",
+                    "trim of " + from + " and " + to + " mm leaves nothing of a side of " + side + " mm of '"
+                            + sheet.name() + "'.",
+                    List.of("Trim less, or leave it out of the stock."));
         }
-        return Math.addExact(usable, kerf);
+        return usable + kerf;
+    }
+
+    private static double within(String what, double mm) {
+        if (mm > LONGEST) {
+            throw new ImpossiblePlanException(
+                    "",
+                    "a side of '" + what + "' is " + mm + " mm, but no board is longer than " + LONGEST + " mm.",
+                    List.of("Look for a digit too many."));
+        }
+        return mm;
     }
 }

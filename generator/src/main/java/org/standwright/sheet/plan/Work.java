@@ -1,106 +1,88 @@
 package org.standwright.sheet.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.standwright.cutlist.CutLine;
+import org.standwright.cutlist.Cutting;
+import org.standwright.cutlist.Together;
 import org.standwright.design.kit.Keep;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.StockSheet;
-import org.standwright.part.Grain;
 import org.standwright.sheet.Proof.Goal;
-import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.job.BoardKind;
-import org.standwright.sheet.job.CutRules;
 import org.standwright.sheet.job.PackingJob;
-import org.standwright.sheet.job.PieceType;
-import org.standwright.sheet.job.PieceType.Ways;
+import org.standwright.sheet.sawing.Block;
 
 /**
  * One material's share of a job: what stands behind the numbers that the search sees.
  *
- * @param lines by index of their type in the job
+ * @param blocks by index of their type in the job
  * @param sheets by index of their kind in the job
  */
-record Work(List<CutLine> lines, List<StockSheet> sheets, Saw saw, Keep keep, Goal goal, PackingJob job) {
+record Work(List<Block> blocks, List<StockSheet> sheets, Saw saw, Keep keep, Goal goal, PackingJob job) {
+    /** Most pieces of one material. */
+    static final int MOST_PIECES = 20_000;
+
     Work {
-        lines = List.copyOf(lines);
+        blocks = List.copyOf(blocks);
         sheets = List.copyOf(sheets);
     }
 
-    static Work of(Stock stock, List<CutLine> lines) {
-        var saw = stock.saw();
-        var sheets = stock.of(lines.get(0).material());
-        var goal = goal(sheets);
-        var allowance = KerfAllowance.of(saw);
-        var kinds = new ArrayList<BoardKind>();
-        for (var sheet : sheets) {
-            kinds.add(new BoardKind(
-                    allowance.length(sheet),
-                    allowance.width(sheet),
-                    sheet.count().orElse(BoardKind.UNLIMITED),
-                    cost(sheet, goal),
-                    true));
-        }
-        var types = lines.stream().map(line -> type(line, allowance)).toList();
-        for (int type = 0; type < types.size(); type++) {
-            requireFits(types.get(type), lines.get(type), kinds, sheets, saw);
-        }
-        return new Work(
-                lines, sheets, saw, stock.keep(), goal, new PackingJob(types, kinds, CutRules.free(allowance.kerf())));
+    /**
+     * @param lines all of one material
+     * @throws ImpossiblePlanException when no plan can do it
+     */
+    static Work of(Stock stock, List<CutLine> lines, Cutting cutting) {
+        requireFew(lines);
+        var sheets = sheets(stock, lines.get(0));
+        var allowance = KerfAllowance.of(stock.saw());
+        var costs = Costs.of(sheets);
+        var kinds = sheets.stream()
+                .map(sheet -> kind(stock, sheet, allowance, costs))
+                .toList();
+        var blocks = Blocks.of(lines, cutting, together(lines, cutting), new BlockShapes(allowance, kinds));
+        var job = new PackingJob(blocks.types(), kinds, SawRules.of(stock.saw()));
+        var work = new Work(blocks.blocks(), sheets, stock.saw(), stock.keep(), costs.goal(), job);
+        new Feasible(work, stock).check();
+        return work;
     }
 
-    private static PieceType type(CutLine line, KerfAllowance allowance) {
-        return new PieceType(
-                allowance.enlarged(line.part().roughLength()),
-                allowance.enlarged(line.part().roughWidth()),
-                line.count(),
-                line.material().grain() == Grain.NONE ? Ways.EITHER : Ways.STRAIGHT,
-                false);
+    private static BoardKind kind(Stock stock, StockSheet sheet, KerfAllowance allowance, Costs costs) {
+        return new BoardKind(
+                allowance.length(sheet),
+                allowance.width(sheet),
+                sheet.count().orElse(BoardKind.UNLIMITED),
+                costs.of(sheet),
+                stock.mates(sheet));
     }
 
-    /** Money where all prices are known in one currency and differ, sheets where there is one size, else area. */
-    private static Goal goal(List<StockSheet> sheets) {
-        var bought = sheets.stream().filter(StockSheet::isBought).toList();
-        if (bought.size() < 2) {
-            return Goal.SHEETS;
+    /** What is kept together and begins with one of these lines. */
+    private static List<Together> together(List<CutLine> lines, Cutting cutting) {
+        var labels = lines.stream().map(CutLine::label).toList();
+        return cutting.together().stream()
+                .filter(group -> labels.contains(group.labels().get(0)))
+                .toList();
+    }
+
+    private static List<StockSheet> sheets(Stock stock, CutLine line) {
+        var sheets = stock.of(line.material());
+        if (sheets.isEmpty()) {
+            throw new ImpossiblePlanException(
+                    "/stock/sheets",
+                    "stock holds no sheet of '" + line.material().name() + "', but the cut list needs it.",
+                    List.of("Add its length and width to the stock."));
         }
-        boolean priced = bought.stream().allMatch(sheet -> sheet.price().isPresent())
-                && bought.stream()
-                                .map(sheet -> sheet.price().orElseThrow().currency())
-                                .distinct()
-                                .count()
-                        == 1;
-        return priced ? Goal.MONEY : Goal.AREA;
+        return sheets;
     }
 
-    private static long cost(StockSheet sheet, Goal goal) {
-        if (!sheet.isBought()) {
-            return 0;
+    private static void requireFew(List<CutLine> lines) {
+        long pieces = lines.stream().mapToLong(CutLine::count).sum();
+        if (pieces > MOST_PIECES) {
+            throw new ImpossiblePlanException(
+                    "",
+                    "the cut list has " + pieces + " pieces of '"
+                            + lines.get(0).material().name() + "', but a plan takes " + MOST_PIECES + " at most.",
+                    List.of("Plan them in several jobs."));
         }
-        return switch (goal) {
-            case SHEETS -> 1;
-            case MONEY -> sheet.price().orElseThrow().amount().movePointRight(3).longValueExact();
-            case AREA -> Math.round(sheet.length() * sheet.width());
-        };
-    }
-
-    private static void requireFits(
-            PieceType type, CutLine line, List<BoardKind> kinds, List<StockSheet> sheets, Saw saw) {
-        if (kinds.stream().noneMatch(type::fits)) {
-            boolean turned = type.ways() == Ways.TURNED
-                    || type.ways() == Ways.EITHER
-                            && excess(type, kinds.get(0), true) < excess(type, kinds.get(0), false);
-            throw new PartTooLargeException(
-                    line,
-                    sheets.get(0),
-                    saw,
-                    SheetUnit.mm(Math.max(0, type.along(turned) - kinds.get(0).length())),
-                    SheetUnit.mm(Math.max(0, type.across(turned) - kinds.get(0).width())));
-        }
-    }
-
-    private static int excess(PieceType type, BoardKind kind, boolean turned) {
-        return Math.max(type.along(turned) - kind.length(), type.across(turned) - kind.width());
     }
 }

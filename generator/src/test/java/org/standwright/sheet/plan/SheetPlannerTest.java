@@ -159,7 +159,7 @@ class SheetPlannerTest {
                 .hasMessage("cut line 'B' (part B) is 2450.00 x 1212.00 mm, but a sheet of 'plain board',"
                         + " 2440.00 x 1220.00 mm, leaves 2430.00 x 1210.00 mm inside its trim: 20.00 mm"
                         + " too much along the sheet's length and 2.00 mm too much across it. Make the part smaller or"
-                        + " buy a larger sheet.");
+                        + " buy a sheet of at least 2460.00 x 1222.00 mm.");
     }
 
     @Test
@@ -211,7 +211,7 @@ class SheetPlannerTest {
         var empty = Stock.of(new Saw(3, 0));
 
         assertThatThrownBy(() -> SheetPlanner.plan(empty, job.cutList()))
-                .hasMessage("stock holds no sheet of 'plain board', but the cut list needs it; add its length and"
+                .hasMessage("stock holds no sheet of 'plain board', but the cut list needs it. Add its length and"
                         + " width to the stock.");
     }
 
