@@ -15,10 +15,13 @@ import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.built.Stand;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.packet.words.BarsToBuy;
 import org.standwright.packet.words.BlankSizes;
+import org.standwright.packet.words.BoardWords;
 import org.standwright.packet.words.CutListWords;
 import org.standwright.packet.words.MemberNames;
+import org.standwright.packet.words.ProofWords;
 import org.standwright.packet.words.SecondStage;
 import org.standwright.packet.words.SheetCount;
 import org.standwright.part.Material;
@@ -71,6 +74,9 @@ public final class CutListTextWriter {
         var table = new TextTable(RIGHT, LEFT, LEFT, LEFT, LEFT);
         plan.materials().forEach(material -> boards(material, table));
         lines.addAll(table.lines());
+        plan.materials()
+                .forEach(material -> lines.addAll(WrappedText.lines(
+                        "", "    ", material.material().name() + ": " + plain(ProofWords.of(material, units)))));
         plan.prices().forEach(sum -> lines.add("Boards with a price together: " + sum));
     }
 
@@ -78,11 +84,15 @@ public final class CutListTextWriter {
         SheetCount.of(material)
                 .forEach(count -> table.add(
                         count.sheets() + " x",
-                        count.from().name(),
+                        BoardWords.name(count.from()),
                         units.bareLength(count.from().length()) + " x "
                                 + units.length(count.from().width()),
                         String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()),
-                        count.from().price().map(each -> each + " each").orElse("")));
+                        price(count.from())));
+    }
+
+    private String price(StockSheet from) {
+        return from.isBought() ? from.price().map(each -> each + " each").orElse("") : BoardWords.more(from, units);
     }
 
     private void bars(List<BarsToBuy> bars) {

@@ -13,6 +13,7 @@ import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
 import org.standwright.design.built.Stand;
 import org.standwright.packet.words.BarsToBuy;
+import org.standwright.packet.words.SecondStage;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.solid.AssemblySolids;
 
@@ -67,7 +68,7 @@ public final class ReportJsonWriter {
         report.set("bars", JsonShapes.list(BarsToBuy.of(stand.design(), cutList), ReportBars::bars));
         report.set("edgings", JsonShapes.list(cutList.edgings(), ReportBars::edging));
         report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
-        report.set("sheetPlan", ReportSheets.plan(plan));
+        report.set("sheetPlan", ReportSheets.plan(plan, SecondStage.of(stand).labels(cutList)));
         report.set("findings", JsonShapes.list(findings, ReportJsonWriter::finding));
         return report;
     }

@@ -1,27 +1,47 @@
 package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Set;
+import org.standwright.design.kit.Saw;
+import org.standwright.packet.words.CuttingOrder;
+import org.standwright.packet.words.SawnCut;
+import org.standwright.packet.words.SetUp;
+import org.standwright.packet.words.SheetCount;
+import org.standwright.packet.words.YieldSplit;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlacedPiece;
 import org.standwright.sheet.PlannedSheet;
+import org.standwright.sheet.Proof;
 import org.standwright.sheet.SheetPlan;
+import org.standwright.sheet.SheetUnit;
 import org.standwright.unit.Money;
 
 /** The report's part of a sheet plan, and of the boards it is cut from. */
 final class ReportSheets {
-    private ReportSheets() {}
+    /** Units² in a square millimetre. */
+    private static final double SQUARE = (double) SheetUnit.PER_MM * SheetUnit.PER_MM;
 
-    static ObjectNode plan(SheetPlan plan) {
-        var node = JsonShapes.object()
-                .put("kerf", plan.saw().kerf())
-                .put("trim", plan.saw().trim().left());
+    private final Saw saw;
+    private final Set<String> waiting;
+
+    private ReportSheets(Saw saw, Set<String> waiting) {
+        this.saw = saw;
+        this.waiting = waiting;
+    }
+
+    /** @param waiting labels of the pieces of the second stage */
+    static ObjectNode plan(SheetPlan plan, Set<String> waiting) {
+        var saw = plan.saw();
+        var node = JsonShapes.object().put("kerf", saw.kerf());
+        node.set("trim", JsonShapes.plain(saw.trim()));
         node.set(
                 "prices",
                 JsonShapes.words(plan.prices().stream().map(Money::toString).toList()));
-        node.set("materials", JsonShapes.list(plan.materials(), ReportSheets::material));
+        var sheets = new ReportSheets(saw, waiting);
+        node.set("materials", JsonShapes.list(plan.materials(), sheets::material));
         return node;
     }
 
@@ -41,15 +61,49 @@ final class ReportSheets {
                 .put("grain", JsonShapes.word(material.grain()));
     }
 
-    private static ObjectNode material(MaterialPlan plan) {
-        var node = JsonShapes.object()
-                .put("material", plan.material().name())
-                .put("goal", JsonShapes.word(plan.proof().goal()))
-                .put("reached", plan.proof().reached())
-                .put("lowerBound", plan.proof().least())
-                .put("yield", plan.yield());
+    private ObjectNode material(MaterialPlan plan) {
+        var node = JsonShapes.object().put("material", plan.material().name());
+        node.set("proof", proof(plan.proof()));
+        node.set("yield", shares(YieldSplit.of(plan, saw)));
         plan.price().ifPresent(price -> node.put("price", price.toString()));
+        node.set("stock", JsonShapes.list(SheetCount.of(plan), ReportSheets::stock));
         node.set("sheets", JsonShapes.list(plan.sheets(), ReportSheets::sheet));
+        var order = CuttingOrder.of(plan, saw, waiting);
+        node.set("setUps", JsonShapes.list(order.all(), ReportSheets::setUp));
+        return node;
+    }
+
+    /** Counted in sheets, thousandths of a currency's unit, or mm². */
+    private static ObjectNode proof(Proof proof) {
+        return JsonShapes.object()
+                .put("goal", JsonShapes.word(proof.goal()))
+                .put("reached", proof.reached())
+                .put("least", proof.least())
+                .put("proved", proof.isMinimal());
+    }
+
+    /** Areas in mm²; {@code share} is that of the parts, 0 to 1. */
+    private static ObjectNode shares(YieldSplit split) {
+        return JsonShapes.object()
+                .put("boards", split.boards() / SQUARE)
+                .put("parts", split.parts() / SQUARE)
+                .put("kerf", split.kerf() / SQUARE)
+                .put("trim", split.trim() / SQUARE)
+                .put("offcuts", split.offcuts() / SQUARE)
+                .put("waste", split.waste() / SQUARE)
+                .put("share", (double) split.parts() / split.boards());
+    }
+
+    private static ObjectNode stock(SheetCount count) {
+        var from = count.from();
+        var node = JsonShapes.object()
+                .put("name", from.name())
+                .put("count", count.sheets())
+                .put("source", JsonShapes.word(from.source()))
+                .put("length", from.length())
+                .put("width", from.width())
+                .put("thickness", from.thickness());
+        from.price().ifPresent(price -> node.put("price", price.toString()));
         return node;
     }
 
@@ -57,7 +111,8 @@ final class ReportSheets {
         var node = JsonShapes.object()
                 .put("from", sheet.from().name())
                 .put("sheetLength", sheet.from().length())
-                .put("sheetWidth", sheet.from().width());
+                .put("sheetWidth", sheet.from().width())
+                .put("thickness", sheet.from().thickness());
         node.set("pieces", JsonShapes.list(sheet.pieces(), ReportSheets::piece));
         node.set("cuts", JsonShapes.list(sheet.cuts(), ReportSheets::cut));
         node.set("offcuts", JsonShapes.list(sheet.offcuts(), JsonShapes::area));
@@ -71,8 +126,34 @@ final class ReportSheets {
     }
 
     private static ObjectNode cut(Cut cut) {
-        var node = JsonShapes.object().put("number", cut.number()).put("direction", JsonShapes.word(cut.direction()));
+        var node = JsonShapes.object()
+                .put("number", cut.number())
+                .put("direction", JsonShapes.word(cut.direction()))
+                .put("tool", JsonShapes.word(cut.tool()))
+                .put("purpose", JsonShapes.word(cut.purpose()))
+                .put("reference", JsonShapes.word(cut.reference()))
+                .put("setting", SheetUnit.mm(cut.setting()));
         node.set("kerf", JsonShapes.area(cut.kerf()));
+        return node;
+    }
+
+    private static ObjectNode setUp(SetUp setUp) {
+        var node = JsonShapes.object()
+                .put("number", setUp.number())
+                .put("stage", setUp.cuts().get(0).waits() ? 2 : 1)
+                .put("tool", JsonShapes.word(setUp.tool()))
+                .put("direction", JsonShapes.word(setUp.direction()))
+                .put("reference", JsonShapes.word(setUp.reference()))
+                .put("setting", setUp.setting());
+        node.set("cuts", JsonShapes.list(setUp.cuts(), ReportSheets::sawn));
+        return node;
+    }
+
+    private static ObjectNode sawn(SawnCut cut) {
+        var node = JsonShapes.object()
+                .put("sheet", cut.sheet())
+                .put("number", cut.cut().number());
+        node.set("frees", JsonShapes.words(cut.frees()));
         return node;
     }
 }

@@ -14,9 +14,10 @@ import org.standwright.export.StlWriter;
 
 /** The list of formats: what each one makes of a product. */
 public enum Format {
-    /** Cut list and hardware as tables. */
+    /** Cut list, cuts and hardware as tables. */
     CSV(product -> List.of(
             new OutputFile("cut-list.csv", out -> CutListCsvWriter.write(product.cutList(), product.units(), out)),
+            new OutputFile("cuts.csv", product::writeCuts),
             new OutputFile(
                     "hardware.csv",
                     out -> HardwareCsvWriter.write(product.cutList().hardware(), out)))),

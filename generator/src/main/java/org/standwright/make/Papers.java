@@ -3,18 +3,17 @@ package org.standwright.make;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.standwright.assembly.Block;
 import org.standwright.drawing.Drawing;
-import org.standwright.drawing.Letters;
-import org.standwright.drawing.Point;
-import org.standwright.drawing.Shape;
-import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
-import org.standwright.drawing.Weight;
 import org.standwright.drawing.figure.SheetFigure;
+import org.standwright.drawing.figure.SheetKey;
 import org.standwright.export.SvgWriter;
 import org.standwright.packet.MassLine;
 import org.standwright.packet.Packet;
+import org.standwright.packet.words.BoardWords;
+import org.standwright.packet.words.SecondStage;
 import org.standwright.packet.words.TrimWords;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlannedSheet;
@@ -26,8 +25,6 @@ final class Papers {
 
     private static final double HEIGHT = 190;
     private static final double MARGIN = 10;
-    /** Between a sheet and its title. */
-    private static final double HEAD = 3;
 
     private Papers() {}
 
@@ -45,7 +42,7 @@ final class Papers {
                 var title = title(product, material, i);
                 files.add(new OutputFile(
                         "sheets/" + FileNames.of(number, material.material().name(), ".svg"),
-                        out -> SvgWriter.write(drawing(product, material, sheet, title), out)));
+                        out -> SvgWriter.write(drawing(product, sheet, title), out)));
             }
         }
         return files;
@@ -54,30 +51,22 @@ final class Papers {
     /** What it is and for which saw: 'Planer stand: birch 18, sheet 1 of 2, kerf 3.2 mm, trim 5 mm'. */
     private static String title(Product product, MaterialPlan material, int index) {
         var saw = product.plan().saw();
-        return String.format(
-                Locale.ROOT,
-                "%s: %s, sheet %d of %d, kerf %s, %s",
-                product.stand().design().name(),
-                material.material().name(),
-                index + 1,
-                material.sheets().size(),
-                product.units().length(saw.kerf()),
-                TrimWords.of(saw.trim(), product.units()));
+        return product.stand().design().name() + ": " + BoardWords.of(material, index, product.units()) + ", kerf "
+                + product.units().length(saw.kerf()) + ", " + TrimWords.of(saw.trim(), product.units());
     }
 
-    private static Drawing drawing(Product product, MaterialPlan material, PlannedSheet sheet, String title) {
+    private static Drawing drawing(Product product, PlannedSheet sheet, String title) {
         var measure = TextMeasure.shipped();
-        var figure = SheetFigure.of(product.plan().saw(), sheet, product.units(), WIDTH, HEIGHT, measure);
-        var shapes = new ArrayList<Shape>(List.of(figure.at(MARGIN, MARGIN)));
-        var head = measure.wrap(title, figure.width(), Letters.BODY, Weight.BOLD);
-        double y = MARGIN + figure.height() + HEAD + head.size() * measure.pitch(Letters.BODY);
-        double height = y + MARGIN;
-        for (var line : head) {
-            y -= measure.pitch(Letters.BODY);
-            shapes.add(Text.level(line, new Point(MARGIN, y), Letters.BODY, Text.Anchor.START)
-                    .bold());
-        }
-        return new Drawing(title, figure.width() + 2 * MARGIN, height, shapes);
+        var style = new SheetFigure(product.plan().saw(), later(product), product.units(), measure);
+        var figure = style.of(sheet, WIDTH, HEIGHT)
+                .titled(title, WIDTH / 2, measure)
+                .over(SheetKey.of(List.of(sheet), measure), measure);
+        return new Drawing(
+                title, figure.width() + 2 * MARGIN, figure.height() + 2 * MARGIN, List.of(figure.at(MARGIN, MARGIN)));
+    }
+
+    private static Set<String> later(Product product) {
+        return SecondStage.of(product.stand()).labels(product.cutList());
     }
 
     private static List<MassLine> masses(Product product) {

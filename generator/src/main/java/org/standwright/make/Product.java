@@ -14,7 +14,9 @@ import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
+import org.standwright.export.CutsCsvWriter;
 import org.standwright.export.ReportJsonWriter;
+import org.standwright.packet.words.SecondStage;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.plan.ImpossiblePlanException;
@@ -85,5 +87,10 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
     /** All of it as JSON. */
     public void writeReport(OutputStream out) throws IOException {
         ReportJsonWriter.write(stand, cutList, plan, findings, solids, out);
+    }
+
+    /** The cuts of all sheets as a table. */
+    public void writeCuts(OutputStream out) throws IOException {
+        CutsCsvWriter.write(plan, SecondStage.of(stand).labels(cutList), units(), out);
     }
 }

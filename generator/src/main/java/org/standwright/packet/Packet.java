@@ -23,6 +23,7 @@ public final class Packet {
             new BarSection(),
             new HardwareSection(),
             new SheetSection(),
+            new CuttingOrderSection(),
             new AssemblySection(),
             new FindingSection(),
             new CautionSection());

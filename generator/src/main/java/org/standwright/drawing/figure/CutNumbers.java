@@ -1,12 +1,14 @@
 package org.standwright.drawing.figure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Lettering;
+import org.standwright.drawing.Letters;
 import org.standwright.drawing.Point;
 import org.standwright.drawing.Polygon;
 import org.standwright.drawing.Shape;
@@ -15,38 +17,59 @@ import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 import org.standwright.sheet.Cut;
 
-/** Numbers of cuts, each on its own line where no other letters stand. */
-final class CutNumbers {
-    private static final double SIZE = 2.0;
+/**
+ * Numbers of cuts, each on a white ground on its own line where no other letters stand.
+ *
+ * @param homeless cuts whose number found no place on their lines
+ */
+record CutNumbers(List<Shape> shapes, List<Cut> homeless) {
+    private static final List<Double> SIZES = List.of(2.2, Letters.SMALLEST);
     private static final double CLEAR = 0.35;
-    private static final int PLACES = 41;
+    private static final int PLACES = 81;
 
-    private CutNumbers() {}
+    CutNumbers {
+        shapes = List.copyOf(shapes);
+        homeless = List.copyOf(homeless);
+    }
 
     /**
-     * The numbers that find a free place on their lines, each on a white ground.
+     * Short lines choose first: long ones find a place anyway.
      *
      * @param kerf where a cut lies on paper
      */
-    static List<Shape> free(List<Cut> cuts, Function<Cut, Rect> kerf, List<Shape> drawn, TextMeasure measure) {
+    static CutNumbers on(List<Cut> cuts, Function<Cut, Rect> kerf, List<Shape> drawn, TextMeasure measure) {
         var taken = Lettering.of(drawn, measure);
         var numbers = new ArrayList<Shape>();
-        for (var cut : cuts) {
+        var homeless = new ArrayList<Cut>();
+        for (var cut : shortestFirst(cuts)) {
             var others = cuts.stream().filter(other -> other != cut).map(kerf).toList();
             var number = place(cut, kerf.apply(cut), others, taken, measure);
             if (number.isPresent()) {
                 numbers.add(Polygon.area(ground(number.get(), measure), Fill.WHITE));
                 numbers.add(number.get());
                 taken = taken.and(number.get(), measure);
+            } else {
+                homeless.add(cut);
             }
         }
-        return numbers;
+        return new CutNumbers(numbers, homeless);
+    }
+
+    private static List<Cut> shortestFirst(List<Cut> cuts) {
+        return cuts.stream()
+                .sorted(Comparator.comparingInt(
+                        cut -> isRip(cut) ? cut.kerf().length() : cut.kerf().width()))
+                .toList();
+    }
+
+    private static boolean isRip(Cut cut) {
+        return cut.direction() == Cut.Direction.RIP;
     }
 
     /** From the middle of the line outward; off other cuts if there is such a place. */
     private static Optional<Text> place(Cut cut, Rect kerf, List<Rect> others, Lettering taken, TextMeasure measure) {
-        var free = IntStream.range(0, PLACES)
-                .mapToObj(i -> number(cut, kerf, part(i), measure))
+        var free = SIZES.stream()
+                .flatMap(size -> IntStream.range(0, PLACES).mapToObj(i -> number(cut, kerf, part(i), size, measure)))
                 .filter(text -> taken.leavesFree(ground(text, measure)))
                 .toList();
         return free.stream()
@@ -61,12 +84,11 @@ final class CutNumbers {
         return 0.5 + (i % 2 == 0 ? steps : -steps) * (1.0 / (PLACES + 1));
     }
 
-    private static Text number(Cut cut, Rect kerf, double part, TextMeasure measure) {
-        boolean rip = cut.direction() == Cut.Direction.RIP;
-        double x = kerf.x0() + (rip ? part : 0.5) * kerf.width();
-        double y = kerf.y0() + (rip ? 0.5 : part) * kerf.height();
-        var at = new Point(x, y - measure.above(SIZE) / 2);
-        return Text.level(String.valueOf(cut.number()), at, SIZE, Text.Anchor.MIDDLE);
+    private static Text number(Cut cut, Rect kerf, double part, double size, TextMeasure measure) {
+        double x = kerf.x0() + (isRip(cut) ? part : 0.5) * kerf.width();
+        double y = kerf.y0() + (isRip(cut) ? 0.5 : part) * kerf.height();
+        var at = new Point(x, y - measure.above(size) / 2);
+        return Text.level(String.valueOf(cut.number()), at, size, Text.Anchor.MIDDLE);
     }
 
     private static Rect ground(Text text, TextMeasure measure) {

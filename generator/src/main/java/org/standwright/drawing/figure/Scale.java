@@ -20,10 +20,17 @@ public record Scale(int times) {
      * @param draw the ways to draw it at a scale, the best first
      */
     static Figure largest(Size life, double width, double height, Function<Scale, List<Figure>> draw) {
+        return largest(life, width, height, draw, Function.identity());
+    }
+
+    /** The same for what knows more of itself than its figure. */
+    static <F> F largest(
+            Size life, double width, double height, Function<Scale, List<F>> draw, Function<F, Figure> figure) {
         return SERIES.stream()
                 .filter(scale -> scale.paper(life.width) <= width && scale.paper(life.height) <= height)
                 .flatMap(scale -> draw.apply(scale).stream())
-                .filter(figure -> figure.width() <= width && figure.height() <= height)
+                .filter(drawn -> figure.apply(drawn).width() <= width
+                        && figure.apply(drawn).height() <= height)
                 .findFirst()
                 .orElseGet(() -> draw.apply(SERIES.get(SERIES.size() - 1)).get(0));
     }

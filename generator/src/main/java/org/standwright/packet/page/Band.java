@@ -1,5 +1,6 @@
 package org.standwright.packet.page;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.standwright.drawing.Shape;
 import org.standwright.drawing.figure.Figure;
@@ -20,5 +21,16 @@ public record Band(double height, List<Shape> shapes) {
     /** A figure in the middle of a band this wide. */
     public static Band of(Figure figure, double width) {
         return new Band(figure.height(), List.of(figure.at((width - figure.width()) / 2, -figure.height())));
+    }
+
+    /** Figures side by side, each in the middle of its share of a band this wide, their upper edges in line. */
+    static Band row(List<Figure> figures, double width) {
+        double share = width / figures.size();
+        var shapes = new ArrayList<Shape>();
+        for (int i = 0; i < figures.size(); i++) {
+            var figure = figures.get(i);
+            shapes.add(figure.at(i * share + (share - figure.width()) / 2, -figure.height()));
+        }
+        return new Band(figures.stream().mapToDouble(Figure::height).max().orElse(0), shapes);
     }
 }

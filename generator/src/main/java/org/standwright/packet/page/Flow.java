@@ -132,22 +132,19 @@ public final class Flow {
         add(Band.gap(GAP));
     }
 
+    /** Figures side by side, their upper edges in line. */
+    public void figures(List<Figure> row) {
+        add(Band.row(row, width()));
+        add(Band.gap(GAP));
+    }
+
     /** A table whose headings come back on every page that it reaches. */
     public void table(Table table) {
-        table(table, KEPT_WHOLE);
-    }
-
-    /** A table that goes to the next page as a whole, where a page can hold it. */
-    public void wholeTable(Table table) {
-        table(table, 1);
-    }
-
-    private void table(Table table, double keptWhole) {
         var head = table.head(width(), measure);
         var rows = table.bands(width(), measure);
         held.add(head);
         double whole = total(held) + total(rows);
-        if (whole > room() && whole <= keptWhole * height()) {
+        if (whole > room() && whole <= KEPT_WHOLE * height()) {
             nextPage();
         }
         for (var row : rows) {

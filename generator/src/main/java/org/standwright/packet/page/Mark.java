@@ -29,9 +29,14 @@ public record Mark(String number) {
         return number.isEmpty() ? TICK_INDENT : STEP_INDENT;
     }
 
+    /** A box to tick with its lower left corner at a place. */
+    static Shape box(double x, double y) {
+        return Polygon.of(new Rect(x, y, x + BOX, y + BOX), Pen.DIMENSION, Fill.NONE);
+    }
+
     List<Shape> shapes(double lineHeight, TextMeasure measure) {
         double baseline = -lineHeight + measure.below(Letters.BODY) + 0.1;
-        var box = Polygon.of(new Rect(0, baseline - 0.2, BOX, baseline - 0.2 + BOX), Pen.DIMENSION, Fill.NONE);
+        var box = box(0, baseline - 0.2);
         return number.isEmpty()
                 ? List.of(box)
                 : List.of(

@@ -24,7 +24,9 @@ public record Table(List<Column> columns, List<List<String>> rows) {
             /** Short words, on the left, never wrapped while there is room. */
             WORDS,
             /** Sentences, on the left, that take the room that is left. */
-            PROSE
+            PROSE,
+            /** A box to tick in each cell that is not empty. */
+            TICK
         }
 
         public static Column figures(String heading) {
@@ -33,6 +35,10 @@ public record Table(List<Column> columns, List<List<String>> rows) {
 
         public static Column words(String heading) {
             return new Column(heading, Kind.WORDS);
+        }
+
+        public static Column tick(String heading) {
+            return new Column(heading, Kind.TICK);
         }
 
         public static Column prose(String heading) {

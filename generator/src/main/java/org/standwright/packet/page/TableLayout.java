@@ -89,7 +89,12 @@ final class TableLayout {
     }
 
     private void place(List<String> lines, int column, double x, Weight weight, List<Shape> shapes) {
-        boolean right = table.columns().get(column).kind() == Column.Kind.FIGURES;
+        var kind = table.columns().get(column).kind();
+        if (kind == Column.Kind.TICK && weight == Weight.REGULAR && !lines.isEmpty()) {
+            shapes.add(Mark.box(x + PAD, -PAD / 2 - measure.pitch(SIZE) + measure.below(SIZE)));
+            return;
+        }
+        boolean right = kind == Column.Kind.FIGURES;
         double at = right ? x + widths.get(column) - PAD : x + PAD;
         double y = -PAD / 2 - measure.pitch(SIZE) + measure.below(SIZE) + 0.2;
         for (var line : lines) {

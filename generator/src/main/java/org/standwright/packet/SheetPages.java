@@ -1,0 +1,105 @@
+package org.standwright.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.standwright.drawing.figure.Figure;
+import org.standwright.drawing.figure.SheetFigure;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.PageFrame;
+import org.standwright.packet.words.BoardWords;
+import org.standwright.packet.words.SecondStage;
+import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.PlannedSheet;
+
+/** The boards' figures: two beside each other or above each other where they stay readable, else on a page sideways. */
+final class SheetPages {
+    /** Room for a title above a figure, mm. */
+    private static final double TITLE = 12;
+
+    private static final double BETWEEN = 8;
+    /** Least width of a title's lines, mm. */
+    private static final double LEAST = 70;
+    /** Share of an upright page that one of two figures above each other takes. */
+    private static final double HALF = 0.46;
+
+    private final Contents contents;
+    private final Flow flow;
+    private final SheetFigure style;
+    /** Figures that wait for another one beside them. */
+    private final List<Figure> row = new ArrayList<>();
+
+    SheetPages(Contents contents, Flow flow) {
+        this.contents = contents;
+        this.flow = flow;
+        this.style = new SheetFigure(
+                contents.plan().saw(),
+                SecondStage.of(contents.stand()).labels(contents.cutList()),
+                contents.units(),
+                flow.measure());
+    }
+
+    void print() {
+        for (var material : contents.plan().materials()) {
+            for (int i = 0; i < material.sheets().size(); i++) {
+                print(material, i);
+            }
+        }
+        endRow();
+    }
+
+    private void print(MaterialPlan material, int index) {
+        var sheet = material.sheets().get(index);
+        var title = BoardWords.of(material, index, contents.units());
+        var beside = titled(beside(sheet), title);
+        if (beside.isPresent()) {
+            row.add(beside.get());
+            if (row.size() == 2) {
+                endRow();
+            }
+            return;
+        }
+        endRow();
+        var above = titled(above(sheet), title);
+        if (above.isPresent()) {
+            flow.figure(above.get());
+        } else {
+            page(sheet, title);
+        }
+    }
+
+    private Optional<Figure> beside(PlannedSheet sheet) {
+        double width = (flow.upright().width() - BETWEEN) / 2;
+        return style.readable(sheet, width, HALF * flow.upright().height() - TITLE);
+    }
+
+    private Optional<Figure> above(PlannedSheet sheet) {
+        return style.readable(
+                sheet, flow.upright().width(), HALF * flow.upright().height() - TITLE);
+    }
+
+    /** A page of its own, turned where that shows the board larger. */
+    private void page(PlannedSheet sheet, String title) {
+        var upright = fitted(sheet, flow.upright());
+        var sideways = fitted(sheet, flow.sideways());
+        boolean larger = sideways.width() > upright.width() + 1;
+        flow.freshPage(larger ? flow.sideways() : flow.upright());
+        flow.figure((larger ? sideways : upright).titled(title, LEAST, flow.measure()));
+        flow.freshPage();
+    }
+
+    private Figure fitted(PlannedSheet sheet, PageFrame frame) {
+        return style.of(sheet, frame.width(), frame.height() - TITLE);
+    }
+
+    private Optional<Figure> titled(Optional<Figure> figure, String title) {
+        return figure.map(any -> any.titled(title, LEAST, flow.measure()));
+    }
+
+    private void endRow() {
+        if (!row.isEmpty()) {
+            flow.figures(row);
+            row.clear();
+        }
+    }
+}
