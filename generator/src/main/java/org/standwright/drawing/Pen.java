@@ -13,9 +13,9 @@ public enum Pen {
     /** Things that are not made here, hatching, lines of tables. */
     THIN(0.1, List.of()),
     /** Where a saw goes. */
-    CUT(0.25, List.of(3.0, 0.8, 0.5, 0.8)),
+    CUT(0.3, List.of()),
     /** Where a hand-held saw goes. */
-    HAND_CUT(0.5, List.of(6.0, 1.6));
+    HAND_CUT(0.7, List.of(5.0, 1.4));
 
     private final double width;
     private final List<Double> dashes;

@@ -8,6 +8,7 @@ import org.standwright.packet.page.Table.Column;
 import org.standwright.packet.words.SawWords;
 import org.standwright.packet.words.SawnCut;
 import org.standwright.packet.words.SetUp;
+import org.standwright.sheet.Cut;
 import org.standwright.unit.Units;
 
 /** Set-ups as a table, a row for each sheet of each of them, with a box to tick. */
@@ -19,7 +20,7 @@ final class SetUpTable {
                 List.of(
                         Column.figures("Set-up"),
                         Column.words("Cut"),
-                        Column.figures("Fence"),
+                        Column.figures(setUps.get(0).tool() == Cut.Tool.SAW ? "Fence" : "Guide"),
                         Column.words("From"),
                         Column.tick("Done"),
                         Column.figures("Sheet"),

@@ -1,8 +1,8 @@
 package org.standwright.packet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.standwright.drawing.Letters;
 import org.standwright.drawing.figure.Figure;
 import org.standwright.drawing.figure.SheetFigure;
 import org.standwright.packet.page.Flow;
@@ -26,8 +26,14 @@ final class SheetPages {
     private final Contents contents;
     private final Flow flow;
     private final SheetFigure style;
-    /** Figures that wait for another one beside them. */
-    private final List<Figure> row = new ArrayList<>();
+    /** Smallest letters in a figure that shares its row, mm; others go down to the smallest of all. */
+    private static final double LETTERS_BESIDE = 2.0;
+
+    /** A figure that waits for another one beside it. */
+    private Optional<Named> waiting = Optional.empty();
+
+    /** A board under its title, and its figure where it shares a row. */
+    private record Named(PlannedSheet sheet, String title, Figure beside) {}
 
     SheetPages(Contents contents, Flow flow) {
         this.contents = contents;
@@ -51,31 +57,36 @@ final class SheetPages {
     private void print(MaterialPlan material, int index) {
         var sheet = material.sheets().get(index);
         var title = BoardWords.of(material, index, contents.units());
-        var beside = titled(beside(sheet), title);
-        if (beside.isPresent()) {
-            row.add(beside.get());
-            if (row.size() == 2) {
-                endRow();
-            }
+        var beside = beside(sheet).map(figure -> new Named(sheet, title, titled(figure, title)));
+        if (beside.isPresent() && waiting.isPresent()) {
+            flow.figures(List.of(waiting.get().beside(), beside.get().beside()));
+            waiting = Optional.empty();
             return;
         }
         endRow();
-        var above = titled(above(sheet), title);
-        if (above.isPresent()) {
-            flow.figure(above.get());
-        } else {
-            page(sheet, title);
+        waiting = beside;
+        if (beside.isEmpty()) {
+            alone(sheet, title);
         }
+    }
+
+    private void endRow() {
+        waiting.ifPresent(board -> alone(board.sheet(), board.title()));
+        waiting = Optional.empty();
+    }
+
+    private void alone(PlannedSheet sheet, String title) {
+        above(sheet).ifPresentOrElse(figure -> flow.figure(titled(figure, title)), () -> page(sheet, title));
     }
 
     private Optional<Figure> beside(PlannedSheet sheet) {
         double width = (flow.upright().width() - BETWEEN) / 2;
-        return style.readable(sheet, width, HALF * flow.upright().height() - TITLE);
+        return style.readable(sheet, width, HALF * flow.upright().height() - TITLE, LETTERS_BESIDE);
     }
 
     private Optional<Figure> above(PlannedSheet sheet) {
         return style.readable(
-                sheet, flow.upright().width(), HALF * flow.upright().height() - TITLE);
+                sheet, flow.upright().width(), HALF * flow.upright().height() - TITLE, Letters.SMALLEST);
     }
 
     /** A page of its own, turned where that shows the board larger. */
@@ -84,7 +95,7 @@ final class SheetPages {
         var sideways = fitted(sheet, flow.sideways());
         boolean larger = sideways.width() > upright.width() + 1;
         flow.freshPage(larger ? flow.sideways() : flow.upright());
-        flow.figure((larger ? sideways : upright).titled(title, LEAST, flow.measure()));
+        flow.figure(titled(larger ? sideways : upright, title));
         flow.freshPage();
     }
 
@@ -92,14 +103,7 @@ final class SheetPages {
         return style.of(sheet, frame.width(), frame.height() - TITLE);
     }
 
-    private Optional<Figure> titled(Optional<Figure> figure, String title) {
-        return figure.map(any -> any.titled(title, LEAST, flow.measure()));
-    }
-
-    private void endRow() {
-        if (!row.isEmpty()) {
-            flow.figures(row);
-            row.clear();
-        }
+    private Figure titled(Figure figure, String title) {
+        return figure.titled(title, LEAST, flow.measure());
     }
 }

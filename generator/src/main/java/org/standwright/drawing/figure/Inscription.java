@@ -17,7 +17,10 @@ import org.standwright.geom.Rect;
  * @param lines none empty
  */
 record Inscription(List<String> lines, TextMeasure measure) {
+    /** White around letters, and how much more there is for each mm of the first line's size. */
     private static final double CLEAR = 0.4;
+
+    private static final double CLEAR_OF_SIZE = 0.2;
     /** Room for the wider typeface of a viewer that lacks ours. */
     private static final double WIDER = 1.18;
 
@@ -35,6 +38,10 @@ record Inscription(List<String> lines, TextMeasure measure) {
         private double of(int line) {
             return line == 0 ? first : others;
         }
+
+        private double clear() {
+            return CLEAR + CLEAR_OF_SIZE * (first - Letters.SMALLEST);
+        }
     }
 
     Inscription {
@@ -45,10 +52,12 @@ record Inscription(List<String> lines, TextMeasure measure) {
      * The largest letters that have room, an earlier wording before a later one of the same size.
      *
      * @param least size of the first line, mm
+     * @param most size of the first line, mm
      */
-    static Optional<List<Shape>> largest(List<List<String>> wordings, Rect area, double least, TextMeasure measure) {
+    static Optional<List<Shape>> largest(
+            List<List<String>> wordings, Rect area, double least, double most, TextMeasure measure) {
         return SIZES.stream()
-                .filter(sizes -> sizes.first() >= least)
+                .filter(sizes -> sizes.first() >= least && sizes.first() <= most)
                 .flatMap(sizes -> wordings.stream()
                         .flatMap(lines -> new Inscription(lines, measure).within(area, sizes).stream()))
                 .findFirst();
@@ -66,7 +75,7 @@ record Inscription(List<String> lines, TextMeasure measure) {
         for (int i = 0; i < lines.size(); i++) {
             widest = Math.max(widest, measure.width(lines.get(i), sizes.of(i), Weight.BOLD));
         }
-        return WIDER * widest + 2 * CLEAR <= along && tall(sizes) + 2 * CLEAR <= across;
+        return WIDER * widest + 2 * sizes.clear() <= along && tall(sizes) + 2 * sizes.clear() <= across;
     }
 
     private double tall(Sizes sizes) {

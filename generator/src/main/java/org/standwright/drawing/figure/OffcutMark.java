@@ -23,16 +23,18 @@ import org.standwright.geom.Rect;
 record OffcutMark(String length, String width, TextMeasure measure) {
     private static final double HATCH = 3.5;
     private static final double CLEAR = 0.5;
+    /** Of its letters, mm. */
+    private static final double LARGEST = 4.4;
     /** Smallest sides, mm, that leave room for dimension lines beside the word. */
     private static final double ROOM_ALONG = 34;
 
     private static final double ROOM_ACROSS = 17;
     /** From the edge to a dimension line. */
-    private static final double INSET = 3;
+    private static final double INSET = 4.5;
 
     List<Shape> on(Rect rect) {
         var shapes = new ArrayList<Shape>();
-        shapes.add(Polygon.of(rect, Pen.THIN, Fill.WHITE));
+        shapes.add(Polygon.area(rect, Fill.WHITE));
         shapes.addAll(hatching(rect));
         boolean roomy = rect.width() >= ROOM_ALONG && rect.height() >= ROOM_ACROSS;
         if (roomy) {
@@ -40,7 +42,7 @@ record OffcutMark(String length, String width, TextMeasure measure) {
         }
         var size = length + " × " + width;
         var wordings = roomy ? List.of(List.of("offcut")) : List.of(List.of("offcut", size), List.of(size));
-        Inscription.largest(wordings, rect, Letters.SMALLEST, measure).ifPresent(lines -> {
+        Inscription.largest(wordings, rect, Letters.SMALLEST, LARGEST, measure).ifPresent(lines -> {
             grounds(lines).forEach(shapes::add);
             shapes.addAll(lines);
         });

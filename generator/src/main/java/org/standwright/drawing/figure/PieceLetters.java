@@ -7,9 +7,9 @@ import java.util.Set;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Lettering;
 import org.standwright.drawing.Letters;
-import org.standwright.drawing.Pen;
 import org.standwright.drawing.Polygon;
 import org.standwright.drawing.Shape;
+import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 import org.standwright.sheet.PlacedPiece;
@@ -24,14 +24,16 @@ import org.standwright.unit.Units;
 record PieceLetters(Set<String> later, Units units, TextMeasure measure) {
     /** Label with notes below it at least so large: else the notes are left out, mm. */
     private static final double WITH_NOTES = 2.2;
+    /** Of a label, mm. */
+    private static final double LARGEST = 7;
 
     /**
      * A piece as drawn.
      *
      * @param isLabelled whether its label found room
-     * @param isWhole whether its size did too
+     * @param smallest size of the letters of label and size, mm; 0 where there was no room for both
      */
-    record Lettered(PlacedPiece piece, Rect rect, List<Shape> shapes, boolean isLabelled, boolean isWhole) {
+    record Lettered(PlacedPiece piece, Rect rect, List<Shape> shapes, boolean isLabelled, double smallest) {
         Lettered {
             shapes = List.copyOf(shapes);
         }
@@ -40,17 +42,25 @@ record PieceLetters(Set<String> later, Units units, TextMeasure measure) {
     /** A piece; its size is that of the part: length along the part's grain first. */
     Lettered piece(PlacedPiece piece, Rect rect, boolean grain) {
         var whole = whole(piece, rect);
-        var lines =
-                whole.or(() -> Inscription.largest(List.of(List.of(piece.label())), rect, Letters.SMALLEST, measure));
+        var lines = whole.or(
+                () -> Inscription.largest(List.of(List.of(piece.label())), rect, Letters.SMALLEST, LARGEST, measure));
         var reference = ReferenceMark.of(rect, piece.turned());
         var shapes = new ArrayList<Shape>();
-        shapes.add(Polygon.of(rect, Pen.DIMENSION, Fill.WHITE));
+        shapes.add(Polygon.area(rect, Fill.WHITE));
         shapes.add(reference.wedge());
         lines.ifPresent(shapes::addAll);
         if (grain) {
             shapes.addAll(GrainMark.in(rect, Lettering.of(lines.orElse(List.of()), measure), reference.room()));
         }
-        return new Lettered(piece, rect, shapes, lines.isPresent(), whole.isPresent());
+        return new Lettered(piece, rect, shapes, lines.isPresent(), smallest(whole.orElse(List.of())));
+    }
+
+    private static double smallest(List<Shape> lines) {
+        return lines.stream()
+                .filter(Text.class::isInstance)
+                .mapToDouble(line -> ((Text) line).size())
+                .min()
+                .orElse(0);
     }
 
     /** Label and size, with notes where there is room for them too. */
@@ -59,9 +69,13 @@ record PieceLetters(Set<String> later, Units units, TextMeasure measure) {
         var size = size(piece);
         var all = new ArrayList<>(List.of(label, size));
         all.addAll(notes(piece));
-        return Inscription.largest(List.of(all), rect, WITH_NOTES, measure)
+        return Inscription.largest(List.of(all), rect, WITH_NOTES, LARGEST, measure)
                 .or(() -> Inscription.largest(
-                        List.of(List.of(label, size), List.of(label + "  " + size)), rect, Letters.SMALLEST, measure));
+                        List.of(List.of(label, size), List.of(label + "  " + size)),
+                        rect,
+                        Letters.SMALLEST,
+                        LARGEST,
+                        measure));
     }
 
     private List<String> notes(PlacedPiece piece) {

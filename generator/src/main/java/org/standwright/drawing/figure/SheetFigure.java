@@ -35,19 +35,23 @@ public record SheetFigure(Saw saw, Set<String> later, Units units, TextMeasure m
     /**
      * A board as drawn.
      *
-     * @param isReadable whether every label and size stands in its piece and every number on its cut
+     * @param smallest letters of a piece's label and size, mm; 0 where some stand outside their piece or off their cut
      */
-    private record Drawn(Figure figure, boolean isReadable) {}
+    private record Drawn(Figure figure, double smallest) {}
 
     /** The board at the largest scale of the series at which it fits into this room, mm. */
     public Figure of(PlannedSheet planned, double width, double height) {
         return largest(planned, width, height).figure();
     }
 
-    /** The same, if every label and size then has room in its piece and every number on its cut. */
-    public Optional<Figure> readable(PlannedSheet planned, double width, double height) {
+    /**
+     * The same, if every label and size then has room in its piece and every number on its cut.
+     *
+     * @param least size of letters, mm
+     */
+    public Optional<Figure> readable(PlannedSheet planned, double width, double height, double least) {
         return Optional.of(largest(planned, width, height))
-                .filter(drawn -> drawn.isReadable()
+                .filter(drawn -> drawn.smallest() >= least
                         && drawn.figure().width() <= width
                         && drawn.figure().height() <= height)
                 .map(Drawn::figure);
@@ -79,8 +83,13 @@ public record SheetFigure(Saw saw, Set<String> later, Units units, TextMeasure m
                 .forEach(piece -> leaders.add(piece.piece().label(), middle(piece.rect())));
         numbers.homeless().forEach(cut -> leaders.add(String.valueOf(cut.number()), middle(rect(cut.kerf(), scale))));
         shapes.addAll(leaders.shapes());
-        boolean readable = numbers.homeless().isEmpty() && pieces.stream().allMatch(PieceLetters.Lettered::isWhole);
-        return new Drawn(dimensioned(planned, board, scale, shapes), readable);
+        double smallest = numbers.homeless().isEmpty()
+                ? pieces.stream()
+                        .mapToDouble(PieceLetters.Lettered::smallest)
+                        .min()
+                        .orElse(0)
+                : 0;
+        return new Drawn(dimensioned(planned, board, scale, shapes), smallest);
     }
 
     private Figure dimensioned(PlannedSheet planned, Rect board, Scale scale, List<Shape> shapes) {
