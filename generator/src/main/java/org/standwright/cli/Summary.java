@@ -5,7 +5,6 @@ import java.util.stream.Stream;
 import org.standwright.make.Product;
 import org.standwright.packet.words.ProofWords;
 import org.standwright.packet.words.YieldShares;
-import org.standwright.packet.words.YieldSplit;
 import org.standwright.sheet.MaterialPlan;
 
 /** One line on what a stand comes to, and one on the sheets of each material. */
@@ -30,8 +29,7 @@ final class Summary {
 
     /** 'birch 18: 3 sheets; proved minimal; 78.4 % of them become parts.' */
     private static String sheets(MaterialPlan material, Product product) {
-        var split = YieldSplit.of(material, product.plan().saw());
         return "  " + material.material().name() + ": " + ProofWords.of(material, product.units()) + "; "
-                + YieldShares.parts(split) + " become parts.";
+                + YieldShares.parts(material.areas()) + " become parts.";
     }
 }

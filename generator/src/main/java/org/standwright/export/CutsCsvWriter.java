@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.standwright.packet.words.CuttingOrder;
+import org.standwright.packet.words.NumberedSetUp;
 import org.standwright.packet.words.SawWords;
-import org.standwright.packet.words.SawnCut;
-import org.standwright.packet.words.SetUp;
+import org.standwright.sheet.SetUp.Made;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
 
@@ -35,25 +35,31 @@ public final class CutsCsvWriter {
         var rows = new ArrayList<List<String>>();
         for (var material : plan.materials()) {
             var name = material.material().name();
-            var order = CuttingOrder.of(material, plan.saw(), waiting);
-            order.all().forEach(setUp -> setUp.cuts().forEach(cut -> rows.add(row(name, setUp, cut, units))));
+            var order = CuttingOrder.of(material, waiting);
+            order.now().forEach(setUp -> rows(name, "1", setUp, units, rows));
+            order.later().forEach(setUp -> rows(name, "2", setUp, units, rows));
         }
         CsvTable.write(HEADER, rows, out);
     }
 
-    private static List<String> row(String material, SetUp setUp, SawnCut cut, Units units) {
+    private static void rows(String material, String stage, NumberedSetUp setUp, Units units, List<List<String>> rows) {
+        setUp.setUp().cuts().forEach(made -> rows.add(row(material, stage, setUp, made, units)));
+    }
+
+    private static List<String> row(String material, String stage, NumberedSetUp setUp, Made made, Units units) {
+        var cut = made.cut();
         return List.of(
                 material,
-                cut.waits() ? "2" : "1",
+                stage,
                 Integer.toString(setUp.number()),
-                Integer.toString(cut.cut().number()),
-                Integer.toString(cut.sheet()),
-                SawWords.tool(setUp.tool()),
-                SawWords.word(setUp.direction()),
-                SawWords.word(cut.cut().purpose()),
+                Integer.toString(cut.number()),
+                Integer.toString(made.sheet() + 1),
+                SawWords.tool(cut.tool()),
+                SawWords.word(cut.direction()),
+                SawWords.word(cut.purpose()),
                 CsvTable.exact(setUp.setting()),
                 units.length(setUp.setting()),
-                SawWords.edge(setUp.reference()),
-                String.join("; ", cut.frees()));
+                SawWords.edge(cut.reference()),
+                String.join("; ", SawWords.frees(made)));
     }
 }

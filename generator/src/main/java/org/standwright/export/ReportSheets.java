@@ -2,21 +2,21 @@ package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Set;
-import org.standwright.design.kit.Saw;
 import org.standwright.packet.words.CuttingOrder;
-import org.standwright.packet.words.SawnCut;
-import org.standwright.packet.words.SetUp;
+import org.standwright.packet.words.NumberedSetUp;
 import org.standwright.packet.words.SheetCount;
-import org.standwright.packet.words.YieldSplit;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
 import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.PlacedPiece.Parting;
 import org.standwright.sheet.PlannedSheet;
 import org.standwright.sheet.Proof;
+import org.standwright.sheet.SetUp.Made;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.SheetUnit;
+import org.standwright.sheet.Yield;
 import org.standwright.unit.Money;
 
 /** The report's part of a sheet plan, and of the boards it is cut from. */
@@ -24,11 +24,9 @@ final class ReportSheets {
     /** Units² in a square millimetre. */
     private static final double SQUARE = (double) SheetUnit.PER_MM * SheetUnit.PER_MM;
 
-    private final Saw saw;
     private final Set<String> waiting;
 
-    private ReportSheets(Saw saw, Set<String> waiting) {
-        this.saw = saw;
+    private ReportSheets(Set<String> waiting) {
         this.waiting = waiting;
     }
 
@@ -40,7 +38,7 @@ final class ReportSheets {
         node.set(
                 "prices",
                 JsonShapes.words(plan.prices().stream().map(Money::toString).toList()));
-        var sheets = new ReportSheets(saw, waiting);
+        var sheets = new ReportSheets(waiting);
         node.set("materials", JsonShapes.list(plan.materials(), sheets::material));
         return node;
     }
@@ -64,12 +62,14 @@ final class ReportSheets {
     private ObjectNode material(MaterialPlan plan) {
         var node = JsonShapes.object().put("material", plan.material().name());
         node.set("proof", proof(plan.proof()));
-        node.set("yield", shares(YieldSplit.of(plan, saw)));
+        node.set("yield", shares(plan.areas()));
         plan.price().ifPresent(price -> node.put("price", price.toString()));
         node.set("stock", JsonShapes.list(SheetCount.of(plan), ReportSheets::stock));
         node.set("sheets", JsonShapes.list(plan.sheets(), ReportSheets::sheet));
-        var order = CuttingOrder.of(plan, saw, waiting);
-        node.set("setUps", JsonShapes.list(order.all(), ReportSheets::setUp));
+        var order = CuttingOrder.of(plan, waiting);
+        var setUps = node.putArray("setUps");
+        order.now().forEach(setUp -> setUps.add(setUp(setUp, 1)));
+        order.later().forEach(setUp -> setUps.add(setUp(setUp, 2)));
         return node;
     }
 
@@ -83,15 +83,15 @@ final class ReportSheets {
     }
 
     /** Areas in mm²; {@code share} is that of the parts, 0 to 1. */
-    private static ObjectNode shares(YieldSplit split) {
+    private static ObjectNode shares(Yield areas) {
         return JsonShapes.object()
-                .put("boards", split.boards() / SQUARE)
-                .put("parts", split.parts() / SQUARE)
-                .put("kerf", split.kerf() / SQUARE)
-                .put("trim", split.trim() / SQUARE)
-                .put("offcuts", split.offcuts() / SQUARE)
-                .put("waste", split.waste() / SQUARE)
-                .put("share", (double) split.parts() / split.boards());
+                .put("boards", areas.boards() / SQUARE)
+                .put("parts", areas.parts() / SQUARE)
+                .put("kerf", areas.kerf() / SQUARE)
+                .put("trim", areas.trim() / SQUARE)
+                .put("offcuts", areas.offcuts() / SQUARE)
+                .put("waste", areas.waste() / SQUARE)
+                .put("share", areas.share(areas.parts()));
     }
 
     private static ObjectNode stock(SheetCount count) {
@@ -122,7 +122,12 @@ final class ReportSheets {
     private static ObjectNode piece(PlacedPiece piece) {
         var node = JsonShapes.object().put("label", piece.label());
         node.setAll(JsonShapes.area(piece.area()));
-        return node.put("turned", piece.turned());
+        node.put("turned", piece.turned());
+        if (piece.parting() != Parting.NONE) {
+            node.put("parting", JsonShapes.word(piece.parting()));
+            node.set("holds", JsonShapes.list(piece.holds(), ReportSheets::piece));
+        }
+        return node;
     }
 
     private static ObjectNode cut(Cut cut) {
@@ -137,23 +142,28 @@ final class ReportSheets {
         return node;
     }
 
-    private static ObjectNode setUp(SetUp setUp) {
+    private static ObjectNode setUp(NumberedSetUp numbered, int stage) {
+        var setUp = numbered.setUp();
         var node = JsonShapes.object()
-                .put("number", setUp.number())
-                .put("stage", setUp.cuts().get(0).waits() ? 2 : 1)
+                .put("number", numbered.number())
+                .put("stage", stage)
                 .put("tool", JsonShapes.word(setUp.tool()))
                 .put("direction", JsonShapes.word(setUp.direction()))
-                .put("reference", JsonShapes.word(setUp.reference()))
-                .put("setting", setUp.setting());
-        node.set("cuts", JsonShapes.list(setUp.cuts(), ReportSheets::sawn));
+                .put("setting", numbered.setting());
+        node.set("cuts", JsonShapes.list(setUp.cuts(), ReportSheets::made));
         return node;
     }
 
-    private static ObjectNode sawn(SawnCut cut) {
+    /** Sheets count from 1. */
+    private static ObjectNode made(Made made) {
         var node = JsonShapes.object()
-                .put("sheet", cut.sheet())
-                .put("number", cut.cut().number());
-        node.set("frees", JsonShapes.words(cut.frees()));
+                .put("sheet", made.sheet() + 1)
+                .put("number", made.cut().number())
+                .put("reference", JsonShapes.word(made.cut().reference()));
+        var labels =
+                made.frees().stream().flatMap(piece -> piece.parts().stream()).map(PlacedPiece::label);
+        node.set("frees", JsonShapes.words(labels.toList()));
+        node.set("offcuts", JsonShapes.list(made.offcuts(), JsonShapes::area));
         return node;
     }
 }

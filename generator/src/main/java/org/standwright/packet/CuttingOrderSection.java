@@ -2,15 +2,19 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import org.standwright.geom.Grid;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 import org.standwright.packet.words.CuttingOrder;
+import org.standwright.packet.words.NumberedSetUp;
+import org.standwright.packet.words.SawWords;
 import org.standwright.packet.words.SecondStage;
-import org.standwright.packet.words.SetUp;
 import org.standwright.sheet.Cut;
+import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.PlacedPiece.Parting;
+import org.standwright.sheet.SheetUnit;
+import org.standwright.unit.Units;
 
 /** The list that goes to the saw: set-up by set-up, what waits for the second stage at the end. */
 final class CuttingOrderSection implements Section {
@@ -46,35 +50,37 @@ final class CuttingOrderSection implements Section {
         }
     }
 
-    private record Job(String material, CuttingOrder order) {}
+    private record Job(MaterialPlan plan, CuttingOrder order) {
+        String material() {
+            return plan.material().name();
+        }
+    }
 
     private static List<Job> jobs(Contents contents) {
         var waiting = SecondStage.of(contents.stand()).labels(contents.cutList());
-        var saw = contents.plan().saw();
         return contents.plan().materials().stream()
-                .map(plan -> new Job(plan.material().name(), CuttingOrder.of(plan, saw, waiting)))
+                .map(plan -> new Job(plan, CuttingOrder.of(plan, waiting)))
                 .toList();
     }
 
-    private static void print(String heading, List<SetUp> setUps, Contents contents, Flow flow) {
+    private static void print(String heading, List<NumberedSetUp> setUps, Contents contents, Flow flow) {
         if (!setUps.isEmpty()) {
             flow.heading(heading);
             runs(setUps).forEach(run -> table(run, contents, flow));
         }
     }
 
-    private static void table(List<SetUp> run, Contents contents, Flow flow) {
+    private static void table(List<NumberedSetUp> run, Contents contents, Flow flow) {
         flow.lead(advice(run, contents));
         flow.table(SetUpTable.of(run, contents.units()));
-        small(run, contents).ifPresent(flow::paragraph);
     }
 
     /** Set-ups of one tool that follow each other. */
-    private static List<List<SetUp>> runs(List<SetUp> setUps) {
-        var runs = new ArrayList<List<SetUp>>();
+    private static List<List<NumberedSetUp>> runs(List<NumberedSetUp> setUps) {
+        var runs = new ArrayList<List<NumberedSetUp>>();
         int from = 0;
         for (int to = 1; to <= setUps.size(); to++) {
-            if (to == setUps.size() || setUps.get(to).tool() != setUps.get(from).tool()) {
+            if (to == setUps.size() || tool(setUps.get(to)) != tool(setUps.get(from))) {
                 runs.add(setUps.subList(from, to));
                 from = to;
             }
@@ -82,10 +88,10 @@ final class CuttingOrderSection implements Section {
         return runs;
     }
 
-    private static String advice(List<SetUp> run, Contents contents) {
-        boolean crosscuts = run.stream().anyMatch(setUp -> setUp.direction() == Cut.Direction.CROSSCUT);
+    private static String advice(List<NumberedSetUp> run, Contents contents) {
+        boolean crosscuts = run.stream().anyMatch(setUp -> setUp.setUp().direction() == Cut.Direction.CROSSCUT);
         var score = crosscuts ? " Score the line of each crosscut with a knife first." : "";
-        if (run.get(0).tool() == Cut.Tool.SAW) {
+        if (tool(run.get(0)) == Cut.Tool.SAW) {
             return "Saw: good face up." + score;
         }
         var allowance = contents.plan()
@@ -96,20 +102,43 @@ final class CuttingOrderSection implements Section {
         return "Hand-held saw along a track or a straight edge: good face down." + score + allowance;
     }
 
+    private static Cut.Tool tool(NumberedSetUp setUp) {
+        return setUp.setUp().tool();
+    }
+
     /** What is too short along the fence to be pushed safely. */
-    private static Optional<String> small(List<SetUp> run, Contents contents) {
-        double least = contents.plan().saw().smallestPiece();
-        var cuts = run.stream()
-                .filter(setUp -> setUp.tool() == Cut.Tool.SAW)
-                .flatMap(setUp -> setUp.cuts().stream())
-                .filter(cut -> Grid.less(cut.alongFence(), least))
-                .map(cut -> String.valueOf(cut.cut().number()))
+    private static void shortCuts(MaterialPlan plan, Contents contents, Flow flow) {
+        var found = plan.shortCuts(contents.plan().saw());
+        if (!found.isEmpty()) {
+            var numbers = found.stream().map(cut -> cut.cut().number()).sorted().toList();
+            var parts = found.stream()
+                    .flatMap(cut -> cut.parts().stream())
+                    .distinct()
+                    .collect(Collectors.joining(", "));
+            flow.paragraph("Caution, cuts " + SawWords.runs(numbers) + " (" + parts
+                    + "): what is pushed lies along the fence for less than "
+                    + contents.units().length(contents.plan().saw().smallestPiece())
+                    + ", the least for this saw. Clamp it in a sled, or cut it by hand.");
+        }
+    }
+
+    /** What leaves the sheet whole and becomes several pieces on the bench. */
+    private static void blanks(MaterialPlan plan, Contents contents, Flow flow) {
+        plan.sheets().stream()
+                .flatMap(sheet -> sheet.pieces().stream())
+                .filter(piece -> piece.parting() != Parting.NONE)
+                .map(piece -> blank(piece, contents.units()))
                 .distinct()
-                .collect(Collectors.joining(", "));
-        return cuts.isEmpty()
-                ? Optional.empty()
-                : Optional.of("Caution, cuts " + cuts + ": the panel lies along the fence for less than "
-                        + contents.units().length(least) + ", the least that is pushed through this saw. Hold it in a "
-                        + "sled with clamps, or cut these pieces by hand.");
+                .forEach(words -> flow.item(Mark.BOX_ONLY, words));
+    }
+
+    private static String blank(PlacedPiece blank, Units units) {
+        var size = units.bareLength(SheetUnit.mm(blank.area().length())) + " × "
+                + units.bareLength(SheetUnit.mm(blank.area().width()));
+        return "Blank " + blank.label() + ", " + size + ": "
+                + (blank.parting() == Parting.BEVEL
+                        ? "one rip with the blade tilted away from the fence gives both strips; support both, trap "
+                                + "nothing."
+                        : "machine it whole, then part it into its pieces with the saw's sled or by hand.");
     }
 }

@@ -5,52 +5,54 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.NumberedSetUp;
 import org.standwright.packet.words.SawWords;
-import org.standwright.packet.words.SawnCut;
-import org.standwright.packet.words.SetUp;
 import org.standwright.sheet.Cut;
+import org.standwright.sheet.SetUp.Made;
 import org.standwright.unit.Units;
 
-/** Set-ups as a table, a row for each sheet of each of them, with a box to tick. */
+/** Set-ups of one tool as a table, a row for each sheet of each of them, with a box to tick. */
 final class SetUpTable {
     private SetUpTable() {}
 
-    static Table of(List<SetUp> setUps, Units units) {
+    static Table of(List<NumberedSetUp> setUps, Units units) {
+        boolean fence = setUps.get(0).setUp().tool() == Cut.Tool.SAW;
         return new Table(
                 List.of(
                         Column.figures("Set-up"),
                         Column.words("Cut"),
-                        Column.figures(setUps.get(0).tool() == Cut.Tool.SAW ? "Fence" : "Guide"),
-                        Column.words("From"),
+                        Column.figures(fence ? "Fence" : "Guide"),
                         Column.tick("Done"),
                         Column.figures("Sheet"),
+                        Column.words("From"),
                         Column.words("Cuts"),
                         Column.prose("Falls free")),
                 setUps.stream().flatMap(setUp -> rows(setUp, units).stream()).toList());
     }
 
-    private static List<List<String>> rows(SetUp setUp, Units units) {
+    private static List<List<String>> rows(NumberedSetUp setUp, Units units) {
         var rows = new ArrayList<List<String>>();
         for (var cuts : setUp.bySheet()) {
             boolean first = rows.isEmpty();
             rows.add(List.of(
                     first ? String.valueOf(setUp.number()) : "",
-                    first ? SawWords.kind(setUp) : "",
+                    first ? SawWords.kind(setUp.setUp()) : "",
                     first ? units.bareLength(setUp.setting()) : "",
-                    first ? SawWords.edge(setUp.reference()) : "",
                     "tick",
-                    String.valueOf(cuts.get(0).sheet()),
-                    SawWords.runs(cuts.stream().map(cut -> cut.cut().number()).toList()),
+                    String.valueOf(cuts.get(0).sheet() + 1),
+                    SawWords.edge(cuts.get(0).cut().reference()),
+                    SawWords.runs(cuts.stream().map(made -> made.cut().number()).toList()),
                     free(cuts)));
         }
         return rows;
     }
 
     /** With the cut's number before it where the row has several cuts. */
-    private static String free(List<SawnCut> cuts) {
+    private static String free(List<Made> cuts) {
         return cuts.stream()
-                .filter(cut -> !cut.frees().isEmpty())
-                .map(cut -> (cuts.size() > 1 ? cut.cut().number() + ": " : "") + String.join(", ", cut.frees()))
+                .filter(made -> !SawWords.frees(made).isEmpty())
+                .map(made ->
+                        (cuts.size() > 1 ? made.cut().number() + ": " : "") + String.join(", ", SawWords.frees(made)))
                 .collect(Collectors.joining("; "));
     }
 }

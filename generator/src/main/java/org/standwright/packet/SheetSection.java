@@ -14,7 +14,6 @@ import org.standwright.packet.words.ProofWords;
 import org.standwright.packet.words.SheetCount;
 import org.standwright.packet.words.TrimWords;
 import org.standwright.packet.words.YieldShares;
-import org.standwright.packet.words.YieldSplit;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlacedPiece;
@@ -94,9 +93,8 @@ final class SheetSection implements Section {
     }
 
     private static List<String> yields(MaterialPlan material, Contents contents) {
-        var split = YieldSplit.of(material, contents.plan().saw());
         var names = Stream.of(material.material().name(), ProofWords.of(material, contents.units()));
-        return Stream.of(names, YieldShares.of(split).stream(), Stream.of("100.0 %"))
+        return Stream.of(names, YieldShares.of(material.areas()).stream(), Stream.of("100.0 %"))
                 .flatMap(cells -> cells)
                 .toList();
     }
@@ -135,6 +133,7 @@ final class SheetSection implements Section {
     private static LinkedHashSet<String> mating(PlannedSheet sheet, Contents contents) {
         var mating = new LinkedHashSet<String>();
         sheet.pieces().stream()
+                .flatMap(piece -> piece.parts().stream())
                 .map(PlacedPiece::label)
                 .filter(contents.cutList().cutting().mating()::contains)
                 .forEach(mating::add);

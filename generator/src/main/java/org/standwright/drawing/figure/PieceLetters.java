@@ -13,6 +13,7 @@ import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.geom.Rect;
 import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.PlacedPiece.Parting;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.unit.Units;
 
@@ -83,7 +84,10 @@ record PieceLetters(Set<String> later, Units units, TextMeasure measure) {
         if (piece.turned()) {
             notes.add("turned");
         }
-        if (later.contains(piece.label())) {
+        if (piece.parting() != Parting.NONE) {
+            notes.add(piece.parting() == Parting.BEVEL ? "one bevel rip" : "parted later");
+        }
+        if (piece.parts().stream().allMatch(part -> later.contains(part.label()))) {
             notes.add("stage 2");
         }
         return notes;

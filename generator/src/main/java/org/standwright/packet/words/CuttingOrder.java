@@ -1,12 +1,14 @@
 package org.standwright.packet.words;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.standwright.design.kit.Saw;
+import org.standwright.sheet.Area;
 import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.SetUp;
+import org.standwright.sheet.SetUp.Made;
 
 /**
  * All cuts of one material in the order in which they are sawn, set-up by set-up.
@@ -14,39 +16,75 @@ import org.standwright.sheet.MaterialPlan;
  * @param now what is cut at once
  * @param later what waits until the openings are measured; its set-ups count on
  */
-public record CuttingOrder(List<SetUp> now, List<SetUp> later) {
+public record CuttingOrder(List<NumberedSetUp> now, List<NumberedSetUp> later) {
     public CuttingOrder {
         now = List.copyOf(now);
         later = List.copyOf(later);
     }
 
     /** @param waiting labels of the pieces of the second stage */
-    public static CuttingOrder of(MaterialPlan material, Saw saw, Set<String> waiting) {
-        var cuts = new ArrayList<SawnCut>();
-        for (int i = 0; i < material.sheets().size(); i++) {
-            var sheet = material.sheets().get(i);
-            cuts.addAll(SheetCuts.of(i + 1, sheet, sheet.trimmed(saw), waiting));
-        }
-        cuts.sort(Comparator.comparingInt((SawnCut cut) -> cut.cut().number()).thenComparingInt(SawnCut::sheet));
-        var now = setUps(cuts.stream().filter(cut -> !cut.waits()).toList(), 1);
-        var later = setUps(cuts.stream().filter(SawnCut::waits).toList(), now.size() + 1);
-        return new CuttingOrder(now, later);
+    public static CuttingOrder of(MaterialPlan material, Set<String> waiting) {
+        return new Sorting(material, waiting).order();
     }
 
     /** Both stages, one after the other. */
-    public List<SetUp> all() {
+    public List<NumberedSetUp> all() {
         return Stream.concat(now.stream(), later.stream()).toList();
     }
 
-    private static List<SetUp> setUps(List<SawnCut> cuts, int number) {
-        var setUps = new ArrayList<SetUp>();
-        int from = 0;
-        for (int to = 1; to <= cuts.size(); to++) {
-            if (to == cuts.size() || !cuts.get(to).sharesSetUpWith(cuts.get(from))) {
-                setUps.add(new SetUp(number + setUps.size(), cuts.subList(from, to)));
-                from = to;
+    /** A panel waits when it was part of one that does, or all of its pieces wait. */
+    private record Sorting(MaterialPlan material, Set<String> waiting, List<Left> left) {
+        /** A panel that is left whole. */
+        private record Left(int sheet, Area area) {}
+
+        Sorting(MaterialPlan material, Set<String> waiting) {
+            this(material, waiting, new ArrayList<>());
+        }
+
+        CuttingOrder order() {
+            var now = new ArrayList<SetUp>();
+            var later = new ArrayList<SetUp>();
+            for (var setUp : material.setUps()) {
+                var cutLater = setUp.cuts().stream().filter(this::waits).toList();
+                var cutNow = setUp.cuts().stream()
+                        .filter(made -> !cutLater.contains(made))
+                        .toList();
+                add(setUp, cutNow, now);
+                add(setUp, cutLater, later);
+            }
+            return new CuttingOrder(numbered(now, 1), numbered(later, now.size() + 1));
+        }
+
+        private boolean waits(Made made) {
+            var pieces = material.sheets().get(made.sheet()).pieces().stream()
+                    .filter(piece -> made.panel().holds(piece.area()))
+                    .toList();
+            boolean waits = left.stream()
+                            .anyMatch(panel -> panel.sheet() == made.sheet()
+                                    && panel.area().holds(made.panel()))
+                    || !pieces.isEmpty() && pieces.stream().allMatch(this::waits);
+            if (waits) {
+                left.add(new Left(made.sheet(), made.panel()));
+            }
+            return waits;
+        }
+
+        private boolean waits(PlacedPiece piece) {
+            return piece.parts().stream().allMatch(part -> waiting.contains(part.label()));
+        }
+
+        private static void add(SetUp setUp, List<Made> cuts, List<SetUp> setUps) {
+            if (!cuts.isEmpty()) {
+                setUps.add(new SetUp(setUp.tool(), setUp.direction(), setUp.setting(), cuts));
             }
         }
-        return setUps;
+
+        private static List<NumberedSetUp> numbered(List<SetUp> setUps, int first) {
+            var numbered = new ArrayList<NumberedSetUp>();
+            for (var setUp : setUps) {
+                numbered.add(new NumberedSetUp(first + numbered.size(), setUp));
+            }
+            return numbered;
+        }
     }
 }

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.part.Edge;
 import org.standwright.sheet.Cut;
+import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.SetUp;
 
 /** What cuts are called, on paper and in files alike. */
 public final class SawWords {
@@ -22,6 +24,22 @@ public final class SawWords {
                 .map(SawWords::word)
                 .distinct();
         return Stream.concat(Stream.of(word(setUp.direction())), purposes).collect(Collectors.joining(", "));
+    }
+
+    /** Labels of what a cut leaves at its size, blanks marked, and 'offcut'. */
+    public static List<String> frees(SetUp.Made made) {
+        return Stream.concat(
+                        made.frees().stream().map(SawWords::free),
+                        made.offcuts().stream().map(offcut -> "offcut"))
+                .toList();
+    }
+
+    private static String free(PlacedPiece piece) {
+        return switch (piece.parting()) {
+            case NONE -> piece.label();
+            case LATER -> piece.label() + " (blank, parted later)";
+            case BEVEL -> piece.label() + " (blank, one bevel rip)";
+        };
     }
 
     /** 'saw' or 'hand-held saw'. */

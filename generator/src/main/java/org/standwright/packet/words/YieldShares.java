@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.standwright.sheet.Yield;
 
 /** Shares of boards in percent to one decimal that add up to exactly 100. */
 public final class YieldShares {
@@ -16,12 +17,12 @@ public final class YieldShares {
     private YieldShares() {}
 
     /** One a name: '81.4 %'. */
-    public static List<String> of(YieldSplit split) {
+    public static List<String> of(Yield split) {
         return words(tenths(List.of(split.parts(), split.kerf(), split.trim(), split.offcuts(), split.waste())));
     }
 
     /** '81.4 %': the parts alone. */
-    public static String parts(YieldSplit split) {
+    public static String parts(Yield split) {
         return of(split).get(0);
     }
 
