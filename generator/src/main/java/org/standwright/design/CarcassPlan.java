@@ -9,5 +9,11 @@ import org.standwright.part.SheetGood;
  * @param housing depth of every dado and rabbet, mm
  * @param fit how much wider a dado is than the panel in it, mm
  * @param joint of sides, bottom, sub-top and partitions; what stands between them is always housed
+ * @param backPieces 1 or 2; two meet on the middle of a partition between bays
  */
-public record CarcassPlan(SheetGood sheet, SheetGood back, double housing, double fit, Joint joint) {}
+public record CarcassPlan(SheetGood sheet, SheetGood back, double housing, double fit, Joint joint, int backPieces) {
+    /** With its back in one piece. */
+    public CarcassPlan(SheetGood sheet, SheetGood back, double housing, double fit, Joint joint) {
+        this(sheet, back, housing, fit, joint, 1);
+    }
+}

@@ -1,6 +1,7 @@
 package org.standwright.design;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.standwright.design.kit.Machine;
 import org.standwright.design.kit.Saw;
@@ -12,6 +13,7 @@ import org.standwright.unit.Units;
  * What a maker decided about one machine stand.
  *
  * @param unit what the maker writes and reads
+ * @param savings what may be changed where that saves a sheet; empty where nothing may
  */
 public record StandDesign(
         String name,
@@ -31,7 +33,8 @@ public record StandDesign(
         Screws screws,
         Saw saw,
         StockPlan stock,
-        CuttingPlan cutting) {
+        CuttingPlan cutting,
+            Optional<Savings> savings) {
     public StandDesign {
         cutouts = List.copyOf(cutouts);
         bays = List.copyOf(bays);
@@ -41,7 +44,7 @@ public record StandDesign(
     public StandDesign at(WorkingHeight other) {
         return new StandDesign(
                 name, unit, machine, place, other, plan, layout, support, carcass, worktop, cutouts, bays, drawers,
-                edges, screws, saw, stock, cutting);
+                edges, screws, saw, stock, cutting, savings);
     }
 
     /** The same design, read back in other units. */
@@ -64,7 +67,7 @@ public record StandDesign(
                 screws,
                 saw,
                 stock,
-                cutting);
+                cutting, savings);
     }
 
     /** Every sheet good that its parts are cut from, each once, in the order of the carcass, worktop and drawers. */

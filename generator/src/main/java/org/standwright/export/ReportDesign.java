@@ -26,6 +26,7 @@ final class ReportDesign {
         node.set("joint", JsonShapes.plain(design.carcass().joint()));
         node.put("housing", design.carcass().housing());
         node.put("fit", design.carcass().fit());
+        node.put("backPieces", design.carcass().backPieces());
         node.put("worktopLayers", design.worktop().layers());
         node.set("overhang", JsonShapes.plain(design.worktop().overhang()));
         design.worktop().plate().ifPresent(plate -> node.set("plate", JsonShapes.plain(plate)));
@@ -40,6 +41,7 @@ final class ReportDesign {
         node.set("edges", JsonShapes.plain(design.edges()));
         node.set("screws", JsonShapes.plain(design.screws()));
         node.set("saw", JsonShapes.plain(design.saw()));
+        design.savings().ifPresent(savings -> node.set("savings", JsonShapes.plain(savings)));
         return node;
     }
 

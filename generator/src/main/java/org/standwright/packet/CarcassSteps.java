@@ -133,7 +133,12 @@ final class CarcassSteps {
     }
 
     private String back() {
-        return "Fit the back: it squares the carcass. Screws about every " + contents.exact(150) + " round the edges"
+        var joint = contents.design().carcass().backPieces() == 1
+                ? ""
+                : "Its two pieces meet on the middle of a partition's edge: draw that line first, and screw both "
+                        + "pieces along it. ";
+        return "Fit the back: it squares the carcass. " + joint + "Screws about every " + contents.exact(150)
+                + " round the edges"
                 + (divided ? " and along each partition" : "")
                 + "; they are in panel edges, so nothing hangs on them. The diagonals agree within "
                 + contents.exact(1) + ".";

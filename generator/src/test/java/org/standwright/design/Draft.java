@@ -40,6 +40,7 @@ public final class Draft {
     public Saw saw;
     public StockPlan stock;
     public CuttingPlan cutting;
+    public Optional<Savings> savings;
 
     private Draft(StandDesign from) {
         name = from.name();
@@ -59,7 +60,7 @@ public final class Draft {
         screws = from.screws();
         saw = from.saw();
         stock = from.stock();
-        cutting = from.cutting();
+        cutting = from.cutting(, savings = from.savings();
     }
 
     /** {@code from} with some decisions changed. */
@@ -142,7 +143,7 @@ public final class Draft {
                 screws,
                 saw,
                 stock,
-                cutting);
+                cutting, savings);
     }
 
     /** A machine whose facts a test may change one by one. */

@@ -37,6 +37,7 @@ import org.standwright.design.KeptTogether;
 import org.standwright.design.Place;
 import org.standwright.design.Plan;
 import org.standwright.design.PlateOpening;
+import org.standwright.design.Savings;
 import org.standwright.design.Screws;
 import org.standwright.design.Shelves;
 import org.standwright.design.StandDesign;
@@ -102,6 +103,11 @@ class DesignSchemaTest {
                 arguments("/$defs/together/allOf/0/then", KeptTogether.OneStrip.class),
                 arguments("/$defs/together/allOf/1/then", KeptTogether.OneSheet.class),
                 arguments("/$defs/together/allOf/2/then", KeptTogether.OneBlank.class),
+                arguments("/$defs/stand/properties/savings", Savings.class),
+                arguments("/$defs/stand/properties/savings/properties/width", Savings.Give.class),
+                arguments("/$defs/stand/properties/savings/properties/depth", Savings.Give.class),
+                arguments("/$defs/stand/properties/savings/properties/workingHeight", Savings.Give.class),
+                arguments("/$defs/stand/properties/savings/properties/sheets/items", Savings.OtherSheet.class),
                 arguments("/$defs/stand/properties/edges", Edges.class),
                 arguments("/$defs/stand/properties/edges/properties/worktop", Edges.TopEdges.class),
                 arguments("/$defs/working-height/allOf/0/then", WorkingHeight.Given.class),

@@ -6,16 +6,12 @@ import java.util.Optional;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.PlacedPart;
-import org.standwright.assembly.Placement;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.SideBore;
 import org.standwright.design.top.TopScrews;
-import org.standwright.geom.Axis;
-import org.standwright.geom.Vec3;
 import org.standwright.part.Banding;
 import org.standwright.part.Hole;
-import org.standwright.part.Part;
 
 /**
  * Sides, bottom, sub-top, partitions, dividers, shelves and back. Housed, bottom and sub-top lie in rabbets at the ends of
@@ -60,25 +56,7 @@ public final class CarcassMaker {
         panels.inner().forEach(level -> parts.add(levels.inner(level)));
         var boards = new ShelfBoards(frame);
         bays.forEach(bay -> parts.addAll(boards.boards(bay)));
-        parts.add(back());
+        parts.addAll(new BackMaker(frame).pieces());
         return Group.fixed("carcass", parts, slides);
-    }
-
-    /** Grain along its longer side. */
-    private PlacedPart back() {
-        var material = frame.design().carcass().back().material();
-        double left = frame.isButted() ? 0 : frame.panel() - frame.housing();
-        double width = frame.width() - 2 * left;
-        double y = frame.insideDepth();
-        if (frame.height() >= width) {
-            return new PlacedPart(
-                    "back",
-                    Part.blank("back", material, frame.height(), width),
-                    new Placement(Axis.Z_PLUS, Axis.X_PLUS, new Vec3(left, y, frame.floorToCarcass())));
-        }
-        return new PlacedPart(
-                "back",
-                Part.blank("back", material, width, frame.height()),
-                new Placement(Axis.X_MINUS, Axis.Z_PLUS, new Vec3(left + width, y, frame.floorToCarcass())));
     }
 }

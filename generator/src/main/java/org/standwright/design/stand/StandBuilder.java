@@ -11,6 +11,7 @@ import org.standwright.design.WorkingHeight;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.PartsTogether;
 import org.standwright.design.built.Stand;
+import org.standwright.design.carcass.BackFit;
 import org.standwright.design.carcass.ButtJoints;
 import org.standwright.design.carcass.CarcassMaker;
 import org.standwright.design.carcass.JointFit;
@@ -69,6 +70,7 @@ public final class StandBuilder {
     private static Stand build(StandDesign written, StandDesign design) {
         SheetFit.oneBoardEach(design);
         new JointFit(design).check();
+        BackFit.check(design);
         new DoorRules(design).check();
         new RunnerFit(design).check();
         var support = SupportPlan.of(design);

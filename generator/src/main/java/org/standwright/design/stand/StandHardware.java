@@ -134,7 +134,8 @@ public final class StandHardware {
 
     private void back(List<Hardware> list, List<Part> parts) {
         double levels = lengths(parts, "divider") + lengths(parts, "shelf");
-        double around = 2 * frame.height() + 2 * frame.width() + lengths(parts, "partition") + levels;
+        double joints = (design.carcass().backPieces() - 1) * frame.height();
+        double around = 2 * frame.height() + 2 * frame.width() + lengths(parts, "partition") + levels + joints;
         double into = frame.back() + 2 * frame.panel();
         list.add(new Hardware(
                 screw(design.screws().panel().name(), screws.panel(into, "the back")),

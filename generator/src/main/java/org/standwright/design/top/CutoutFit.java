@@ -28,7 +28,8 @@ final class CutoutFit {
             worktop = worktop.and(
                     new Taken("the plate in the worktop", plate.get().rabbet()).with(BETWEEN));
         }
-        var back = new Surroundings(Seen.FROM_FRONT.of(under.back()), under.againstBack());
+        var whole = new Surroundings(Seen.FROM_FRONT.of(under.back()), under.againstBack());
+        var back = under.backJoint().map(whole::and).orElse(whole);
         var all = frame.design().cutouts();
         for (int i = 0; i < all.size(); i++) {
             boolean level = all.get(i).in() == Cutout.In.WORKTOP;
