@@ -60,7 +60,8 @@ public final class Draft {
         screws = from.screws();
         saw = from.saw();
         stock = from.stock();
-        cutting = from.cutting(, savings = from.savings();
+        cutting = from.cutting();
+        savings = from.savings();
     }
 
     /** {@code from} with some decisions changed. */

@@ -1,0 +1,96 @@
+package org.standwright.advice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.standwright.check.Checks;
+import org.standwright.check.Finding;
+import org.standwright.check.Severity;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
+import org.standwright.design.built.Stand;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.part.Part;
+import org.standwright.sheet.SheetPlan;
+import org.standwright.sheet.Stock;
+import org.standwright.sheet.plan.PartTooLargeException;
+import org.standwright.sheet.plan.SheetPlanner;
+
+/** Builds, plans and checks changed designs, and counts them. */
+final class Trials {
+    private final Trial before;
+    private final Set<String> stops;
+    private int tried;
+
+    Trials(Trial before) {
+        this.before = before;
+        this.stops = stops(before.stand());
+    }
+
+    /** How many designs were looked at so far. */
+    int tried() {
+        return tried;
+    }
+
+    /**
+     * A design with a quick plan, if it costs less than something else. Empty for one that cannot be built, that a new
+     * finding stops, or whose lower bound says that no plan of it costs less.
+     */
+    Optional<Trial> cheaper(StandDesign design, Cost than) {
+        tried++;
+        try {
+            var stand = StandBuilder.build(design);
+            var stock = Stock.of(design);
+            var cutList = CutList.of(stand.assembly(), design.unit());
+            if (!LeastCost.of(stock, SheetPlanner.least(stock, cutList)).canBeLessThan(than)) {
+                return Optional.empty();
+            }
+            return Optional.of(new Trial(stand, cutList, quick(stock, cutList)))
+                    .filter(trial -> trial.cost().isLessThan(than))
+                    .filter(trial -> stops.containsAll(stops(trial.stand())));
+        } catch (ImpossibleDesignException | PartTooLargeException refusal) {
+            return Optional.empty();
+        }
+    }
+
+    /** The same design with the plan that it gets when it is made, if that still costs less than the design before. */
+    Optional<Trial> confirmed(Trial trial) {
+        var plan = usual(Stock.of(trial.stand().design()), trial.cutList());
+        return Optional.of(new Trial(trial.stand(), trial.cutList(), plan))
+                .filter(better -> better.cost().isLessThan(before.cost()));
+    }
+
+    private static SheetPlan quick(Stock stock, CutList cutList) {
+        return SheetPlanner.plan(stock, cutList);
+    }
+
+    private static SheetPlan usual(Stock stock, CutList cutList) {
+        return SheetPlanner.plan(stock, cutList);
+    }
+
+    private static Set<String> stops(Stand stand) {
+        var stops = new TreeSet<String>();
+        findings(stand).stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .forEach(finding -> stops.add(finding.rule() + " " + finding.subject()));
+        return stops;
+    }
+
+    /** What the checks find; the wood is counted as it leaves the sheet, before and after alike. */
+    static List<Finding> findings(Stand stand) {
+        double wood = stand.assembly().parts().stream()
+                .mapToDouble(placed -> mass(placed.part()))
+                .sum();
+        return Checks.of(stand, wood);
+    }
+
+    private static double mass(Part part) {
+        return part.length()
+                * part.width()
+                * part.thickness()
+                * 1e-9
+                * part.material().density();
+    }
+}
