@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Money;
-import org.standwright.unit.Units;
 
 /**
  * What the boards of a plan come to that have to be bought.
@@ -52,10 +51,5 @@ public record Cost(int sheets, double area, Optional<Money> money) {
 
     boolean isLessThan(Cost other) {
         return over(other) < 1 - SAME;
-    }
-
-    /** '252.00 EUR', or '8.93 m²' where prices are not known. */
-    public String words(Units units) {
-        return money.map(Money::toString).orElseGet(() -> units.area(area));
     }
 }

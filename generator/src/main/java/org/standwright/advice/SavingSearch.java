@@ -133,7 +133,8 @@ public final class SavingSearch {
         var than = before.cost();
         var first = smallest(pair.firsts(), saves.changes().subList(1, 2), than).orElse(saves);
         return smallest(pair.seconds(), first.changes().subList(0, 1), than)
-                .map(both -> new Found(List.of(both.changes().get(1), both.changes().get(0)), both.trial()))
+                .map(both ->
+                        new Found(List.of(both.changes().get(1), both.changes().get(0)), both.trial()))
                 .orElse(first);
     }
 

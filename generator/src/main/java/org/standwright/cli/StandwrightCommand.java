@@ -39,6 +39,7 @@ final class StandwrightCommand implements Runnable {
         return new CommandLine(new StandwrightCommand())
                 .addSubcommand(new MakeCommand(progress))
                 .addSubcommand(new CheckCommand(progress))
+                .addSubcommand(new SavingsCommand(progress))
                 .addSubcommand(new CommandLine(new PresetsCommand())
                         .addSubcommand(new PresetsListCommand())
                         .addSubcommand(new PresetsShowCommand()))

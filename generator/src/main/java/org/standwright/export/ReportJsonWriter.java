@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.standwright.advice.SavingSearch;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
@@ -69,6 +70,8 @@ public final class ReportJsonWriter {
         report.set("edgings", JsonShapes.list(cutList.edgings(), ReportBars::edging));
         report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
         report.set("sheetPlan", ReportSheets.plan(plan, SecondStage.of(stand).labels(cutList)));
+        SavingSearch.of(stand, cutList, plan)
+                .ifPresent(advice -> report.set("savings", ReportSavings.of(stand.design(), advice)));
         report.set("findings", JsonShapes.list(findings, ReportJsonWriter::finding));
         return report;
     }

@@ -3,8 +3,11 @@ package org.standwright.make;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.standwright.advice.Advice;
+import org.standwright.advice.SavingSearch;
 import org.standwright.assembly.Assembly;
 import org.standwright.check.Checks;
 import org.standwright.check.Finding;
@@ -82,6 +85,11 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
 
     public boolean hasStops() {
         return !stops().isEmpty();
+    }
+
+    /** What would save a sheet, if the design says what may change. */
+    public Optional<Advice> savings() {
+        return SavingSearch.of(stand, cutList, plan);
     }
 
     /** All of it as JSON. */

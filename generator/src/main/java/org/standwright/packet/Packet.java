@@ -24,6 +24,7 @@ public final class Packet {
             new HardwareSection(),
             new SheetSection(),
             new CuttingOrderSection(),
+            new SavingSection(),
             new AssemblySection(),
             new FindingSection(),
             new CautionSection());

@@ -5,8 +5,12 @@ import java.util.TreeMap;
 import org.standwright.design.kit.Saw;
 import org.standwright.unit.Money;
 
-/** Plans for every sheet good of one job, cut with one saw. */
-public record SheetPlan(Saw saw, List<MaterialPlan> materials) {
+/**
+ * Plans for every sheet good of one job, cut with one saw.
+ *
+ * @param isRepeatable whether the same job gives this plan again; not so where a clock ended the search
+ */
+public record SheetPlan(Saw saw, List<MaterialPlan> materials, boolean isRepeatable) {
     public SheetPlan {
         materials = List.copyOf(materials);
     }

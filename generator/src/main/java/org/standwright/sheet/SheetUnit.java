@@ -21,4 +21,9 @@ public final class SheetUnit {
     public static double mm(long units) {
         return (double) units / PER_MM;
     }
+
+    /** An area of units², in m². */
+    public static double squareMetres(double units) {
+        return units / PER_MM / PER_MM * 1e-6;
+    }
 }

@@ -11,8 +11,6 @@ import org.standwright.sheet.job.PieceType;
 
 /** Whether the boards that pieces can come from have the area for them, where their number is limited. */
 final class Quantities {
-    private static final double MM2_PER_M2 = 1e6;
-
     private final Work work;
     private final PackingJob job;
     private final Reach reach;
@@ -59,8 +57,8 @@ final class Quantities {
                         Locale.ROOT,
                         "the boards of '%s' that are there have %.2f m² with their kerfs, but the pieces that can only come from them need %.2f m².",
                         sheet.material().name(),
-                        squareMetres(there),
-                        squareMetres(needed)),
+                        SheetUnit.squareMetres(there),
+                        SheetUnit.squareMetres(needed)),
                 List.of("Have at least " + more + " more of '" + sheet.name() + "', or leave out its count."));
     }
 
@@ -86,9 +84,5 @@ final class Quantities {
         var both = (BitSet) a.clone();
         both.or(b);
         return both;
-    }
-
-    private static double squareMetres(double units) {
-        return SheetUnit.mm(1) * SheetUnit.mm(1) * units / MM2_PER_M2;
     }
 }
