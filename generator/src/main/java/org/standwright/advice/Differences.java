@@ -30,7 +30,7 @@ final class Differences {
         cautions(after).stream()
                 .filter(caution -> !known.contains(caution))
                 .distinct()
-                .forEach(caution -> words.add("a new caution: " + caution));
+                .forEach(caution -> words.add("a new caution about " + caution));
         return words;
     }
 

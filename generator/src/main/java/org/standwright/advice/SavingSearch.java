@@ -84,15 +84,26 @@ public final class SavingSearch {
             var whole = List.<Change>of(line.steps().get(step));
             var saves = cheaper(whole, best);
             if (saves.isPresent()) {
-                var smallest = smallest(line.before(step), List.of(), best).orElse(new Found(whole, saves.get()));
-                found.add(smallest);
-                best = smallest.trial().cost();
+                best = between(line.before(step), best);
                 if (saves.get().cost().isLessThan(best)) {
                     found.add(new Found(whole, saves.get()));
                     best = saves.get().cost();
                 }
             }
         }
+    }
+
+    /** Notes each change that saves more than those before it; returns what the last of them costs. */
+    private Cost between(List<? extends Change> changes, Cost from) {
+        var best = from;
+        for (var change : changes) {
+            var saves = cheaper(List.of(change), best);
+            if (saves.isPresent()) {
+                found.add(new Found(List.of(change), saves.get()));
+                best = saves.get().cost();
+            }
+        }
+        return best;
     }
 
     /** The first of some changes, with others beside it, that costs less. */

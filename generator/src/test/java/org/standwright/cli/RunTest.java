@@ -25,6 +25,7 @@ class RunTest {
                 "--help",
                 "make --help",
                 "check --help",
+                "savings --help",
                 "presets --help",
                 "presets list --help",
                 "presets show --help",

@@ -52,6 +52,14 @@ class PresetPacketTest {
         assertThat(words("Lathe stand")).doesNotContain("oversize upper layer").doesNotContain("Trim it flush");
     }
 
+    @Test
+    void whatWouldSaveASheetIsPrintedWhereTheDesignSaysWhatMayChange() {
+        assertThat(words("Table saw stand"))
+                .contains("What would save a sheet", "The smallest change first")
+                .contains("2 5/16 in less deep: the plan 23 11/16 in deep", "6 to 5");
+        assertThat(words("Planer stand")).doesNotContain("What would save a sheet");
+    }
+
     private static String words(String stand) {
         var design = Presets.stands()
                 .filter(preset -> preset.name().equals(stand))

@@ -46,7 +46,8 @@ public record SavingWords(String change, String sheets, String cost, String also
     public static List<String> notes(Advice advice) {
         var notes = new ArrayList<String>();
         notes.add(advice.tried() + (advice.tried() == 1 ? " other design was" : " other designs were")
-                + " looked at; areas are those of the boards to buy.");
+                + " looked at"
+                + (advice.before().money().isPresent() ? "." : "; areas are those of the boards to buy."));
         advice.unused()
                 .forEach(name -> notes.add("Nothing of this stand is cut from " + name + ", which may be changed."));
         return notes;
