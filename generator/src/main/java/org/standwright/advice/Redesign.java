@@ -84,6 +84,8 @@ final class Redesign {
                 from.edges(),
                 from.screws(),
                 from.saw(),
+                from.stock(),
+                from.cutting(),
                 from.savings());
     }
 }

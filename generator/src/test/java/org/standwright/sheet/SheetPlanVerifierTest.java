@@ -150,7 +150,7 @@ class SheetPlanVerifierTest {
 
     private static List<String> faults(PlannedSheet sheet) {
         var material = new MaterialPlan(FROM.material(), List.of(sheet), new Proof(Proof.Goal.SHEETS, 1, 1));
-        return SheetPlanVerifier.faults(JOB.stock(), JOB.cutList(), new SheetPlan(JOB.saw(), List.of(material)));
+        return SheetPlanVerifier.faults(JOB.stock(), JOB.cutList(), new SheetPlan(JOB.saw(), List.of(material), true));
     }
 
     private static PlannedSheet withPiece(String label, UnaryOperator<Area> change) {

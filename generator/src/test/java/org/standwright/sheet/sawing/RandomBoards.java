@@ -184,7 +184,7 @@ final class RandomBoards {
     }
 
     SheetPlan plan() {
-        return new SheetPlan(saw, List.of(material()));
+        return new SheetPlan(saw, List.of(material()), true);
     }
 
     @Override
