@@ -7,11 +7,11 @@ import org.standwright.sheet.search.Budget;
  *
  * @param isRepeatable whether the same job gives the same plan on every machine
  */
-public record Effort(int rounds, double seconds, boolean isRepeatable) {
+public record Effort(int rounds, int offcutRounds, double seconds, boolean isRepeatable) {
     /** A first plan in milliseconds, to compare designs. */
-    public static final Effort QUICK = new Effort(2, 0, true);
+    public static final Effort QUICK = new Effort(2, 0, 0, true);
     /** About half a second's worth for an ordinary stand. */
-    public static final Effort USUAL = new Effort(24, 0, true);
+    public static final Effort USUAL = new Effort(24, 6, 0, true);
 
     /**
      * As good as it gets in so much time for each material; not repeatable.
@@ -22,14 +22,14 @@ public record Effort(int rounds, double seconds, boolean isRepeatable) {
         if (!(seconds >= 0.1 && seconds <= 3600)) {
             throw new IllegalArgumentException("planning for " + seconds + " s is outside 0.1 to 3600 s.");
         }
-        return new Effort(Integer.MAX_VALUE, seconds, false);
+        return new Effort(Integer.MAX_VALUE, 12, seconds, false);
     }
 
     Budget budget() {
         if (isRepeatable) {
-            return Budget.rounds(rounds);
+            return Budget.rounds(rounds, offcutRounds);
         }
         long end = System.nanoTime() + (long) (seconds * 1e9);
-        return new Budget(rounds, () -> System.nanoTime() - end > 0);
+        return Budget.until(() -> System.nanoTime() - end > 0, offcutRounds);
     }
 }

@@ -1,6 +1,5 @@
 package org.standwright.sheet.search;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -14,15 +13,11 @@ import org.standwright.sheet.job.PackingJob;
  */
 public final class Search {
     private static final int LANES = 4;
-    private static final long SEED = 42;
     /** Steps of one lane in one round, times pieces: a step of a larger job takes longer. */
     private static final int ROUND = 30_000;
 
     private static final int FEWEST_STEPS = 20;
     private static final int MOST_STEPS = 500;
-    /** Rounds that each lane spends on its offcut. */
-    private static final int OFFCUT_ROUNDS = 6;
-
     private final Terms terms;
     private final long goal;
     private final int steps;
@@ -30,32 +25,31 @@ public final class Search {
     private final List<Lane> lanes;
     private Layout best;
 
-    private Search(PackingJob job, long bound, Consumer<Packing> improved) {
+    private Search(PackingJob job, long bound, long seed, Consumer<Packing> improved) {
         this.terms = new Terms(job);
         this.goal = Math.multiplyExact(bound, Terms.DEAR);
         this.steps = Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, ROUND / job.pieceCount()));
         this.improved = improved;
         this.best = FirstLayout.of(terms);
         this.lanes = IntStream.range(0, LANES)
-                .mapToObj(lane -> new Lane(terms, best, SEED + lane, lane, LANES))
+                .mapToObj(lane -> new Lane(terms, best, seed + lane, lane, LANES))
                 .toList();
         tell();
     }
 
     /**
-     * Answers of equal cost, one from each lane and the one with the largest offcut first; the lanes run in the pool of
-     * the calling thread.
+     * Answers, one from each lane; the lanes run in the pool of the calling thread.
      *
      * @param bound no plan costs less: the search stops there
      * @param improved is told each better answer as it is found
      * @throws ScarceStockException when the boards do not suffice for all pieces
      */
     public static List<Packing> run(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
-        var search = new Search(job, bound, improved);
+        var search = new Search(job, bound, budget.seed(), improved);
         for (int round = 0; round < budget.rounds() && !search.isDone() && !budget.over().getAsBoolean(); round++) {
             search.round();
         }
-        return search.answers(budget.rounds() > 0);
+        return search.answers(budget.offcutRounds());
     }
 
     private boolean isDone() {
@@ -87,18 +81,15 @@ public final class Search {
         }
     }
 
-    private List<Packing> answers(boolean clears) {
+    private List<Packing> answers(int offcutRounds) {
         if (!best.isComplete()) {
             throw new ScarceStockException(best.missingArea());
         }
-        var layouts = clears
-                ? lanes.parallelStream()
-                        .map(lane -> lane.cleared(OFFCUT_ROUNDS * steps))
-                        .toList()
-                : List.of(best);
+        var layouts = lanes.parallelStream()
+                .map(lane -> lane.cleared(offcutRounds * steps))
+                .toList();
         return layouts.stream()
                 .map(this::packing)
-                .sorted(Comparator.comparingLong(Packing::offcut).reversed())
                 .toList();
     }
 
