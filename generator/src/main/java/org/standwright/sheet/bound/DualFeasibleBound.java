@@ -14,7 +14,7 @@ import org.standwright.sheet.job.PieceType;
  */
 final class DualFeasibleBound {
     /** Multiplications that weighing all pieces in all ways may take. */
-    private static final double WORK = 6e6;
+    private static final double WORK = 2e6;
 
     /** Of the functions, three go with each threshold. */
     private static final int MOST_THRESHOLDS = 64;

@@ -51,7 +51,8 @@ final class StockCost {
         return cost;
     }
 
-    private long roundedUp(double cost) {
+    /** The next cost that boards can have. */
+    long roundedUp(double cost) {
         return (long) Math.ceil(cost / unit * (1 - ROUNDING) - ROUNDING) * unit;
     }
 
