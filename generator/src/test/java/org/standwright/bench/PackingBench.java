@@ -170,9 +170,9 @@ public final class PackingBench {
         long start = now();
         long end = start + (long) (seconds * 1e9);
         long bound = LowerBound.of(job);
-        var packing = Search.run(job, bound, new Budget(Integer.MAX_VALUE, 0, seed, () -> now() > end), better -> {})
-                .get(0);
-        return new Result((int) packing.cost(), bound, (now() - start) / 1e9);
+        var budget = new Budget(Integer.MAX_VALUE, 0, 1000L * seed, () -> now() > end);
+        var found = Search.run(job, bound, budget, better -> {});
+        return new Result((int) found.answers().get(0).cost(), found.bound(), (now() - start) / 1e9);
     }
 
     private long now() {

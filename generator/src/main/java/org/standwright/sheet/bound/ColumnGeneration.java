@@ -50,6 +50,7 @@ public final class ColumnGeneration {
     private double mostInParts;
     private double steady = 1;
     private long bound;
+    private long spent;
     private boolean done;
 
     /**
@@ -76,6 +77,11 @@ public final class ColumnGeneration {
         return done;
     }
 
+    /** Work so far, counted as {@link #improve} counts it. */
+    public long spent() {
+        return spent;
+    }
+
     /** Patterns met, different ones, none with more pieces than there are. */
     public List<CutTree> patterns() {
         return List.copyOf(patterns);
@@ -97,7 +103,7 @@ public final class ColumnGeneration {
      * @return the bound
      */
     public long improve(long work, BooleanSupplier stop) {
-        long left = work;
+        long most = spent + work;
         do {
             if (done) {
                 return bound;
@@ -105,9 +111,9 @@ public final class ColumnGeneration {
             if (level == null) {
                 enter();
             }
-            left -= level.work();
+            spent += level.work();
             round();
-        } while (left > 0 && !stop.getAsBoolean());
+        } while (spent < most && !stop.getAsBoolean());
         return bound;
     }
 

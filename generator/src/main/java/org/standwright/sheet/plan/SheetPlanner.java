@@ -19,6 +19,7 @@ import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.sawing.Sawing;
+import org.standwright.sheet.search.Found;
 import org.standwright.sheet.search.Packing;
 import org.standwright.sheet.search.ScarceStockException;
 import org.standwright.sheet.search.Search;
@@ -69,16 +70,17 @@ public final class SheetPlanner {
             Stock stock, Material material, List<CutLine> lines, CutList cutList, Effort effort) {
         var work = Work.of(stock, lines, cutList.cutting());
         long bound = LowerBound.of(work.job());
+        var found = found(work, bound, effort);
         // lanes come in order, and of equals the first is taken
-        return packings(work, bound, effort).stream()
-                .map(packing -> sawn(material, work, packing, bound, cutList))
+        return found.answers().stream()
+                .map(packing -> sawn(material, work, packing, found.bound(), cutList))
                 .min(Comparator.comparingLong((MaterialPlan plan) -> plan.proof().reached())
                         .thenComparingLong(plan -> -largestOffcut(plan))
                         .thenComparingInt(plan -> plan.setUps().size()))
                 .orElseThrow();
     }
 
-    private static List<Packing> packings(Work work, long bound, Effort effort) {
+    private static Found found(Work work, long bound, Effort effort) {
         try {
             return Search.run(work.job(), bound, effort.budget(), better -> {});
         } catch (ScarceStockException e) {

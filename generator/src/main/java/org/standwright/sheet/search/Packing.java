@@ -7,9 +7,8 @@ import org.standwright.sheet.job.CutTree;
  * An answer to a packing job.
  *
  * @param cost of its boards, as their kinds say
- * @param offcut area of the largest rest, kerf taken off, units²
  */
-public record Packing(List<CutTree> boards, long cost, long offcut) {
+public record Packing(List<CutTree> boards, long cost) {
     public Packing {
         boards = List.copyOf(boards);
     }

@@ -1,5 +1,6 @@
 package org.standwright.sheet.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -8,8 +9,8 @@ import org.standwright.sheet.job.PackingJob;
 /**
  * Finds cut trees for a packing job: a first answer at once, then better ones. Four lanes search side by side, each with
  * its own seed, and tell each other the best after each round of steps, so that the answer does not depend on the number
- * of threads. When the boards cost as little as the bound, or the budget is spent, the lanes clear an offcut as large
- * as they can.
+ * of threads; beside them a prover raises the bound. When the boards cost as little as the bound, or the budget is spent,
+ * the lanes clear an offcut as large as they can.
  */
 public final class Search {
     private static final int LANES = 4;
@@ -18,16 +19,19 @@ public final class Search {
 
     private static final int FEWEST_STEPS = 20;
     private static final int MOST_STEPS = 500;
+    /** Work of the prover in one round. */
+    private static final long PROVING = 1_500_000;
+
     private final Terms terms;
-    private final long goal;
     private final int steps;
     private final Consumer<Packing> improved;
     private final List<Lane> lanes;
+    private final Prover prover;
     private Layout best;
 
     private Search(PackingJob job, long bound, long seed, Consumer<Packing> improved) {
         this.terms = new Terms(job);
-        this.goal = Math.multiplyExact(bound, Terms.DEAR);
+        this.prover = new Prover(job, bound);
         this.steps = Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, ROUND / job.pieceCount()));
         this.improved = improved;
         this.best = FirstLayout.of(terms);
@@ -38,26 +42,35 @@ public final class Search {
     }
 
     /**
-     * Answers, one from each lane; the lanes run in the pool of the calling thread.
+     * Looks for boards of the least cost, then for the largest offcut; the lanes run in the pool of the calling thread.
      *
-     * @param bound no plan costs less: the search stops there
+     * @param bound no plan costs less
      * @param improved is told each better answer as it is found
      * @throws ScarceStockException when the boards do not suffice for all pieces
      */
-    public static List<Packing> run(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
+    public static Found run(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
         var search = new Search(job, bound, budget.seed(), improved);
         for (int round = 0; round < budget.rounds() && !search.isDone() && !budget.over().getAsBoolean(); round++) {
             search.round();
         }
-        return search.answers(budget.offcutRounds());
+        return search.found(budget.offcutRounds());
     }
 
     private boolean isDone() {
-        return best.isComplete() && best.cost() <= goal;
+        return best.isComplete() && best.cost() <= goal();
+    }
+
+    private long goal() {
+        return Math.multiplyExact(prover.bound(), Terms.DEAR);
     }
 
     private void round() {
-        lanes.parallelStream().forEach(lane -> lane.run(steps, goal));
+        long goal = goal();
+        long cost = best.isComplete() ? best.cost() / Terms.DEAR : Long.MAX_VALUE;
+        var work = new ArrayList<Runnable>();
+        lanes.forEach(lane -> work.add(() -> lane.run(steps, goal)));
+        work.add(() -> prover.run(cost, PROVING));
+        work.parallelStream().forEach(Runnable::run);
         for (var lane : lanes) {
             if (isBetter(lane.best(), best)) {
                 best = lane.best();
@@ -81,21 +94,21 @@ public final class Search {
         }
     }
 
-    private List<Packing> answers(int offcutRounds) {
+    private Found found(int offcutRounds) {
         if (!best.isComplete()) {
             throw new ScarceStockException(best.missingArea());
         }
-        var layouts = lanes.parallelStream()
-                .map(lane -> lane.cleared(offcutRounds * steps))
+        var answers = lanes.parallelStream()
+                .map(lane -> packing(lane.cleared(offcutRounds * steps)))
                 .toList();
-        return layouts.stream()
-                .map(this::packing)
-                .toList();
+        return new Found(answers, prover.bound());
     }
 
     private Packing packing(Layout layout) {
         var boards = layout.trees();
-        long cost = boards.stream().mapToLong(board -> terms.kind(board.kind()).cost()).sum();
-        return new Packing(boards, cost, layout.largestOffcut());
+        long cost = boards.stream()
+                .mapToLong(board -> terms.kind(board.kind()).cost())
+                .sum();
+        return new Packing(boards, cost);
     }
 }
