@@ -3,7 +3,7 @@ package org.standwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Saws a board by its list of cuts, knowing nothing but their kerfs, and says what lies on the bench each time. */
+/** Saws a board by its list of cuts and says what lies on the bench each time. */
 final class CutReplay {
     /**
      * One cut as it was made.
@@ -17,16 +17,18 @@ final class CutReplay {
         }
     }
 
+    private final PlannedSheet sheet;
     private final List<Panel> panels = new ArrayList<>();
     private final List<Sawn> sawn = new ArrayList<>();
     private final List<String> faults = new ArrayList<>();
 
-    private CutReplay(Area board) {
-        panels.add(Panel.of(board));
+    private CutReplay(PlannedSheet sheet) {
+        this.sheet = sheet;
+        panels.add(Panel.of(sheet.board()));
     }
 
     static CutReplay of(PlannedSheet sheet) {
-        var replay = new CutReplay(sheet.board());
+        var replay = new CutReplay(sheet);
         sheet.cuts().forEach(replay::saw);
         return replay;
     }
@@ -38,7 +40,7 @@ final class CutReplay {
             return;
         }
         var panel = divided.get(0);
-        var halves = panel.divided(cut);
+        var halves = panel.divided(cut, sheet);
         panels.remove(panel);
         halves.stream().filter(half -> half.area().size() > 0).forEach(panels::add);
         sawn.add(new Sawn(cut, panel, halves));

@@ -92,10 +92,10 @@ final class CutVerifier {
         }
     }
 
-    /** Left by the break-down saw beside every piece, not along one. */
+    /** Left by the break-down saw with an allowance. */
     private boolean isRough(Panel panel, Edge edge) {
-        return panel.origin(edge) == Origin.BREAK_DOWN_SAW
-                && panel.pieces(sheet).noneMatch(piece -> Panel.place(piece.area(), edge) == panel.place(edge));
+        return panel.origin(edge) == Origin.ROUGH
+                && saw.breakDown().filter(hand -> hand.allowance() > 0).isPresent();
     }
 
     private void checkPurpose(Sawn sawn) {

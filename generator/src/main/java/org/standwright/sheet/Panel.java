@@ -5,12 +5,15 @@ import java.util.stream.Stream;
 import org.standwright.part.Edge;
 import org.standwright.sheet.Cut.Direction;
 
-/** What lies on the bench between two cuts, and what each of its edges was made by. */
+/** What lies on the bench between two cuts, and how each of its edges came about. */
 record Panel(Area area, Origin x0, Origin x1, Origin y0, Origin y1) {
+    /** How an edge came about. */
     enum Origin {
         FACTORY,
-        SAW,
-        BREAK_DOWN_SAW
+        /** True: by the saw, or by a hand-held one along the edge of a piece. */
+        SAWN,
+        /** By a hand-held saw beside all pieces. */
+        ROUGH
     }
 
     static Panel of(Area board) {
@@ -76,22 +79,28 @@ record Panel(Area area, Origin x0, Origin x1, Origin y0, Origin y1) {
     }
 
     /** The near half, then the far one; one of them is empty where the blade runs off. */
-    List<Panel> divided(Cut cut) {
+    List<Panel> divided(Cut cut, PlannedSheet sheet) {
         var strip = cut.kerf();
-        var by = cut.tool() == Cut.Tool.SAW ? Origin.SAW : Origin.BREAK_DOWN_SAW;
         if (cut.direction() == Direction.RIP) {
+            var near = new Area(area.x(), area.y(), area.length(), strip.y() - area.y());
+            var far = new Area(area.x(), strip.endY(), area.length(), area.endY() - strip.endY());
             return List.of(
-                    new Panel(new Area(area.x(), area.y(), area.length(), strip.y() - area.y()), x0, x1, y0, by),
-                    new Panel(
-                            new Area(area.x(), strip.endY(), area.length(), area.endY() - strip.endY()),
-                            x0,
-                            x1,
-                            by,
-                            y1));
+                    new Panel(near, x0, x1, y0, by(cut, near, Edge.Y1, sheet)),
+                    new Panel(far, x0, x1, by(cut, far, Edge.Y0, sheet), y1));
         }
+        var near = new Area(area.x(), area.y(), strip.x() - area.x(), area.width());
+        var far = new Area(strip.endX(), area.y(), area.endX() - strip.endX(), area.width());
         return List.of(
-                new Panel(new Area(area.x(), area.y(), strip.x() - area.x(), area.width()), x0, by, y0, y1),
-                new Panel(new Area(strip.endX(), area.y(), area.endX() - strip.endX(), area.width()), by, x1, y0, y1));
+                new Panel(near, x0, by(cut, near, Edge.X1, sheet), y0, y1),
+                new Panel(far, by(cut, far, Edge.X0, sheet), x1, y0, y1));
+    }
+
+    private static Origin by(Cut cut, Area half, Edge edge, PlannedSheet sheet) {
+        boolean isTrue = cut.tool() == Cut.Tool.SAW
+                || sheet.pieces().stream()
+                        .map(PlacedPiece::area)
+                        .anyMatch(piece -> half.holds(piece) && place(piece, edge) == place(half, edge));
+        return isTrue ? Origin.SAWN : Origin.ROUGH;
     }
 
     /** The pieces that are still in it. */

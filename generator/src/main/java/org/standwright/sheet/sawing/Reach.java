@@ -41,7 +41,13 @@ final class Reach {
         if (rims.at(edge).over() == 0 || !blades.reach(direction, rims.along(goal, direction))) {
             return false;
         }
-        return !rims.at(edge).isRough() || goal.reaches(edge) || isInTheWay(edge, goal, rims);
+        return !rims.at(edge).isRough() || goal.reaches(edge) || isFence(edge, rims) || isInTheWay(edge, goal, rims);
+    }
+
+    /** Whether the other edge has to be trued along this one. */
+    private static boolean isFence(Edge edge, Rims rims) {
+        var other = rims.at(Rims.opposite(edge));
+        return other.over() > 0 && !other.isRough();
     }
 
     /** Whether it is the fence's edge, or makes the cuts too long. */
@@ -110,7 +116,8 @@ final class Reach {
         // whether a node keeps an allowance below, above
         var below = new boolean[count];
         var above = new boolean[count];
-        Arrays.fill(below, blades.allowance() > 0);
+        // what a thin blade leaves of a gap stays on the upper strip even without an allowance
+        Arrays.fill(below, true);
         Arrays.fill(above, blades.allowance() > 0);
         while (true) {
             var seams = handSeams(strips, rims, below, above);
@@ -189,7 +196,7 @@ final class Reach {
     }
 
     private Rim rim(Goal.Strips strips, Goal node, Edge edge, int over) {
-        boolean isTrue = !isByHand(strips) || over == 0 && node.reaches(edge);
+        boolean isTrue = !isByHand(strips) || blades.allowance() == 0 || over == 0 && node.reaches(edge);
         return new Rim(over, isTrue ? Rim.Kind.SAWN : Rim.Kind.ROUGH);
     }
 }
