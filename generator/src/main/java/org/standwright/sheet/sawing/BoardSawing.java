@@ -2,41 +2,32 @@ package org.standwright.sheet.sawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.standwright.part.Edge;
 import org.standwright.sheet.Area;
-import org.standwright.sheet.Cut.Direction;
 import org.standwright.sheet.Cut.Purpose;
 import org.standwright.sheet.Cut.Tool;
 import org.standwright.sheet.PlacedPiece;
 
 /** Saws one board down to its goal: steps, pieces and lefts at their places. */
 final class BoardSawing {
+    private static final Rim ROUGH = new Rim(0, Rim.Kind.ROUGH);
+    /** What can be trimmed before all else, as little as possible first. */
     private static final List<List<Edge>> EDGES = List.of(
             List.of(),
             List.of(Edge.Y0, Edge.Y1),
             List.of(Edge.X0, Edge.X1),
             List.of(Edge.Y0, Edge.Y1, Edge.X0, Edge.X1));
 
-    private final int sheet;
     private final Blades blades;
-    private final Set<String> later;
     private final Reach reach;
-    private final List<Step> steps;
+    private final Bench bench;
     private final List<PlacedPiece> pieces = new ArrayList<>();
     private final List<Area> lefts = new ArrayList<>();
 
-    /**
-     * @param sheet index of the board
-     * @param later labels of the pieces that wait
-     * @param steps of the boards before; takes those of this one
-     */
-    BoardSawing(int sheet, Blades blades, Set<String> later, List<Step> steps) {
-        this.sheet = sheet;
+    BoardSawing(Blades blades, Bench bench) {
         this.blades = blades;
-        this.later = later;
+        this.bench = bench;
         this.reach = new Reach(blades);
-        this.steps = steps;
     }
 
     List<PlacedPiece> pieces() {
@@ -121,7 +112,7 @@ final class BoardSawing {
             case X1 -> new Area(at.endX(), panel.y(), width, panel.width());
         };
         var purpose = rim.kind() == Rim.Kind.FACTORY ? Purpose.TRIM : Purpose.RECUT;
-        return step(before, List.of(goal), panel, strip, tool, purpose, Rims.opposite(edge));
+        return bench.cut(before, List.of(goal), panel, strip, tool, purpose, Rims.opposite(edge));
     }
 
     private int kerf(Tool tool) {
@@ -132,37 +123,32 @@ final class BoardSawing {
     private void divide(Goal.Strips strips, Area at, Rims rims, int before) {
         var seams = reach.seams(strips, rims);
         var each = reach.rims(strips, rims, seams);
-        var places = places(strips, at);
-        var after = new ArrayList<Integer>();
+        var places = strips.places(at);
+        var freedBy = new ArrayList<Integer>();
         var panel = rims.around(at);
         var low = rims.at(strips.low());
         int last = before;
         for (int i = 0; i < seams.size(); i++) {
-            var parted = strips.nodes().subList(i, strips.nodes().size());
             for (var cut : seams.get(i).cuts()) {
-                var strip = strip(strips.direction(), places.get(i), panel, cut);
-                last = step(
-                        last,
-                        parted,
-                        panel,
-                        strip,
-                        tool(strips),
-                        Purpose.DIVIDE,
-                        fence(strips, low, rims, panel, strip));
-                if (after.size() == i) {
-                    after.add(last);
-                    parted = parted.subList(1, parted.size());
+                boolean frees = freedBy.size() == i;
+                var parted =
+                        strips.nodes().subList(frees ? i : i + 1, strips.nodes().size());
+                var kerf = strips.kerf(panel, places.get(i), cut);
+                var fence = fence(strips, low, rims, strips.above(panel, kerf).size() == 0);
+                last = bench.cut(last, parted, panel, kerf, tool(strips), Purpose.DIVIDE, fence);
+                if (frees) {
+                    freedBy.add(last);
                 } else {
-                    leave(before(strips.direction(), panel, strip));
+                    leave(strips.below(panel, kerf));
                 }
-                panel = beyond(strips.direction(), panel, strip);
-                low = new Rim(0, Rim.Kind.ROUGH);
+                panel = strips.above(panel, kerf);
+                low = ROUGH;
             }
             low = each.get(i + 1).at(strips.low());
         }
-        after.add(last);
+        freedBy.add(last);
         for (int i = 0; i < places.size(); i++) {
-            saw(strips.nodes().get(i), places.get(i), each.get(i), after.get(i));
+            saw(strips.nodes().get(i), places.get(i), each.get(i), freedBy.get(i));
         }
     }
 
@@ -170,69 +156,8 @@ final class BoardSawing {
         return reach.isByHand(strips) && blades.hand() ? Tool.BREAK_DOWN_SAW : Tool.SAW;
     }
 
-    private static List<Area> places(Goal.Strips strips, Area at) {
-        boolean rip = strips.direction() == Direction.RIP;
-        var places = new ArrayList<Area>();
-        int from = 0;
-        for (var node : strips.nodes()) {
-            places.add(
-                    new Area(rip ? at.x() : at.x() + from, rip ? at.y() + from : at.y(), node.length(), node.width()));
-            from += node.extent(strips.direction()) + strips.gap();
-        }
-        return places;
-    }
-
-    private static Area strip(Direction direction, Area place, Area panel, Seam.Cut cut) {
-        int width = cut.to() - cut.from();
-        return direction == Direction.RIP
-                ? new Area(panel.x(), place.endY() + cut.from(), panel.length(), width)
-                : new Area(place.endX() + cut.from(), panel.y(), width, panel.width());
-    }
-
-    private static Area before(Direction direction, Area panel, Area strip) {
-        return direction == Direction.RIP
-                ? new Area(panel.x(), panel.y(), panel.length(), strip.y() - panel.y())
-                : new Area(panel.x(), panel.y(), strip.x() - panel.x(), panel.width());
-    }
-
-    private static Area beyond(Direction direction, Area panel, Area strip) {
-        return direction == Direction.RIP
-                ? new Area(panel.x(), strip.endY(), panel.length(), panel.endY() - strip.endY())
-                : new Area(strip.endX(), panel.y(), panel.endX() - strip.endX(), panel.width());
-    }
-
     /** The near edge, unless it is rough and the far one is not. */
-    private static Edge fence(Goal.Strips strips, Rim low, Rims rims, Area panel, Area strip) {
-        boolean runsOff =
-                strips.direction() == Direction.RIP ? strip.endY() == panel.endY() : strip.endX() == panel.endX();
+    private static Edge fence(Goal.Strips strips, Rim low, Rims rims, boolean runsOff) {
         return low.isRough() && !rims.at(strips.high()).isRough() && !runsOff ? strips.high() : strips.low();
-    }
-
-    private int step(int before, List<Goal> parted, Area panel, Area strip, Tool tool, Purpose purpose, Edge fence) {
-        int setting = switch (fence) {
-            case Y0 -> strip.y() - panel.y();
-            case Y1 -> panel.endY() - strip.endY();
-            case X0 -> strip.x() - panel.x();
-            case X1 -> panel.endX() - strip.endX();
-        };
-        steps.add(new Step(
-                sheet,
-                before,
-                parted.stream().allMatch(this::waits),
-                Rims.along(fence),
-                strip,
-                tool,
-                purpose,
-                fence,
-                setting));
-        return steps.size() - 1;
-    }
-
-    /** What nobody asked for has no say in it. */
-    private boolean waits(Goal goal) {
-        if (goal instanceof Goal.Item item) {
-            return item.piece().parts().stream().allMatch(part -> later.contains(part.label()));
-        }
-        return !(goal instanceof Goal.Strips strips) || strips.nodes().stream().allMatch(this::waits);
     }
 }

@@ -1,7 +1,9 @@
 package org.standwright.sheet.sawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.standwright.part.Edge;
+import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut.Direction;
 import org.standwright.sheet.PlacedPiece;
 
@@ -48,6 +50,39 @@ sealed interface Goal {
 
         Edge high() {
             return direction == Direction.RIP ? Edge.Y1 : Edge.X1;
+        }
+
+        /** Where the strips lie. */
+        List<Area> places(Area at) {
+            boolean rip = direction == Direction.RIP;
+            var places = new ArrayList<Area>();
+            int from = 0;
+            for (var node : nodes) {
+                places.add(new Area(
+                        rip ? at.x() : at.x() + from, rip ? at.y() + from : at.y(), node.length(), node.width()));
+                from += node.extent(direction) + gap;
+            }
+            return places;
+        }
+
+        /** Through the panel, this far above a strip. */
+        Area kerf(Area panel, Area strip, Seam.Cut cut) {
+            int width = cut.to() - cut.from();
+            return direction == Direction.RIP
+                    ? new Area(panel.x(), strip.endY() + cut.from(), panel.length(), width)
+                    : new Area(strip.endX() + cut.from(), panel.y(), width, panel.width());
+        }
+
+        Area below(Area panel, Area kerf) {
+            return direction == Direction.RIP
+                    ? new Area(panel.x(), panel.y(), panel.length(), kerf.y() - panel.y())
+                    : new Area(panel.x(), panel.y(), kerf.x() - panel.x(), panel.width());
+        }
+
+        Area above(Area panel, Area kerf) {
+            return direction == Direction.RIP
+                    ? new Area(panel.x(), kerf.endY(), panel.length(), panel.endY() - kerf.endY())
+                    : new Area(kerf.endX(), panel.y(), panel.endX() - kerf.endX(), panel.width());
         }
     }
 

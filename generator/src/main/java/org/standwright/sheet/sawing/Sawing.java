@@ -30,7 +30,7 @@ public final class Sawing {
         var boards = new ArrayList<BoardSawing>();
         for (var tree : trees) {
             var empty = new PlannedSheet(from.get(tree.kind()), List.of(), List.of(), List.of());
-            var board = new BoardSawing(boards.size(), blades, later, steps);
+            var board = new BoardSawing(blades, new Bench(boards.size(), later, steps));
             board.sawBoard(Opening.of(tree.root(), blocks, blades), empty.board(), empty.trimmed(saw));
             boards.add(board);
         }
