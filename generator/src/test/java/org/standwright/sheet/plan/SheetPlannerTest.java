@@ -67,6 +67,17 @@ class SheetPlannerTest {
         assertThat(plan.sheets().get(0).offcuts()).isEmpty();
     }
 
+    /** The same for 1220 mm into 3: 404.533 mm, and not a hundredth more; own derivation. */
+    @Test
+    void cutsThreeEqualStripsFromAMetricSheet() {
+        var three = SheetJob.sheet(2440, 1220).kerf(3.2).pieces("A", 2440, 404.533, 3);
+        var wider = SheetJob.sheet(2440, 1220).kerf(3.2).pieces("A", 2440, 404.543, 3);
+
+        assertThat(three.plan().sheets()).hasSize(1);
+        assertThat(three.plan().sheets().get(0).offcuts()).isEmpty();
+        assertThat(wider.plan().sheets()).hasSize(2);
+    }
+
     @Test
     void fitsTwoPiecesAndAKerfExactlyAndNotOneUnitLess() {
         var exact = SheetJob.sheet(1003, 500).kerf(3).pieces("A", 600, 500, 1).pieces("B", 400, 500, 1);
