@@ -1,7 +1,6 @@
 package org.standwright.cutlist;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -46,18 +45,6 @@ class CutListTest {
         assertThat(list.bars()).hasSize(1);
         assertThat(list.bars().get(0).count()).isEqualTo(2);
         assertThat(list.bars().get(0).length(3)).isCloseTo(1006, within(1e-9));
-    }
-
-    /** By hand, bars of 1000 and a kerf of 3: 600 + 3 + 390 fit one bar, 500 + 3 + 390 the next, 390 the last. */
-    @Test
-    void cutsTheLongestPiecesFirstFromTheFirstBarThatHoldsThem() {
-        var small = Part.blank("kicker", OAK, 390, 40);
-        var list = list(small, small, small, Part.blank("runner", OAK, 600, 40), Part.blank("stop", OAK, 500, 40));
-
-        assertThat(list.bars().get(0).bars(1000, 3))
-                .containsExactly(List.of("B", "A"), List.of("C", "A"), List.of("A"));
-        assertThatThrownBy(() -> list.bars().get(0).bars(550, 3))
-                .hasMessageContaining("'runner' is 600.0 mm long, but a bar of 'oak strip' only 550.0 mm");
     }
 
     /** By hand: round a door 2 × 400 + 2 × 300, along a shelf 600, two of each: 4000 mm, with a tenth over 4.4 m. */

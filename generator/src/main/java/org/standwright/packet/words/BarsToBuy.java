@@ -3,10 +3,17 @@ package org.standwright.packet.words;
 import java.util.List;
 import java.util.Optional;
 import org.standwright.cutlist.BarRun;
+import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Hang;
 import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Bar;
+import org.standwright.sheet.SheetUnit;
+import org.standwright.sheet.bar.BarKind;
+import org.standwright.sheet.bar.BarPiece;
+import org.standwright.sheet.bar.BarPlan;
+import org.standwright.sheet.bar.BarPlanner;
+import org.standwright.sheet.bar.CutBar;
 
 /**
  * Bars of one section.
@@ -40,6 +47,34 @@ public record BarsToBuy(BarRun run, Optional<Bar> bar, double kerf) {
 
     /** Labels of what comes from each bar, in cutting order; nothing where the length of a bar is not known. */
     public List<List<String>> plan() {
-        return bar.map(bought -> run.bars(bought.length(), kerf)).orElse(List.of());
+        return barPlan()
+                .map(plan -> plan.bars().stream().map(CutBar::pieces).toList())
+                .orElse(List.of());
+    }
+
+    /**
+     * The fewest bars found, with the proof of how few there could be; empty where the length of a bar is not known.
+     *
+     * @throws IllegalArgumentException if a piece is longer than a bar
+     */
+    public Optional<BarPlan> barPlan() {
+        return bar.map(bought -> {
+            run.lines().forEach(line -> requireShorter(line, bought));
+            var pieces = run.lines().stream()
+                    .filter(line -> line.count() > 0)
+                    .map(line ->
+                            new BarPiece(line.label(), SheetUnit.up(line.part().roughLength()), line.count()))
+                    .toList();
+            var bars = List.of(BarKind.endless(SheetUnit.down(bought.length())));
+            return BarPlanner.plan(pieces, bars, SheetUnit.up(kerf));
+        });
+    }
+
+    private void requireShorter(CutLine line, Bar bought) {
+        double length = line.part().roughLength();
+        if (SheetUnit.up(length) > SheetUnit.down(bought.length())) {
+            throw new IllegalArgumentException("'" + line.part().name() + "' is " + length + " mm long, but a bar of '"
+                    + run.section().name() + "' only " + bought.length() + " mm; buy longer bars.");
+        }
     }
 }
