@@ -17,12 +17,15 @@ final class RandomStands {
     private final boolean metric;
     private final RandomLengths lengths;
     private final boolean inset;
+    /** Wishes that change no size. */
+    private final SplittableRandom wishes;
 
     private RandomStands(long seed, int attempt) {
         this.random = new SplittableRandom(1_000_003 * seed + attempt);
         this.metric = random.nextBoolean();
         this.inset = random.nextBoolean();
         this.lengths = new RandomLengths(random, metric);
+        this.wishes = new SplittableRandom(1_000_033 * seed + attempt);
     }
 
     /** The text of a design file. */
@@ -47,7 +50,7 @@ final class RandomStands {
                   "worktop": { "sheet": %s, "layers": %d, "overhang": { "front": %s, "back": %s, "left": %s, "right": %s } },
                   "cutouts": [%s],
                   "bays": [%s],
-                  "drawers": { "box": %s, "bottom": %s, "front": %s, "hang": %s, "mount": "%s", "gap": %s, "grip": %s%s },
+                  "drawers": { "box": %s, "bottom": %s, "front": %s, "hang": %s, "mount": "%s", "gap": %s, "grip": %s%s%s },
                   "edges": { %s },
                   "screws": { "panel": "%s", "slide": "%s" },
                   "saw": { "kerf": %s, "trim": %s }
@@ -82,6 +85,7 @@ final class RandomStands {
                         lengths.between(2, 4),
                         grip(),
                         lengths.onceIn(3, ", \"rounding\": " + lengths.oneOf("0", "\"1 mm\"", "\"1/16 in\"")),
+                        figure(),
                         edges(),
                         metric ? "screw-4" : "screw-8",
                         metric ? "slide-screw-4" : "slide-screw-6",
@@ -204,6 +208,11 @@ final class RandomStands {
                 ? "{ \"kind\": \"pull\", \"pull\": " + PULL + " }"
                 : "{ \"kind\": \"notch\", \"width\": " + lengths.between(60, 100) + ", \"depth\": "
                         + lengths.between(12, 25) + " }";
+    }
+
+    private String figure() {
+        var grain = wishes.nextInt(3) == 0 ? ", \"frontGrain\": \"upright\"" : "";
+        return grain + (wishes.nextInt(3) == 0 ? ", \"matched\": true" : "");
     }
 
     private String edges() {
