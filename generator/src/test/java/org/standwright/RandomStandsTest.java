@@ -127,7 +127,7 @@ class RandomStandsTest {
         assertThat(stand.stack().sum()).isCloseTo(stand.stack().workingHeight(), within(1e-6));
         Clearances.check(stand.assembly());
 
-        var cutList = CutList.of(stand.assembly(), stand.design().unit());
+        var cutList = CutList.of(stand);
         var plan = SheetPlanner.plan(Stock.of(stand.design()), cutList);
         for (var material : plan.materials()) {
             double onList = cutList.lines().stream()

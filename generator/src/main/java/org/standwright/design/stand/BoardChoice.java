@@ -3,16 +3,19 @@ package org.standwright.design.stand;
 import java.util.Comparator;
 import java.util.List;
 import org.standwright.design.StandDesign;
+import org.standwright.design.frame.Exact;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.design.kit.Trim;
 import org.standwright.geom.Grid;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
+import org.standwright.unit.Units;
 
 /** The boards that parts of one material can be cut from. */
 final class BoardChoice {
     private final List<StockSheet> boards;
+    private final Units units;
     private final Trim trim;
     private final List<String> anyGrain;
 
@@ -20,6 +23,7 @@ final class BoardChoice {
         this.boards = design.boards().stream()
                 .filter(board -> board.material().equals(material))
                 .toList();
+        this.units = design.unit();
         this.trim = design.saw().trim();
         this.anyGrain = design.cutting().anyGrain();
     }
@@ -38,6 +42,20 @@ final class BoardChoice {
         return boards.stream()
                 .min(Comparator.comparingDouble(board -> excess(part, board)))
                 .orElseThrow();
+    }
+
+    /** Its size as it is cut, and that of the nearest board, which does not hold it. */
+    String tooLarge(Part part) {
+        var nearest = nearest(part);
+        return units.length(part.roughLength()) + " x " + units.length(part.roughWidth()) + ", larger than a sheet of "
+                + nearest.name() + " after trimming (" + units.length(nearest.length() - trim.offLength()) + " x "
+                + units.length(nearest.width() - trim.offWidth()) + ")";
+    }
+
+    /** The least board for a length along its grain and a width across it, on the tape. */
+    String leastSheet(double length, double width) {
+        return Exact.up(units, length + trim.offLength()) + " long and " + Exact.up(units, width + trim.offWidth())
+                + " wide";
     }
 
     private double excess(Part part, StockSheet board) {

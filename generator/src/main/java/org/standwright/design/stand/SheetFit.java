@@ -8,9 +8,7 @@ import org.standwright.assembly.Group;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.Hang;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.KeptTogether;
 import org.standwright.design.StandDesign;
-import org.standwright.design.built.PartsTogether;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.frame.PlanChange;
 import org.standwright.design.frame.PlanSize;
@@ -20,7 +18,7 @@ import org.standwright.geom.Grid;
 import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
 
-/** Every part, and every strip of parts, must come out of one board of its material. */
+/** Every part must come out of one board of its material. */
 public final class SheetFit {
     private SheetFit() {}
 
@@ -83,69 +81,23 @@ public final class SheetFit {
         if (boards.fit(part)) {
             return;
         }
-        var units = design.unit();
-        var trim = design.saw().trim();
-        var nearest = boards.nearest(part);
-        var change = smaller(design, placed, nearest, all, least);
+        var change = smaller(design, placed, boards.nearest(part), all, least);
+        var alike = all.stream()
+                .map(PlacedPart::part)
+                .filter(other -> other.material().equals(part.material()))
+                .toList();
+        double length = alike.stream().mapToDouble(Part::roughLength).max().orElseThrow();
+        double width = alike.stream().mapToDouble(Part::roughWidth).max().orElseThrow();
         var ways = new ArrayList<String>();
         ways.add(change.map(way -> "Make " + way.words()).orElse("Make the plan smaller") + ".");
-        ways.add(largerSheet(design, part, all));
+        ways.add("Or use a sheet " + boards.leastSheet(length, width) + " or more.");
         if (boards.fitTurned(part)) {
             ways.add("Or let its grain run either way: name '" + part.name() + "' in \"anyGrain\" of \"cutting\".");
         }
         throw new ImpossibleDesignException(
                 change.map(PlanChange::field).orElse("/plan"),
-                "Part '" + placed.label() + "' is cut " + units.length(part.roughLength()) + " x "
-                        + units.length(part.roughWidth()) + ", larger than a sheet of " + nearest.name()
-                        + " after trimming (" + units.length(nearest.length() - trim.offLength()) + " x "
-                        + units.length(nearest.width() - trim.offWidth()) + ").",
+                "Part '" + placed.label() + "' is cut " + boards.tooLarge(part) + ".",
                 ways);
-    }
-
-    /** The least sheet for all parts of its material. */
-    private static String largerSheet(StandDesign design, Part part, List<PlacedPart> all) {
-        var alike = all.stream()
-                .map(PlacedPart::part)
-                .filter(other -> other.material().equals(part.material()))
-                .toList();
-        var units = design.unit();
-        var trim = design.saw().trim();
-        double length = alike.stream().mapToDouble(Part::roughLength).max().orElseThrow();
-        double width = alike.stream().mapToDouble(Part::roughWidth).max().orElseThrow();
-        return "Or use a sheet " + Exact.up(units, length + trim.offLength()) + " long and "
-                + Exact.up(units, width + trim.offWidth()) + " wide or more.";
-    }
-
-    /** Each strip of parts that stay together within a board of their material. */
-    static void checkStrips(StandDesign design, List<PartsTogether> strips) {
-        for (var strip : strips) {
-            if (!(strip.as() instanceof KeptTogether.OneSheet)) {
-                fits(design, strip);
-            }
-        }
-    }
-
-    private static void fits(StandDesign design, PartsTogether strip) {
-        double over = strip.as() instanceof KeptTogether.OneBlank blank ? 2 * blank.over() : 0;
-        double length = strip.stripLength(design.saw().kerf()) + over;
-        double width = strip.stripWidth(design.saw().kerf()) + over;
-        var first = strip.parts().get(0).part();
-        var block = Part.blank(first.name(), first.material(), length, width);
-        var boards = new BoardChoice(design, first.material());
-        if (!boards.fit(block)) {
-            var units = design.unit();
-            var trim = design.saw().trim();
-            var nearest = boards.nearest(block);
-            throw new ImpossibleDesignException(
-                    strip.field(),
-                    "Parts '" + strip.parts().get(0).label() + "' to '"
-                            + strip.parts().get(strip.parts().size() - 1).label() + "' cut as one strip are "
-                            + units.length(length) + " x " + units.length(width) + ", larger than a sheet of "
-                            + nearest.name() + " after trimming (" + units.length(nearest.length() - trim.offLength())
-                            + " x " + units.length(nearest.width() - trim.offWidth()) + ").",
-                    List.of("Cut them one by one, or use a sheet " + Exact.up(units, length + trim.offLength())
-                            + " long and " + Exact.up(units, width + trim.offWidth()) + " wide or more."));
-        }
     }
 
     /** A plan in which parts fit their sheets, where this one lies along its width or depth and grows with it. */

@@ -90,7 +90,7 @@ public final class StandBuilder {
         var parts = groups.stream().flatMap(group -> group.parts().stream()).toList();
         StockFit.check(design, parts);
         SheetFit.check(design, groups, plan.least());
-        SheetFit.checkStrips(design, PartsTogether.of(design, bays, parts));
+        StripFit.check(design, PartsTogether.of(design, bays, parts));
         var hardware = new ArrayList<>(new StandHardware(frame).list(groups, bays, support));
         hardware.addAll(top.hardware());
         return new Stand(

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Edges;
+import org.standwright.design.FrontGrain;
 import org.standwright.design.Grip;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.Mount;
@@ -37,6 +38,23 @@ class FrontPanelTest {
     void isNotchedAtTheTopOfADoorToo() {
         assertThat(new FrontPanel(notched(100, 25)).door(400, 600).features())
                 .containsExactly(Pocket.through(new Rect(575, 150, 600, 250), 10, "finger notch"));
+    }
+
+    @Test
+    void standsWithItsGrainUprightLikeADoor() {
+        var upright = Draft.of(notched(100, 25), draft -> draft.matched(FrontGrain.UPRIGHT));
+
+        var panel = new FrontPanel(upright).drawer(400, 150);
+
+        assertThat(panel.length()).isEqualTo(150);
+        assertThat(panel.features()).containsExactly(Pocket.through(new Rect(125, 150, 150, 250), 10, "finger notch"));
+        var level = StandBuilder.build(notched(100, 25)).assembly();
+        var stand = StandBuilder.build(upright).assembly();
+        Clearances.check(stand);
+        for (int i = 0; i < level.parts().size(); i++) {
+            assertThat(stand.parts().get(i).box())
+                    .isEqualTo(level.parts().get(i).box());
+        }
     }
 
     @Test
