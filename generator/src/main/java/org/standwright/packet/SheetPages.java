@@ -17,6 +17,9 @@ final class SheetPages {
     /** Room for a title above a figure, mm. */
     private static final double TITLE = 12;
 
+    /** Of a page's rest that a figure is made to fit, mm. */
+    private static final double SHORTEST = 65;
+
     private static final double BETWEEN = 8;
     /** Least width of a title's lines, mm. */
     private static final double LEAST = 70;
@@ -26,8 +29,8 @@ final class SheetPages {
     private final Contents contents;
     private final Flow flow;
     private final SheetFigure style;
-    /** Smallest letters in a figure that shares its row, mm; others go down to the smallest of all. */
-    private static final double LETTERS_BESIDE = 2.0;
+    /** Smallest letters in a figure that is drawn smaller to share a page, mm; others have the smallest of all. */
+    private static final double WHEN_SHARING = 2.0;
 
     /** A figure that waits for another one beside it. */
     private Optional<Named> waiting = Optional.empty();
@@ -81,12 +84,18 @@ final class SheetPages {
 
     private Optional<Figure> beside(PlannedSheet sheet) {
         double width = (flow.upright().width() - BETWEEN) / 2;
-        return style.readable(sheet, width, HALF * flow.upright().height() - TITLE, LETTERS_BESIDE);
+        return style.readable(sheet, width, HALF * flow.upright().height() - TITLE, WHEN_SHARING);
     }
 
+    /** In what is left of the page where that is enough for it, else in half a page. */
     private Optional<Figure> above(PlannedSheet sheet) {
-        return style.readable(
-                sheet, flow.upright().width(), HALF * flow.upright().height() - TITLE, Letters.SMALLEST);
+        double width = flow.upright().width();
+        double half = HALF * flow.upright().height();
+        var inHalf = style.readable(sheet, width, half - TITLE, Letters.SMALLEST);
+        return flow.left() >= half || flow.left() < SHORTEST
+                ? inHalf
+                : style.readable(sheet, width, flow.left() - TITLE, WHEN_SHARING)
+                        .or(() -> inHalf);
     }
 
     /** A page of its own, turned where that shows the board larger. */

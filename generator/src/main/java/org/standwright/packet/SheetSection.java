@@ -43,8 +43,9 @@ final class SheetSection implements Section {
                 + TrimWords.of(plan.saw().trim(), contents.units())
                 + ". The grain runs along the sheet's length, left to right; arrows mark it on the pieces. Pieces lie "
                 + "show face up; the wedge in a corner marks the reference edge with its long side and the reference "
-                + "end with its short one. Sizes in pieces: length along the part's grain × width. Bare areas are "
-                + "waste.");
+                + "end with its short one. Sizes in pieces: length along the part's grain × width. Pieces marked "
+                + "'stage 2' wait until the openings are measured: their cuts are at the end of the cutting order. "
+                + "Bare areas are waste.");
         var sheets = plan.materials().stream()
                 .flatMap(material -> material.sheets().stream())
                 .toList();

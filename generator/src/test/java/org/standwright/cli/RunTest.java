@@ -46,7 +46,9 @@ class RunTest {
         assertThat(session.run("make T/stand.json --out T/o"))
                 .as(session.err.toString())
                 .isZero();
-        assertThat(session.out.toString()).contains("small/stand: ", " kg of wood.", "files written to ");
+        assertThat(session.out.toString())
+                .contains("small/stand: ", " kg of wood.", "files written to ")
+                .containsPattern("  \\S.*: \\d+ sheets?; proved minimal; \\d+\\.\\d % become parts\\.");
         assertThat(session.err.toString()).contains("caution: ");
         assertThat(session.names("o"))
                 .containsExactly(
@@ -54,6 +56,7 @@ class RunTest {
                         "assembly.stl",
                         "cut-list.csv",
                         "cut-list.txt",
+                        "cuts.csv",
                         "hardware.csv",
                         "manifest.json",
                         "packet.pdf",
@@ -67,7 +70,8 @@ class RunTest {
         session.run("make T/stand.json --out T/o --only csv,txt");
         session.write("o/notes.txt", "mine");
         assertThat(session.run("make T/stand.json --out T/o --only csv")).isZero();
-        assertThat(session.names("o")).containsExactly("cut-list.csv", "hardware.csv", "manifest.json", "notes.txt");
+        assertThat(session.names("o"))
+                .containsExactly("cut-list.csv", "cuts.csv", "hardware.csv", "manifest.json", "notes.txt");
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
@@ -171,7 +172,7 @@ class ReportJsonWriterTest {
     @Test
     void leavesTrimAndKerfOnEverySheet() {
         double kerf = report.at("/sheetPlan/kerf").asDouble() - ROUNDING;
-        double trim = report.at("/sheetPlan/trim").asDouble() - ROUNDING;
+        double trim = report.at("/sheetPlan/trim/left").asDouble() - ROUNDING;
         for (var material : report.at("/sheetPlan/materials")) {
             for (var sheet : material.get("sheets")) {
                 var pieces = stream(sheet.get("pieces")).toList();
@@ -180,9 +181,9 @@ class ReportJsonWriterTest {
                     assertThat(start(piece, "x")).isGreaterThanOrEqualTo(trim);
                     assertThat(start(piece, "y")).isGreaterThanOrEqualTo(trim);
                     assertThat(end(piece, "x"))
-                            .isLessThanOrEqualTo(material.get("sheetLength").asDouble() - trim);
+                            .isLessThanOrEqualTo(sheet.get("sheetLength").asDouble() - trim);
                     assertThat(end(piece, "y"))
-                            .isLessThanOrEqualTo(material.get("sheetWidth").asDouble() - trim);
+                            .isLessThanOrEqualTo(sheet.get("sheetWidth").asDouble() - trim);
                     pieces.subList(i + 1, pieces.size())
                             .forEach(other -> assertThat(apart(piece, other)).isGreaterThanOrEqualTo(kerf));
                 }
@@ -193,17 +194,73 @@ class ReportJsonWriterTest {
     @Test
     void yieldsWhatThePiecesCover() {
         for (var material : report.at("/sheetPlan/materials")) {
-            double sheet = material.get("sheetLength").asDouble()
-                    * material.get("sheetWidth").asDouble();
             double covered = stream(material.get("sheets"))
                     .flatMap(planned -> stream(planned.get("pieces")))
-                    .mapToDouble(piece ->
-                            piece.get("length").asDouble() * piece.get("width").asDouble())
+                    .mapToDouble(ReportJsonWriterTest::area)
                     .sum();
-            int sheets = material.get("sheets").size();
-            assertThat(material.get("yield").asDouble()).isCloseTo(covered / sheet / sheets, within(1e-9));
-            assertThat(material.get("lowerBound").asInt()).isBetween(1, sheets);
+            double boards = stream(material.get("sheets"))
+                    .mapToDouble(sheet -> sheet.get("sheetLength").asDouble()
+                            * sheet.get("sheetWidth").asDouble())
+                    .sum();
+            var areas = material.get("yield");
+            assertThat(areas.get("parts").asDouble()).isCloseTo(covered, within(1e-3));
+            assertThat(areas.get("boards").asDouble()).isCloseTo(boards, within(1e-3));
+            assertThat(areas.get("share").asDouble()).isCloseTo(covered / boards, within(1e-9));
+            assertThat(Stream.of("parts", "kerf", "trim", "offcuts", "waste")
+                            .mapToDouble(name -> areas.get(name).asDouble())
+                            .sum())
+                    .isCloseTo(boards, within(1e-3));
         }
+    }
+
+    @Test
+    void saysWhichBoardsItTakesAndHowNearThatIsToTheLeast() {
+        for (var material : report.at("/sheetPlan/materials")) {
+            var proof = material.get("proof");
+            int sheets = material.get("sheets").size();
+            assertThat(proof.get("goal").asText()).isEqualTo("sheets");
+            assertThat(proof.get("reached").asInt()).isEqualTo(sheets);
+            assertThat(proof.get("least").asInt()).isBetween(1, sheets);
+            assertThat(proof.get("proved").asBoolean())
+                    .isEqualTo(proof.get("least").asInt() == sheets);
+            assertThat(sum(material.get("stock"), "count")).isEqualTo(sheets);
+            assertThat(material.at("/stock/0/source").asText()).isEqualTo("bought");
+        }
+    }
+
+    /** Read again from the file alone: every cut is in one set-up of its setting, every piece falls free once. */
+    @Test
+    void everyCutIsInOneSetUpAndEveryPieceFallsFreeOnce() {
+        for (var material : report.at("/sheetPlan/materials")) {
+            var cuts = new TreeMap<String, JsonNode>();
+            var left = new ArrayList<String>();
+            int number = 1;
+            for (var sheet : material.get("sheets")) {
+                for (var cut : sheet.get("cuts")) {
+                    cuts.put(number + "/" + cut.get("number").asInt(), cut);
+                }
+                sheet.get("pieces").forEach(piece -> left.add(piece.get("label").asText()));
+                number++;
+            }
+            for (var setUp : material.get("setUps")) {
+                for (var made : setUp.get("cuts")) {
+                    var cut = cuts.remove(
+                            made.get("sheet").asInt() + "/" + made.get("number").asInt());
+                    assertThat(cut.get("setting")).isEqualTo(setUp.get("setting"));
+                    assertThat(cut.get("direction")).isEqualTo(setUp.get("direction"));
+                    assertThat(cut.get("tool")).isEqualTo(setUp.get("tool"));
+                    made.get("frees")
+                            .forEach(label ->
+                                    assertThat(left.remove(label.asText())).isTrue());
+                }
+            }
+            assertThat(cuts).isEmpty();
+            assertThat(left).isEmpty();
+        }
+    }
+
+    private static double area(JsonNode rectangle) {
+        return rectangle.get("length").asDouble() * rectangle.get("width").asDouble();
     }
 
     @Test

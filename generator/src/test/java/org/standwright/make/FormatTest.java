@@ -35,6 +35,7 @@ class FormatTest {
         assertThat(names)
                 .contains(
                         "cut-list.csv",
+                        "cuts.csv",
                         "hardware.csv",
                         "cut-list.txt",
                         "report.json",
@@ -51,7 +52,7 @@ class FormatTest {
 
     @Test
     void makesOnlyTheFormatsThatAreAskedFor() {
-        assertThat(names(EnumSet.of(Format.CSV))).containsExactly("cut-list.csv", "hardware.csv");
+        assertThat(names(EnumSet.of(Format.CSV))).containsExactly("cut-list.csv", "cuts.csv", "hardware.csv");
         assertThat(names(EnumSet.of(Format.OBJ, Format.PDF))).containsExactly("packet.pdf", "assembly.obj");
     }
 

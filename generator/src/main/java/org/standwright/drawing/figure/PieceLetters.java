@@ -70,7 +70,7 @@ record PieceLetters(Set<String> later, Units units, TextMeasure measure) {
         var size = size(piece);
         var all = new ArrayList<>(List.of(label, size));
         all.addAll(notes(piece));
-        return Inscription.largest(List.of(all), rect, WITH_NOTES, LARGEST, measure)
+        return Inscription.largest(List.of(all, List.of(String.join("  ", all))), rect, WITH_NOTES, LARGEST, measure)
                 .or(() -> Inscription.largest(
                         List.of(List.of(label, size), List.of(label + "  " + size)),
                         rect,

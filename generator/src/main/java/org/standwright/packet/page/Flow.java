@@ -56,6 +56,11 @@ public final class Flow {
         return frame.height();
     }
 
+    /** What this page still holds, mm. */
+    public double left() {
+        return room() - total(held);
+    }
+
     public PageFrame upright() {
         return upright;
     }
