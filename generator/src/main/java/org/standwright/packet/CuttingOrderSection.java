@@ -39,8 +39,11 @@ final class CuttingOrderSection implements Section {
                 + "fence is set from the edge named, as the panel lies on its drawing, to the near side of the kerf. "
                 + "Write each label on its piece as it falls free.");
         CAUTIONS.forEach(caution -> flow.item(Mark.BOX_ONLY, caution));
-        jobs.forEach(
-                job -> print("Cutting order: " + job.material(), job.order().now(), contents, flow));
+        for (var job : jobs) {
+            print("Cutting order: " + job.material(), job.order().now(), contents, flow);
+            shortCuts(job.plan(), contents, flow);
+            blanks(job.plan(), contents, flow);
+        }
         if (jobs.stream().anyMatch(job -> !job.order().later().isEmpty())) {
             flow.heading("Cutting order, second stage");
             flow.paragraph("Wait until the carcass is glued and its openings are measured. Then check each size here "

@@ -7,19 +7,53 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
 import org.standwright.design.Designs;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.part.Banding;
 import org.standwright.part.Bands;
+import org.standwright.part.Edge;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
+import org.standwright.part.SheetGood;
+import org.standwright.sheet.Area;
+import org.standwright.sheet.Cut;
+import org.standwright.sheet.MaterialPlan;
+import org.standwright.sheet.PlacedPiece;
+import org.standwright.sheet.PlannedSheet;
+import org.standwright.sheet.Proof;
+import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
 
 class CsvWritersTest {
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+
+    @Test
+    void writesEveryCutAsARowInTheOrderOfTheSaw() throws IOException {
+        var piece = new PlacedPiece("A", new Area(0, 0, 1000 * 3200, 300 * 3200), false);
+        var cut = new Cut(
+                1,
+                Cut.Direction.RIP,
+                new Area(0, 300 * 3200, 1000 * 3200, 3 * 3200),
+                Cut.Tool.SAW,
+                Cut.Purpose.DIVIDE,
+                Edge.Y0,
+                300 * 3200);
+        var good = new SheetGood(Designs.BOARD_18.material(), 1000, 500, Optional.empty(), Optional.empty());
+        var offcut = new Area(0, 303 * 3200, 1000 * 3200, 197 * 3200);
+        var sheet = new PlannedSheet(StockSheet.bought(good), List.of(piece), List.of(cut), List.of(offcut));
+        var plan = new MaterialPlan(good.material(), List.of(sheet), new Proof(Proof.Goal.SHEETS, 1, 1));
+        CutsCsvWriter.write(new SheetPlan(new Saw(3, 0), List.of(plan)), Set.of(), Units.INCH, out);
+        assertThat(text()).isEqualTo("""
+                material,stage,set-up,cut,sheet,tool,kind,purpose,fence mm,fence,from edge,frees
+                board 18,1,1,1,1,saw,rip,divide,300,11 13/16 in,lower,A; offcut
+                """);
+    }
 
     @Test
     void writesALineOfTheCutListAsARow() throws IOException {

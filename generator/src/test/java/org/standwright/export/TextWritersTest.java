@@ -33,6 +33,7 @@ class TextWritersTest {
                 .anyMatch(line -> line.matches("CAUTION casters: lock all four\\. .*"))
                 .anyMatch(line -> line.matches("\\S+ +2 x +560 +x +\\d+ mm  caster block lower"))
                 .anyMatch(line -> line.matches(" *\\d+ x  board 18 +2440 x 1220 mm +\\d+ % used"))
+                .contains("board 18: 2 sheets; proved minimal")
                 .allMatch(line -> line.equals(line.stripTrailing()));
     }
 

@@ -144,7 +144,8 @@ class PacketTest {
                 .toList();
 
         assertThat(text(boards)).contains("board 18, sheet 1 of 2", "board 18, sheet 2 of 2");
-        assertThat(boards).hasSizeLessThanOrEqualTo(2).allMatch(page -> page.height() > page.width());
+        assertThat(boards).allMatch(page -> page.height() > page.width());
+        assertThat(boards).anyMatch(page -> says(page, "sheet 2 of 2") && says(page, "sheet 1 of 1"));
     }
 
     private static boolean says(Drawing page, String words) {

@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
+import java.util.Locale;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
@@ -20,13 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.Cutting;
 import org.standwright.design.Designs;
-import org.standwright.design.built.Stand;
-import org.standwright.design.kit.BreakDown;
-import org.standwright.design.kit.Keep;
-import org.standwright.design.kit.Saw;
-import org.standwright.design.kit.StockSheet;
-import org.standwright.design.kit.StockSheet.Source;
-import org.standwright.design.kit.Trim;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.drawing.Drawing;
 import org.standwright.drawing.Lettering;
@@ -34,119 +25,111 @@ import org.standwright.drawing.TextMeasure;
 import org.standwright.export.PdfWriter;
 import org.standwright.export.SvgWriter;
 import org.standwright.packet.words.SecondStage;
-import org.standwright.part.SheetGood;
-import org.standwright.sheet.SheetPlan;
-import org.standwright.sheet.Stock;
-import org.standwright.sheet.plan.SheetPlanner;
-import org.standwright.unit.Money;
 
 /** A stand from boards bought and at hand, broken down by a hand-held saw, on paper. */
 class SheetSectionTest {
-    private static final Saw SAW = new Saw(
-            3.2,
-            Trim.all(5),
-            OptionalInt.empty(),
-            Saw.First.EITHER,
-            OptionalDouble.of(1250),
-            OptionalDouble.of(700),
-            300,
-            Optional.of(new BreakDown(2.2, 5)));
-
     private static List<Drawing> pages;
     private static String words;
+    private static String waits;
 
     @BeforeAll
     static void print() throws IOException {
-        pages = pages(StandBuilder.build(Designs.planerStand()));
-        words = words(pages);
-    }
-
-    static List<Drawing> pages(Stand stand) {
+        var stand = StandBuilder.build(Designs.planerStand());
         var list = CutList.of(stand.assembly(), stand.design().unit());
         var later = SecondStage.of(stand).labels(list);
-        var mating = Set.of("G", "H", "I");
-        var whole = new CutList(list.lines(), list.hardware(), new Cutting(later, Set.of(), mating, List.of()));
-        return Packet.pages(stand, whole, plan(stand, whole), Jobs.FINDINGS, List.of());
-    }
-
-    private static SheetPlan plan(Stand stand, CutList list) {
-        var boards = new ArrayList<StockSheet>();
-        for (var good : stand.design().sheets()) {
-            boards.add(bought(good));
-        }
-        boards.add(atHand(Designs.BOARD_18));
-        return SheetPlanner.plan(new Stock(boards, SAW, Keep.USUAL), list);
-    }
-
-    private static StockSheet bought(SheetGood good) {
-        return new StockSheet(
-                good.material().name(),
-                good.material(),
-                good.length(),
-                good.width(),
-                good.material().thickness(),
-                OptionalInt.empty(),
-                Optional.of(Money.parse("62.00 EUR")),
-                Source.BOUGHT);
-    }
-
-    private static StockSheet atHand(SheetGood good) {
-        return new StockSheet(
-                "rest of the bench",
-                good.material(),
-                900,
-                700,
-                17.6,
-                OptionalInt.of(1),
-                Optional.empty(),
-                Source.AT_HAND);
+        waits = new TreeSet<>(later).first();
+        var mating = new Cutting(later, Set.of(), Set.of("Y4"), List.of());
+        pages = Packet.pages(
+                stand,
+                new CutList(list.lines(), list.hardware(), mating),
+                HandSawn.plan(waits),
+                Jobs.FINDINGS,
+                List.of());
+        words = words(pages);
     }
 
     @Test
     void boardsToBuyAndAtHandAreListedWithTheirPrices() {
         assertThat(words)
                 .contains("Count Board From Size Thickness Each Together")
-                .containsPattern("\\d board 18 to buy 2440 × 1220 18 62\\.00 EUR \\d+\\.00 EUR")
-                .contains("Boards with a price together: ");
+                .contains("1 board 18 to buy 2440 × 1220 18 62.00 EUR 62.00 EUR")
+                .contains("1 board 18: rest of the bench at hand 900 × 700 17.6")
+                .contains("Boards with a price together: 62.00 EUR.")
+                .contains("62.00 EUR; proved minimal");
     }
 
+    /** Of 2440 × 1220 + 900 × 700 = 3606800 mm². Blank 1237 × 811 less its cut of 1237 × 4, and so on. */
     @Test
     void whatBecomesOfTheBoardsAddsUp() {
+        double boards = 2440 * 1220 + 900 * 700;
+        double parts = 1193 * 400 + 600 * 811 + 600 * 400 + 1237 * (400 + 407) + 200 * 100;
+        double offcuts = 589 * 811 + 633 * 400 + 696 * 700 + 200 * 596;
         assertThat(words)
-                .contains("Parts Kerf Trim Offcuts Waste Sum")
-                .containsPattern("board 18 \\d sheets?( to buy)?(; proved minimal|, bound \\d, gap \\d)"
-                        + "( \\d+\\.\\d %){5} 100\\.0 %");
+                .containsPattern(String.format(
+                        Locale.ROOT,
+                        "%.1f %% \\d\\.\\d %% \\d\\.\\d %% %.1f %% \\d\\.\\d %% 100\\.0 %%",
+                        100 * parts / boards,
+                        100 * offcuts / boards));
+        assertThat(words)
+                .contains("Offcuts to keep of board 18: 589 × 811 (sheet 1), 633 × 400 (sheet 1), 696 × 700 (sheet 2)");
     }
 
-    /** Shop practice: first the hand-held saw, good face down; then the table saw, good face up. */
     @Test
-    void theCuttingOrderGoesFromTheHandHeldSawToTheSaw() {
+    void boardsAreNamedAndTheirOwnThicknessIsSaid() {
+        assertThat(words)
+                .contains("board 18, sheet 1 of 2")
+                .contains("board 18, sheet 2 of 2 (rest of the bench, at hand, measured 17.6 mm)")
+                .contains(
+                        "sheet 2 is 17.6 mm thick as measured. Pieces of it that sit in dados: Y4. Cut a test dado in "
+                                + "scrap from that sheet before theirs.");
+    }
+
+    /** Shop practice: the hand-held saw first, good face down; then the table saw, good face up. */
+    @Test
+    void theCuttingOrderIsAListOfSetUps() {
         assertThat(words)
                 .containsSubsequence(
-                        "Cutting order",
                         "The saw's own manual",
                         "Cutting order: board 18",
-                        "good face down",
+                        "good face down. Score the line of each crosscut",
                         "leave 5 mm that is recut",
                         "Set-up Cut Guide Done Sheet From Cuts Falls free",
+                        "1 crosscut 1200 1 left 1 ",
                         "Saw: good face up",
                         "Set-up Cut Fence Done Sheet From Cuts Falls free",
-                        "recut");
+                        "2 rip, trim 1215 1 upper 2, 3 ",
+                        "3 crosscut, recut 1193 1 left 4 ",
+                        "4 rip 400 1 lower 5, 6 5: Y1; 6: Y3 + Y3 (blank, parted later)",
+                        "5 crosscut 600 1 left 7 Y2, offcut",
+                        "6 crosscut 200 2 left 9 offcut",
+                        "7 rip 100 2 lower 10 Y4, offcut");
     }
 
     @Test
     void theSecondStageComesLast() {
         assertThat(words)
                 .containsSubsequence(
-                        "Cutting order: ", "Cutting order, second stage", "Wait until the carcass is glued")
-                .containsSubsequence("Cutting order, second stage", "Second stage: ", "Assembly order");
+                        "Cutting order, second stage",
+                        "Wait until the carcass is glued",
+                        "Second stage: board 18",
+                        "8 crosscut 600 1 left 8 " + waits + ", offcut",
+                        "Assembly order");
+    }
+
+    /** The smallest piece is 300 mm; cut 10 runs along 200 mm. */
+    @Test
+    void whatIsTooShortToBePushedIsCautioned() {
+        assertThat(words).contains("Caution, cuts 10 (Y4): what is pushed lies along the fence for less than 300 mm");
     }
 
     @Test
-    void whatIsTooShortToBePushedIsCautioned() {
-        assertThat(words)
-                .containsPattern("Caution, cuts? [\\d, –]+ \\([^)]+\\): what is pushed lies along the fence for less "
-                        + "than 300 mm");
+    void blanksSayHowTheyBecomePieces() {
+        assertThat(words).contains("parted later", "Blank Y3 + Y3, 1237 × 811: machine it whole, then part it");
+    }
+
+    @Test
+    void theKeyTellsTheSawsApart() {
+        assertThat(words).contains("saw cut hand-held saw trim offcut to keep");
     }
 
     @Test
