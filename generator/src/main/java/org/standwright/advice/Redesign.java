@@ -8,6 +8,7 @@ import org.standwright.design.DrawerPlan;
 import org.standwright.design.Place;
 import org.standwright.design.Plan;
 import org.standwright.design.StandDesign;
+import org.standwright.design.StockPlan;
 import org.standwright.design.Worktop;
 import org.standwright.part.SheetGood;
 
@@ -16,17 +17,17 @@ final class Redesign {
     private Redesign() {}
 
     static StandDesign planned(StandDesign from, Place place, Plan plan) {
-        return of(from, place, plan, from.carcass(), from.worktop(), from.bays(), from.drawers());
+        return of(from, place, plan, from.carcass(), from.worktop(), from.bays(), from.drawers(), from.stock());
     }
 
     static StandDesign divided(StandDesign from, List<Bay> bays) {
-        return of(from, from.place(), from.plan(), from.carcass(), from.worktop(), bays, from.drawers());
+        return of(from, from.place(), from.plan(), from.carcass(), from.worktop(), bays, from.drawers(), from.stock());
     }
 
     static StandDesign backIn(StandDesign from, int pieces) {
         var now = from.carcass();
         var carcass = new CarcassPlan(now.sheet(), now.back(), now.housing(), now.fit(), now.joint(), pieces);
-        return of(from, from.place(), from.plan(), carcass, from.worktop(), from.bays(), from.drawers());
+        return of(from, from.place(), from.plan(), carcass, from.worktop(), from.bays(), from.drawers(), from.stock());
     }
 
     /** Every sheet changed, wherever it is used. */
@@ -56,7 +57,8 @@ final class Redesign {
                         drawers.gap(),
                         drawers.bumper(),
                         drawers.grip(),
-                        drawers.rounding()));
+                        drawers.rounding()),
+                BoardsAtHand.of(from.stock(), sheets));
     }
 
     private static StandDesign of(
@@ -66,7 +68,8 @@ final class Redesign {
             CarcassPlan carcass,
             Worktop worktop,
             List<Bay> bays,
-            DrawerPlan drawers) {
+            DrawerPlan drawers,
+            StockPlan stock) {
         return new StandDesign(
                 from.name(),
                 from.unit(),
@@ -84,7 +87,7 @@ final class Redesign {
                 from.edges(),
                 from.screws(),
                 from.saw(),
-                from.stock(),
+                stock,
                 from.cutting(),
                 from.savings());
     }

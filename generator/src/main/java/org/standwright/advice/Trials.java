@@ -13,9 +13,9 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.part.Part;
-import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.plan.PartTooLargeException;
+import org.standwright.sheet.plan.Effort;
+import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.SheetPlanner;
 
 /** Builds, plans and checks changed designs, and counts them. */
@@ -43,31 +43,24 @@ final class Trials {
         try {
             var stand = StandBuilder.build(design);
             var stock = Stock.of(design);
-            var cutList = CutList.of(stand.assembly(), design.unit());
+            var cutList = CutList.of(stand);
             if (!LeastCost.of(stock, SheetPlanner.least(stock, cutList)).canBeLessThan(than)) {
                 return Optional.empty();
             }
-            return Optional.of(new Trial(stand, cutList, quick(stock, cutList)))
+            return Optional.of(new Trial(stand, cutList, SheetPlanner.plan(stock, cutList, Effort.QUICK)))
                     .filter(trial -> trial.cost().isLessThan(than))
                     .filter(trial -> stops.containsAll(stops(trial.stand())));
-        } catch (ImpossibleDesignException | PartTooLargeException refusal) {
+        } catch (ImpossibleDesignException | ImpossiblePlanException refusal) {
             return Optional.empty();
         }
     }
 
     /** The same design with the plan that it gets when it is made, if that still costs less than the design before. */
     Optional<Trial> confirmed(Trial trial) {
-        var plan = usual(Stock.of(trial.stand().design()), trial.cutList());
+        var stock = Stock.of(trial.stand().design());
+        var plan = SheetPlanner.plan(stock, trial.cutList(), Effort.USUAL);
         return Optional.of(new Trial(trial.stand(), trial.cutList(), plan))
                 .filter(better -> better.cost().isLessThan(before.cost()));
-    }
-
-    private static SheetPlan quick(Stock stock, CutList cutList) {
-        return SheetPlanner.plan(stock, cutList);
-    }
-
-    private static SheetPlan usual(Stock stock, CutList cutList) {
-        return SheetPlanner.plan(stock, cutList);
     }
 
     private static Set<String> stops(Stand stand) {

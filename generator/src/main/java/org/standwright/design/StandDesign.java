@@ -34,7 +34,7 @@ public record StandDesign(
         Saw saw,
         StockPlan stock,
         CuttingPlan cutting,
-            Optional<Savings> savings) {
+        Optional<Savings> savings) {
     public StandDesign {
         cutouts = List.copyOf(cutouts);
         bays = List.copyOf(bays);
@@ -67,7 +67,8 @@ public record StandDesign(
                 screws,
                 saw,
                 stock,
-                cutting, savings);
+                cutting,
+                savings);
     }
 
     /** Every sheet good that its parts are cut from, each once, in the order of the carcass, worktop and drawers. */

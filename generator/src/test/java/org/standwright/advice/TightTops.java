@@ -76,7 +76,7 @@ final class TightTops {
     }
 
     static CutList cutList(StandDesign design) {
-        return CutList.of(StandBuilder.build(design).assembly(), design.unit());
+        return CutList.of(StandBuilder.build(design));
     }
 
     static Advice advice(StandDesign design) {

@@ -88,7 +88,8 @@ public final class Designs {
                         new Screw("slide screw 4", 4, 2.5, 4.5, List.of(8.0, 10.0, 13.0, 16.0))),
                 new Saw(3.2, 5),
                 StockPlan.NONE,
-                CuttingPlan.PLAIN, Optional.empty());
+                CuttingPlan.PLAIN,
+                Optional.empty());
     }
 
     /** Full-extension slides from 250 to 600 mm in steps of 50. */

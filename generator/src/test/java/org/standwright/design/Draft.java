@@ -144,7 +144,8 @@ public final class Draft {
                 screws,
                 saw,
                 stock,
-                cutting, savings);
+                cutting,
+                savings);
     }
 
     /** A machine whose facts a test may change one by one. */

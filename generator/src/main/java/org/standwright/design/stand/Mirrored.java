@@ -48,7 +48,8 @@ final class Mirrored {
                 design.screws(),
                 design.saw(),
                 design.stock(),
-                design.cutting(), design.savings());
+                design.cutting(),
+                design.savings());
     }
 
     /** The JSON pointer of a field, as written, for one of the mirrored design. */

@@ -55,9 +55,7 @@ final class Lane {
 
     /** Its best layout with as large an offcut as it can clear in so many steps. */
     Layout cleared(int steps) {
-        return best.isComplete()
-                ? new OffcutSearch(terms, best, search(~seed, lanes + lane)).run(steps)
-                : best;
+        return best.isComplete() ? new OffcutSearch(terms, best, search(~seed, lanes + lane)).run(steps) : best;
     }
 
     /** @param owner the searches of all lanes share boards, so each needs owners of its own */

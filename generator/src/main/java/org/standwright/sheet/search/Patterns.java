@@ -24,7 +24,8 @@ final class Patterns {
         for (int i = 0; i < layout.count() && boards.size() < MOST; i++) {
             var board = layout.board(i);
             if (board.owner() == owner
-                    && board.pieceArea() >= LEAST_FILL * terms.kind(board.kind()).area()
+                    && board.pieceArea()
+                            >= LEAST_FILL * terms.kind(board.kind()).area()
                     && marks.add(board.mark() + board.kind())) {
                 boards.add(board);
             }

@@ -27,7 +27,11 @@ final class RandomPack {
         for (int i = random.nextInt(3); i > 0; i--) {
             int count = random.nextBoolean() ? BoardKind.UNLIMITED : between(1, 3);
             kinds.add(new BoardKind(
-                    between(20, 150), between(20, 120), count, random.nextInt(3) * between(1, 9), random.nextBoolean()));
+                    between(20, 150),
+                    between(20, 120),
+                    count,
+                    random.nextInt(3) * between(1, 9),
+                    random.nextBoolean()));
         }
         var first = kinds.get(0);
         var types = new ArrayList<PieceType>();

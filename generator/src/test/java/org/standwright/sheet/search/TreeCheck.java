@@ -106,7 +106,8 @@ final class TreeCheck {
         if (sum != (rip ? split.width() : split.length())) {
             faults.add("nodes that do not add up to their split");
         }
-        long rests = split.nodes().stream().filter(CutNode.Rest.class::isInstance).count();
+        long rests =
+                split.nodes().stream().filter(CutNode.Rest.class::isInstance).count();
         if (split.nodes().size() < 2 || rests > 1) {
             faults.add("a split of one node, or of two rests");
         }
