@@ -170,7 +170,7 @@ public final class PackingBench {
         long start = now();
         long end = start + (long) (seconds * 1e9);
         long bound = LowerBound.of(job);
-        var budget = new Budget(Integer.MAX_VALUE, 0, 1000L * seed, () -> now() > end);
+        var budget = Budget.until(() -> now() > end, 0, 1000L * seed);
         var found = Search.run(job, bound, budget, better -> {});
         return new Result((int) found.answers().get(0).cost(), found.bound(), (now() - start) / 1e9);
     }

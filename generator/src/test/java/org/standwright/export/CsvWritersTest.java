@@ -48,7 +48,7 @@ class CsvWritersTest {
         var offcut = new Area(0, 303 * 3200, 1000 * 3200, 197 * 3200);
         var sheet = new PlannedSheet(StockSheet.bought(good), List.of(piece), List.of(cut), List.of(offcut));
         var plan = new MaterialPlan(good.material(), List.of(sheet), new Proof(Proof.Goal.SHEETS, 1, 1));
-        CutsCsvWriter.write(new SheetPlan(new Saw(3, 0), List.of(plan)), Set.of(), Units.INCH, out);
+        CutsCsvWriter.write(new SheetPlan(new Saw(3, 0), List.of(plan), true), Set.of(), Units.INCH, out);
         assertThat(text()).isEqualTo("""
                 material,stage,set-up,cut,sheet,tool,kind,purpose,fence mm,fence,from edge,frees
                 board 18,1,1,1,1,saw,rip,divide,300,11 13/16 in,lower,A; offcut

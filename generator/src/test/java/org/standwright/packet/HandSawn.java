@@ -49,7 +49,8 @@ final class HandSawn {
         return new SheetPlan(
                 SAW,
                 List.of(new MaterialPlan(
-                        Designs.BOARD_18.material(), sheets, new Proof(Proof.Goal.MONEY, 62_000, 62_000))));
+                        Designs.BOARD_18.material(), sheets, new Proof(Proof.Goal.MONEY, 62_000, 62_000))),
+                true);
     }
 
     private static PlannedSheet broken(String waits) {

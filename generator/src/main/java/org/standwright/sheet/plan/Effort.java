@@ -30,6 +30,6 @@ public record Effort(int rounds, int offcutRounds, double seconds, boolean isRep
             return Budget.rounds(rounds, offcutRounds);
         }
         long end = System.nanoTime() + (long) (seconds * 1e9);
-        return Budget.until(() -> System.nanoTime() - end > 0, offcutRounds);
+        return Budget.until(() -> System.nanoTime() - end > 0, offcutRounds, Budget.SEED);
     }
 }

@@ -326,6 +326,24 @@ final class Board {
         return largest;
     }
 
+    boolean has(int type) {
+        return piece(type) != NONE;
+    }
+
+    /** Takes one piece of the type off, which must be there. */
+    void removeOne(int type, int[] missing) {
+        remove(piece(type), missing);
+    }
+
+    private int piece(int type) {
+        for (int node = 0; node < end; node += FIELDS) {
+            if (at[node + WHAT] == type) {
+                return node;
+            }
+        }
+        return NONE;
+    }
+
     /** Counts its pieces by type. */
     int[] counts() {
         var counts = new int[terms.types()];

@@ -1,25 +1,33 @@
 package org.standwright.sheet.search;
 
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.BooleanSupplier;
 
 /**
  * How long a search goes on.
  *
+ * @param lanes searches side by side
  * @param rounds at most; lanes tell each other their best after each
  * @param offcutRounds that each lane spends on its largest offcut in the end
  * @param seed of the first lane
  * @param over asked after each round; a clock behind it makes the result depend on the machine
  */
-public record Budget(int rounds, int offcutRounds, long seed, BooleanSupplier over) {
-    private static final long SEED = 42;
+public record Budget(int lanes, int rounds, int offcutRounds, long seed, BooleanSupplier over) {
+    public static final long SEED = 42;
+
+    private static final int LANES = 4;
 
     /** So many rounds, with the same result everywhere. */
     public static Budget rounds(int rounds, int offcutRounds) {
-        return new Budget(rounds, offcutRounds, SEED, () -> false);
+        return new Budget(LANES, rounds, offcutRounds, SEED, () -> false);
     }
 
-    /** Until it is told to stop. */
-    public static Budget until(BooleanSupplier over, int offcutRounds) {
-        return new Budget(Integer.MAX_VALUE, offcutRounds, SEED, over);
+    /** Until it is told to stop, with a lane for each thread of the calling pool, though not more than there are. */
+    public static Budget until(BooleanSupplier over, int offcutRounds, long seed) {
+        int threads = ForkJoinTask.inForkJoinPool()
+                ? ForkJoinTask.getPool().getParallelism()
+                : ForkJoinPool.getCommonPoolParallelism() + 1;
+        return new Budget(Math.min(LANES, threads), Integer.MAX_VALUE, offcutRounds, seed, over);
     }
 }

@@ -129,6 +129,27 @@ final class Layout {
         cost += terms.cost[board.kind()];
     }
 
+    /** Adds a board and counts its pieces off those that are missing, below zero where they are too many. */
+    void lay(Board board) {
+        add(board);
+        int[] counts = board.counts();
+        for (int type = 0; type < counts.length; type++) {
+            missing[type] -= counts[type];
+        }
+    }
+
+    /** Takes pieces off that are there too often. */
+    void takeSurplusOff() {
+        for (int type = 0; type < missing.length; type++) {
+            for (int i = 0; i < count && missing[type] < 0; i++) {
+                while (missing[type] < 0 && boards[i].has(type)) {
+                    own(i).removeOne(type, missing);
+                }
+            }
+        }
+        dropUnused();
+    }
+
     void place(int type) {
         missing[type]--;
     }

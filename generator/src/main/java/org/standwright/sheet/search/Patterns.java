@@ -1,19 +1,19 @@
 package org.standwright.sheet.search;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Well filled boards that a lane came by, each set of pieces once. */
+/** Boards that a lane came by, each set of pieces once; when there are too many, the better filled half stays. */
 final class Patterns {
-    private static final int MOST = 5000;
-    /** Share of its area that a board's pieces cover at least. */
-    private static final double LEAST_FILL = 0.7;
+    private static final int MOST = 4000;
 
     private final Terms terms;
     private final Set<Long> marks = new HashSet<>();
     private final List<Board> boards = new ArrayList<>();
+    private double leastFill = 0.6;
 
     Patterns(Terms terms) {
         this.terms = terms;
@@ -21,15 +21,26 @@ final class Patterns {
 
     /** Adds the boards that this owner changed. */
     void collect(Layout layout, long owner) {
-        for (int i = 0; i < layout.count() && boards.size() < MOST; i++) {
+        for (int i = 0; i < layout.count(); i++) {
             var board = layout.board(i);
-            if (board.owner() == owner
-                    && board.pieceArea()
-                            >= LEAST_FILL * terms.kind(board.kind()).area()
-                    && marks.add(board.mark() + board.kind())) {
+            if (board.owner() == owner && fill(board) >= leastFill && marks.add(board.mark())) {
                 boards.add(board);
             }
         }
+        if (boards.size() > MOST) {
+            keepTheBetterHalf();
+        }
+    }
+
+    private void keepTheBetterHalf() {
+        boards.sort(Comparator.comparingDouble(this::fill).reversed());
+        leastFill = fill(boards.get(MOST / 2));
+        boards.subList(MOST / 2, boards.size()).clear();
+    }
+
+    /** Share of its area that a board's pieces cover. */
+    private double fill(Board board) {
+        return (double) board.pieceArea() / terms.kind(board.kind()).area();
     }
 
     List<Board> boards() {

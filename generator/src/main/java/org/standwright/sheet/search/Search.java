@@ -13,14 +13,16 @@ import org.standwright.sheet.job.PackingJob;
  * the lanes clear an offcut as large as they can.
  */
 public final class Search {
-    private static final int LANES = 4;
     /** Steps of one lane in one round, times pieces: a step of a larger job takes longer. */
     private static final int ROUND = 30_000;
 
     private static final int FEWEST_STEPS = 20;
     private static final int MOST_STEPS = 500;
-    /** Work of the prover in one round. */
-    private static final long PROVING = 1_500_000;
+    /** Rounds from one choice among all boards met to the next. */
+    private static final int CHOOSING = 40;
+
+    /** Work of the prover in one round, for each lane. */
+    private static final long PROVING = 400_000;
 
     private final Terms terms;
     private final int steps;
@@ -28,15 +30,16 @@ public final class Search {
     private final List<Lane> lanes;
     private final Prover prover;
     private Layout best;
+    private int round;
 
-    private Search(PackingJob job, long bound, long seed, Consumer<Packing> improved) {
+    private Search(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
         this.terms = new Terms(job);
         this.prover = new Prover(job, bound);
         this.steps = Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, ROUND / job.pieceCount()));
         this.improved = improved;
         this.best = FirstLayout.of(terms);
-        this.lanes = IntStream.range(0, LANES)
-                .mapToObj(lane -> new Lane(terms, best, seed + lane, lane, LANES))
+        this.lanes = IntStream.range(0, budget.lanes())
+                .mapToObj(lane -> new Lane(terms, best, budget.seed() + lane, lane, budget.lanes()))
                 .toList();
         tell();
     }
@@ -49,8 +52,10 @@ public final class Search {
      * @throws ScarceStockException when the boards do not suffice for all pieces
      */
     public static Found run(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
-        var search = new Search(job, bound, budget.seed(), improved);
-        for (int round = 0; round < budget.rounds() && !search.isDone() && !budget.over().getAsBoolean(); round++) {
+        var search = new Search(job, bound, budget, improved);
+        while (search.round < budget.rounds()
+                && !search.isDone()
+                && !budget.over().getAsBoolean()) {
             search.round();
         }
         return search.found(budget.offcutRounds());
@@ -69,7 +74,7 @@ public final class Search {
         long cost = best.isComplete() ? best.cost() / Terms.DEAR : Long.MAX_VALUE;
         var work = new ArrayList<Runnable>();
         lanes.forEach(lane -> work.add(() -> lane.run(steps, goal)));
-        work.add(() -> prover.run(cost, PROVING));
+        work.add(() -> prover.run(cost, lanes.size() * PROVING));
         work.parallelStream().forEach(Runnable::run);
         for (var lane : lanes) {
             if (isBetter(lane.best(), best)) {
@@ -77,11 +82,22 @@ public final class Search {
                 tell();
             }
         }
+        if (++round % CHOOSING == 0 && best.isComplete() && !isDone()) {
+            choose();
+        }
         for (var lane : lanes) {
             if (isBetter(best, lane.best())) {
                 lane.adopt(best);
             }
         }
+    }
+
+    private void choose() {
+        var patterns = lanes.stream().map(Lane::patterns).toList();
+        new Choice(terms, best, patterns).cheaper(-round).ifPresent(cheaper -> {
+            best = cheaper;
+            tell();
+        });
     }
 
     private static boolean isBetter(Layout layout, Layout than) {

@@ -181,7 +181,7 @@ final class Shop {
         return SheetPlanVerifier.faults(
                 new Stock(from, saw, KEEP),
                 new CutList(lines, List.of(), new Cutting(later, free, mating, together)),
-                new SheetPlan(saw, List.of(plan)));
+                new SheetPlan(saw, List.of(plan), true));
     }
 
     /** 'sheet 1: rip 200 from Y0: A, offcut' for each cut in order; those of one setting in one line. */

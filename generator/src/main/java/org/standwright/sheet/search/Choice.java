@@ -1,0 +1,71 @@
+package org.standwright.sheet.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import org.standwright.sheet.cover.Pattern;
+import org.standwright.sheet.cover.PatternCover;
+
+/**
+ * Puts boards that the lanes came by at different times together to a cheaper layout, if there is one among them: a set
+ * cover. Pieces that are there too often then come off again.
+ */
+final class Choice {
+    /** Boards to choose from: more are too many for the linear programs. */
+    private static final int MOST_BOARDS = 800;
+
+    private static final int MOST_NODES = 40;
+
+    private final Terms terms;
+    private final Layout best;
+    private final List<Board> boards = new ArrayList<>();
+
+    /** @param best layout so far, without a missing piece */
+    Choice(Terms terms, Layout best, List<Patterns> patterns) {
+        this.terms = terms;
+        this.best = best;
+        var marks = new HashSet<Long>();
+        for (int i = 0; i < best.count(); i++) {
+            add(best.board(i), marks);
+        }
+        int own = boards.size();
+        patterns.forEach(some -> some.boards().forEach(board -> add(board, marks)));
+        boards.subList(own, boards.size()).sort(Comparator.comparingDouble(this::fill).reversed());
+        boards.subList(Math.min(MOST_BOARDS, boards.size()), boards.size()).clear();
+    }
+
+    private void add(Board board, HashSet<Long> marks) {
+        if (marks.add(board.mark())) {
+            boards.add(board);
+        }
+    }
+
+    private double fill(Board board) {
+        return (double) board.pieceArea() / terms.kind(board.kind()).area();
+    }
+
+    /** A layout that costs less, no piece missing. Its boards belong to {@code owner}. */
+    Optional<Layout> cheaper(long owner) {
+        var patterns = boards.stream()
+                .map(board -> new Pattern(board.counts(), terms.cost[board.kind()], board.kind()))
+                .toList();
+        int[] needed = terms.job.types().stream().mapToInt(type -> type.count()).toArray();
+        int[] available = terms.job.kinds().stream().mapToInt(kind -> kind.count()).toArray();
+        return PatternCover.cheaper(patterns, needed, available, best.cost(), MOST_NODES)
+                .map(uses -> layout(uses, owner));
+    }
+
+    private Layout layout(int[] uses, long owner) {
+        var layout = Layout.empty(terms);
+        layout.take(layout, owner);
+        for (int i = 0; i < uses.length; i++) {
+            for (int use = 0; use < uses[i]; use++) {
+                layout.lay(boards.get(i));
+            }
+        }
+        layout.takeSurplusOff();
+        return layout;
+    }
+}
