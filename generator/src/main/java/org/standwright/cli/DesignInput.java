@@ -7,6 +7,7 @@ import org.standwright.design.ImpossibleDesignException;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.make.Product;
+import org.standwright.sheet.plan.Effort;
 import org.standwright.unit.Units;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -34,9 +35,14 @@ final class DesignInput {
      * @throws DesignFileException with all that is wrong with the file, or the reason why it cannot be built
      */
     Product product() {
+        return product(Effort.USUAL);
+    }
+
+    /** The same with this much effort for the sheet plan. */
+    Product product(Effort effort) {
         var read = DesignFiles.read(file, presets.besides(file.toAbsolutePath().getParent()));
         try {
-            return Product.of(unit.map(read.design()::readIn).orElse(read.design()));
+            return Product.of(unit.map(read.design()::readIn).orElse(read.design()), effort);
         } catch (ImpossibleDesignException refusal) {
             throw new DesignFileException(List.of(read.problem(refusal)));
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.standwright.check.Severity;
 import org.standwright.make.Format;
@@ -11,6 +12,7 @@ import org.standwright.make.HeadStart;
 import org.standwright.make.OutputFile;
 import org.standwright.make.OutputFolder;
 import org.standwright.make.Product;
+import org.standwright.sheet.plan.Effort;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,6 +49,15 @@ final class MakeCommand implements Callable<Integer> {
             description = "Write these formats alone, parted by commas: ${COMPLETION-CANDIDATES}.")
     private List<Format> only = List.of(Format.values());
 
+    @Option(
+            names = "--plan-seconds",
+            paramLabel = "N",
+            converter = PlanSeconds.class,
+            description =
+                    "Search for better sheet plans for 0.1 to 3600 seconds a material. The plan then depends on the"
+                            + " machine and is not repeatable; the report says so.")
+    private Optional<Effort> effort;
+
     @Option(names = "--quiet", description = "Say nothing but errors and what stops the design from being built.")
     private boolean quiet;
 
@@ -64,7 +75,7 @@ final class MakeCommand implements Callable<Integer> {
         HeadStart.begin();
         var target = OutputFolder.at(folder);
         target.check();
-        var product = progress.during("Working out", input::product);
+        var product = progress.during("Working out", () -> input.product(effort.orElse(Effort.USUAL)));
         var files = progress.during("Drawing up", () -> Format.ready(EnumSet.copyOf(only), product));
         tell(product, files, progress.writing(files, target::replaceWith));
         return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;

@@ -111,6 +111,9 @@ public final class CutListTextWriter {
     private String boughtAs(BarsToBuy bars) {
         return bars.bar()
                 .map(bar -> ", " + bars.plan().size() + " x " + units.length(bar.length())
+                        + bars.barPlan()
+                                .map(plan -> " (" + ProofWords.ofBars(plan.proof()) + ")")
+                                .orElse("")
                         + bar.price().map(each -> ", " + each + " each").orElse(""))
                 .orElse("");
     }

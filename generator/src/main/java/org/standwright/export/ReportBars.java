@@ -25,6 +25,7 @@ final class ReportBars {
         bars.bar().ifPresent(bar -> {
             node.put("barLength", bar.length());
             bar.price().ifPresent(price -> node.put("price", price.toString()));
+            bars.barPlan().ifPresent(plan -> node.set("proof", ReportSheets.proof(plan.proof())));
             var plan = node.putArray("bars");
             bars.plan().forEach(labels -> plan.add(JsonShapes.words(labels)));
         });

@@ -34,6 +34,7 @@ final class ReportSheets {
     static ObjectNode plan(SheetPlan plan, Set<String> waiting) {
         var saw = plan.saw();
         var node = JsonShapes.object().put("kerf", saw.kerf());
+        node.put("repeatable", plan.isRepeatable());
         node.set("trim", JsonShapes.plain(saw.trim()));
         node.set(
                 "prices",
@@ -73,8 +74,8 @@ final class ReportSheets {
         return node;
     }
 
-    /** Counted in sheets, thousandths of a currency's unit, or mm². */
-    private static ObjectNode proof(Proof proof) {
+    /** Counted in sheets or bars, thousandths of a currency's unit, or mm². */
+    static ObjectNode proof(Proof proof) {
         return JsonShapes.object()
                 .put("goal", JsonShapes.word(proof.goal()))
                 .put("reached", proof.reached())

@@ -22,6 +22,7 @@ import org.standwright.export.ReportJsonWriter;
 import org.standwright.packet.words.SecondStage;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.plan.Effort;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.solid.AssemblySolids;
@@ -36,7 +37,12 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
 
     /** Works a design out for files. Throws as {@link #of(StandDesign, Fineness)} does. */
     public static Product of(StandDesign design) {
-        return of(design, Fineness.FILE);
+        return of(design, Effort.USUAL);
+    }
+
+    /** The same with this much effort for the sheet plan. */
+    public static Product of(StandDesign design, Effort effort) {
+        return of(design, effort, assembly -> AssemblySolids.begin(assembly, Fineness.FILE));
     }
 
     /**
@@ -45,27 +51,27 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
      * @throws org.standwright.design.ImpossibleDesignException when it cannot be built
      */
     public static Product of(StandDesign design, Fineness fineness) {
-        return of(design, assembly -> AssemblySolids.begin(assembly, fineness));
+        return of(design, Effort.USUAL, assembly -> AssemblySolids.begin(assembly, fineness));
     }
 
     /** Works an edited design out as {@link #of} does; solids of parts that are still the same are taken over. */
     public Product edited(StandDesign design) {
-        return of(design, solids::beginRebuilding);
+        return of(design, Effort.USUAL, solids::beginRebuilding);
     }
 
-    private static Product of(StandDesign design, Function<Assembly, Supplier<AssemblySolids>> begin) {
+    private static Product of(StandDesign design, Effort effort, Function<Assembly, Supplier<AssemblySolids>> begin) {
         var stand = StandBuilder.build(design);
         var building = begin.apply(stand.assembly());
         var cutList = CutList.of(stand);
-        var plan = planned(design, cutList);
+        var plan = planned(design, cutList, effort);
         var solids = building.get();
         return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()));
     }
 
     /** A job that no plan can do is a design that cannot be built. */
-    private static SheetPlan planned(StandDesign design, CutList cutList) {
+    private static SheetPlan planned(StandDesign design, CutList cutList, Effort effort) {
         try {
-            return SheetPlanner.plan(Stock.of(design), cutList);
+            return SheetPlanner.plan(Stock.of(design), cutList, effort);
         } catch (ImpossiblePlanException refusal) {
             throw new ImpossibleDesignException(refusal.field(), refusal.getMessage(), List.of());
         }

@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
+import org.standwright.design.kit.Bar;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
 import org.standwright.packet.words.BarsToBuy;
 import org.standwright.packet.words.MemberNames;
+import org.standwright.packet.words.ProofWords;
 import org.standwright.packet.words.SecondStage;
+import org.standwright.sheet.bar.BarPlan;
 import org.standwright.unit.Units;
 
 /** What to cut from bars. */
@@ -40,11 +43,14 @@ final class BarSection implements Section {
                         Column.figures("Length"),
                         Column.prose("Notes")),
                 bars.run().lines().stream().map(line -> row(line, later, units)).toList()));
-        var plan = new ArrayList<String>();
-        bars.plan().forEach(labels -> plan.add("bar " + (plan.size() + 1) + ": " + String.join(", ", labels)));
-        bars.bar()
-                .ifPresent(bar -> flow.paragraph("From bars of " + units.length(bar.length()) + ", "
-                        + bars.plan().size() + " to buy: " + String.join("; ", plan) + "."));
+        bars.bar().ifPresent(bar -> bars.barPlan().ifPresent(plan -> flow.paragraph(words(bar, plan, units))));
+    }
+
+    private static String words(Bar bar, BarPlan plan, Units units) {
+        var cut = new ArrayList<String>();
+        plan.bars().forEach(each -> cut.add("bar " + (cut.size() + 1) + ": " + String.join(", ", each.pieces())));
+        return "From bars of " + units.length(bar.length()) + ", " + cut.size() + " to buy ("
+                + ProofWords.ofBars(plan.proof()) + "): " + String.join("; ", cut) + ".";
     }
 
     private static List<String> row(CutLine line, SecondStage later, Units units) {

@@ -118,10 +118,11 @@ final class CuttingOrderSection implements Section {
                     .flatMap(cut -> cut.parts().stream())
                     .distinct()
                     .collect(Collectors.joining(", "));
-            flow.paragraph("Caution, cuts " + SawWords.runs(numbers) + " (" + parts
-                    + "): what is pushed lies along the fence for less than "
-                    + contents.units().length(contents.plan().saw().smallestPiece())
-                    + ", the least for this saw. Clamp it in a sled, or cut it by hand.");
+            flow.paragraph(
+                    "Caution, " + (numbers.size() == 1 ? "cut " : "cuts ") + SawWords.runs(numbers) + " (" + parts
+                            + "): what is pushed lies along the fence for less than "
+                            + contents.units().length(contents.plan().saw().smallestPiece())
+                            + ", the least for this saw. Clamp it in a sled, or cut it by hand.");
         }
     }
 

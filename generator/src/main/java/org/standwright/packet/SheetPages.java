@@ -21,6 +21,9 @@ final class SheetPages {
     private static final double SHORTEST = 65;
 
     private static final double BETWEEN = 8;
+    /** Times smaller than life that a figure is drawn at most to share a row. */
+    private static final double SMALLEST_SCALE = 20;
+
     /** Least width of a title's lines, mm. */
     private static final double LEAST = 70;
     /** Share of an upright page that one of two figures above each other takes. */
@@ -84,6 +87,9 @@ final class SheetPages {
 
     private Optional<Figure> beside(PlannedSheet sheet) {
         double width = (flow.upright().width() - BETWEEN) / 2;
+        if (sheet.from().length() > SMALLEST_SCALE * width) {
+            return Optional.empty();
+        }
         return style.readable(sheet, width, HALF * flow.upright().height() - TITLE, WHEN_SHARING);
     }
 

@@ -37,6 +37,9 @@ final class SheetSection implements Section {
         flow.lead("What becomes of the boards. No plan can do with less than the bound; a better plan could save the "
                 + "gap at most.");
         flow.table(yields(contents));
+        if (!plan.isRepeatable()) {
+            flow.paragraph("The clock ended the search for these plans: working them out again may give others.");
+        }
         plan.materials().forEach(material -> offcuts(material, contents.units(), flow));
         plan.materials().forEach(material -> thicknesses(material, contents, flow));
         flow.paragraph("Kerf " + contents.exact(plan.saw().kerf()) + ", "

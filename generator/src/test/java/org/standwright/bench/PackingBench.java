@@ -82,8 +82,7 @@ public final class PackingBench {
                 var words = line.split("\t");
                 known.put(
                         words[0],
-                        new Result(
-                                Integer.parseInt(words[1]), Long.parseLong(words[2]), Double.parseDouble(words[3])));
+                        new Result(Integer.parseInt(words[1]), Long.parseLong(words[2]), Double.parseDouble(words[3])));
             }
         }
     }
@@ -125,7 +124,8 @@ public final class PackingBench {
                 total[i] += sum[i];
             }
             row(String.valueOf(kind), sum);
-            published.forEach(name -> System.out.printf(" %10s", PUBLISHED.get(name).getOrDefault(kind, 0)));
+            published.forEach(
+                    name -> System.out.printf(" %10s", PUBLISHED.get(name).getOrDefault(kind, 0)));
             System.out.println();
         });
         row("sum", total);
@@ -138,8 +138,7 @@ public final class PackingBench {
     }
 
     private static void row(String name, double[] sum) {
-        System.out.printf(
-                Locale.ROOT, "%6s %9.1f %8.1f %8.1f %9.1f", name, sum[0], sum[1], sum[2], sum[3]);
+        System.out.printf(Locale.ROOT, "%6s %9.1f %8.1f %8.1f %9.1f", name, sum[0], sum[1], sum[2], sum[3]);
     }
 
     private Result result(BinInstance instance, String variant, double seconds, int seed) throws IOException {
@@ -148,10 +147,11 @@ public final class PackingBench {
         var found = known.get(key);
         if (found == null) {
             int scale = kerf == 0 ? 1 : SCALE;
-            found = pack(instance.job(variant.equals("R"), kerf * instance.width() * scale / 100, scale), seconds, seed);
+            found = pack(
+                    instance.job(variant.equals("R"), kerf * instance.width() * scale / 100, scale), seconds, seed);
             known.put(key, found);
-            var line = String.format(
-                    Locale.ROOT, "%s\t%d\t%d\t%.2f%n", key, found.bins(), found.bound(), found.seconds());
+            var line =
+                    String.format(Locale.ROOT, "%s\t%d\t%d\t%.2f%n", key, found.bins(), found.bound(), found.seconds());
             Files.writeString(results, line, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         }
         return found;

@@ -40,6 +40,8 @@ class FailedRunTest {
                     2 | make T/stand.json                         | --out
                     2 | make T/stand.json --out T/o --wide        | --wide
                     2 | make T/stand.json --out T/o --only csv,x  | 'x' is none of csv, txt, json, pdf, stl, obj, svg
+                    2 | make T/stand.json --out T/o --plan-seconds 0 | '0' is not a number of seconds from 0.1 to 3600
+                    2 | make T/stand.json --out T/o --plan-seconds x | 'x' is not a number of seconds from 0.1 to 3600
                     2 | make T/stand.json --out T/o --unit cm     | 'cm' is none of mm, in, in/64
                     2 | make T/nowhere.json --out T/o             | nowhere.json
                     2 | make T/foreign --out T/o                  | foreign is a folder

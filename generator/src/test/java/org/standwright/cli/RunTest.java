@@ -75,6 +75,16 @@ class RunTest {
     }
 
     @Test
+    void aPlanThatTheClockEndedIsNotRepeatableAndTheReportSaysSo() throws IOException {
+        assertThat(session.run("make T/stand.json --out T/o --only json --plan-seconds 0.1"))
+                .as(session.err.toString())
+                .isZero();
+        assertThat(session.read("o/report.json")).contains("\"repeatable\" : false");
+        session.run("make T/stand.json --out T/o --only json");
+        assertThat(session.read("o/report.json")).contains("\"repeatable\" : true");
+    }
+
+    @Test
     void refusesToWriteOverAnEditedFile() throws IOException {
         session.run("make T/stand.json --out T/o --only csv");
         session.write("o/cut-list.csv", "my own");

@@ -119,7 +119,7 @@ class SheetSectionTest {
     /** The smallest piece is 300 mm; cut 10 runs along 200 mm. */
     @Test
     void whatIsTooShortToBePushedIsCautioned() {
-        assertThat(words).contains("Caution, cuts 10 (Y4): what is pushed lies along the fence for less than 300 mm");
+        assertThat(words).contains("Caution, cut 10 (Y4): what is pushed lies along the fence for less than 300 mm");
     }
 
     @Test

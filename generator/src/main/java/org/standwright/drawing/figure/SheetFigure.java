@@ -70,10 +70,11 @@ public record SheetFigure(Saw saw, Set<String> later, Units units, TextMeasure m
                 .map(piece -> letters.piece(piece, rect(piece.area(), scale), grain))
                 .toList();
         var shapes = new ArrayList<Shape>();
-        shapes.add(Polygon.of(board, Pen.OUTLINE, Fill.WHITE));
+        shapes.add(Polygon.area(board, Fill.WHITE));
         trim(planned, scale).ifPresent(shapes::add);
         planned.offcuts().forEach(offcut -> shapes.addAll(offcut(offcut).on(rect(offcut, scale))));
         pieces.forEach(piece -> shapes.addAll(piece.shapes()));
+        shapes.add(Polygon.of(board, Pen.OUTLINE, Fill.NONE));
         planned.cuts().forEach(cut -> shapes.add(line(cut, scale)));
         var numbers = CutNumbers.on(planned.cuts(), cut -> rect(cut.kerf(), scale), shapes, measure);
         shapes.addAll(numbers.shapes());

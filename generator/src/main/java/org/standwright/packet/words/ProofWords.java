@@ -30,6 +30,11 @@ public final class ProofWords {
                         : ", bound " + words.amount(proof.least()) + ", gap " + words.amount(proof.gap()));
     }
 
+    /** 'proved minimal', 'bound 3, gap 1': of bars, which are counted. */
+    public static String ofBars(Proof proof) {
+        return proof.isMinimal() ? "proved minimal" : "bound " + proof.least() + ", gap " + proof.gap();
+    }
+
     /** What is bought, and that something was at hand too where sheets alone are counted. */
     private String counted(long reached) {
         if (material.proof().goal() != Proof.Goal.SHEETS) {

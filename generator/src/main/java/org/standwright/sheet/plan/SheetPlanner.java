@@ -74,7 +74,8 @@ public final class SheetPlanner {
         // lanes come in order, and of equals the first is taken
         return found.answers().stream()
                 .map(packing -> sawn(material, work, packing, found.bound(), cutList))
-                .min(Comparator.comparingLong((MaterialPlan plan) -> plan.proof().reached())
+                .min(Comparator.comparingLong(
+                                (MaterialPlan plan) -> plan.proof().reached())
                         .thenComparingLong(plan -> -largestOffcut(plan))
                         .thenComparingInt(plan -> plan.setUps().size()))
                 .orElseThrow();
