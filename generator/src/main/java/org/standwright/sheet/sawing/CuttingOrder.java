@@ -25,8 +25,11 @@ final class CuttingOrder {
     private final List<Step> steps;
     private final List<List<Integer>> after;
     private final boolean[] leadsToBreakDown;
-    /** By setting, what can be made now and what is still to make, each of one stage. */
-    private final Map<Step.Setting, TreeSet<Integer>> open = new TreeMap<>(LARGEST);
+    /** How many cuts the setting of each step makes of its panel, one after the other. */
+    private final int[] atOnce;
+
+    /** By setting, what can be made now, and what is still to make of this stage. */
+    private final TreeMap<Step.Setting, TreeSet<Integer>> open = new TreeMap<>(LARGEST);
 
     private final Map<Step.Setting, Integer> toMake = new HashMap<>();
     private final List<Integer> order = new ArrayList<>();
@@ -37,14 +40,24 @@ final class CuttingOrder {
                 .map(step -> (List<Integer>) new ArrayList<Integer>())
                 .toList();
         this.leadsToBreakDown = new boolean[steps.size()];
+        this.atOnce = new int[steps.size()];
         // a step comes after the one that makes its panel
         for (int i = steps.size() - 1; i >= 0; i--) {
             var step = steps.get(i);
             leadsToBreakDown[i] |= step.tool() == Tool.BREAK_DOWN_SAW;
+            atOnce[i]++;
             if (step.before() != Step.NONE) {
-                after.get(step.before()).add(0, i);
-                boolean sameStage = step.waits() == steps.get(step.before()).waits();
-                leadsToBreakDown[step.before()] |= leadsToBreakDown[i] && sameStage;
+                tell(step.before(), i);
+            }
+        }
+    }
+
+    private void tell(int before, int step) {
+        after.get(before).add(0, step);
+        if (steps.get(step).waits() == steps.get(before).waits()) {
+            leadsToBreakDown[before] |= leadsToBreakDown[step];
+            if (steps.get(step).fence().equals(steps.get(before).fence())) {
+                atOnce[before] += atOnce[step];
             }
         }
     }
@@ -89,11 +102,12 @@ final class CuttingOrder {
 
     private Step.Setting next() {
         int urgent = open.values().stream().mapToInt(this::rank).min().orElseThrow();
-        Step.Setting best = null;
+        var best = open.firstKey();
         int most = 0;
         for (var entry : open.entrySet()) {
             if (rank(entry.getValue()) == urgent) {
-                int now = entry.getValue().stream().mapToInt(this::atOnce).sum();
+                int now =
+                        entry.getValue().stream().mapToInt(step -> atOnce[step]).sum();
                 int worth = now == toMake.get(entry.getKey()) ? now + steps.size() : now;
                 if (worth > most) {
                     most = worth;
@@ -113,17 +127,5 @@ final class CuttingOrder {
             return 0;
         }
         return leadsToBreakDown[step] ? 1 : 2;
-    }
-
-    /** How many cuts a setting makes of a panel, one after the other. */
-    private int atOnce(int step) {
-        return 1
-                + after.get(step).stream()
-                        .filter(next ->
-                                steps.get(next).fence().equals(steps.get(step).fence())
-                                        && steps.get(next).waits()
-                                                == steps.get(step).waits())
-                        .mapToInt(this::atOnce)
-                        .sum();
     }
 }
