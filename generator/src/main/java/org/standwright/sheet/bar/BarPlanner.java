@@ -14,7 +14,7 @@ import org.standwright.sheet.cover.Pattern;
  */
 public final class BarPlanner {
     /** Pieces of one job; what needs more is a mistake, or another trade. */
-    public static final int MOST_PIECES = 20_000;
+    public static final int MOST_PIECES = 10_000;
 
     private BarPlanner() {}
 

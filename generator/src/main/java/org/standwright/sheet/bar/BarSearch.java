@@ -20,7 +20,14 @@ import org.standwright.sheet.job.CutTree;
  * linear program, whose bound is often the cost of the plan.
  */
 final class BarSearch {
-    private static final int ORDERS = 200;
+    private static final int MOST_ORDERS = 200;
+
+    /** Types times pieces times orders. */
+    private static final long WORK_OF_ORDERS = 20_000_000;
+
+    /** With more types, choosing from patterns takes too long, and bars filled in order waste little. */
+    private static final int MOST_TYPES = 300;
+
     private static final int MOST_PATTERNS = 4000;
     private static final int MOST_NODES = 400;
     private static final long WORK = 200_000_000;
@@ -41,7 +48,7 @@ final class BarSearch {
         var boards = job.asBoards();
         bound = LowerBound.of(boards);
         tryOrders();
-        if (cost > bound) {
+        if (cost > bound && job.lengths().length <= MOST_TYPES) {
             var generation = new ColumnGeneration(boards, cost);
             bound = Math.max(bound, generation.improve(WORK, () -> false));
             generation.patterns().forEach(this::add);
@@ -61,7 +68,9 @@ final class BarSearch {
         var random = new SplittableRandom(SEED);
         var firstFit = new FirstFit(job);
         int[] order = IntStream.range(0, job.lengths().length).toArray();
-        for (int i = 0; i < ORDERS && cost > bound; i++) {
+        long each = (long) order.length * IntStream.of(job.counts()).sum();
+        long orders = Math.max(1, Math.min(MOST_ORDERS, WORK_OF_ORDERS / each));
+        for (int i = 0; i < orders && cost > bound; i++) {
             for (int kind = 0; kind < job.bars().length; kind++) {
                 firstFit.plan(order, kind).ifPresent(this::consider);
             }
@@ -92,7 +101,7 @@ final class BarSearch {
     }
 
     private void add(Pattern pattern) {
-        if (pool.size() < MOST_PATTERNS) {
+        if (pool.size() < MOST_PATTERNS && job.lengths().length <= MOST_TYPES) {
             var key = new ArrayList<>(Arrays.stream(pattern.counts()).boxed().toList());
             key.add(pattern.kind());
             pool.putIfAbsent(key, pattern);
