@@ -32,7 +32,8 @@ final class Choice {
         }
         int own = boards.size();
         patterns.forEach(some -> some.boards().forEach(board -> add(board, marks)));
-        boards.subList(own, boards.size()).sort(Comparator.comparingDouble(this::fill).reversed());
+        boards.subList(own, boards.size())
+                .sort(Comparator.comparingDouble(this::fill).reversed());
         boards.subList(Math.min(MOST_BOARDS, boards.size()), boards.size()).clear();
     }
 
@@ -52,7 +53,8 @@ final class Choice {
                 .map(board -> new Pattern(board.counts(), terms.cost[board.kind()], board.kind()))
                 .toList();
         int[] needed = terms.job.types().stream().mapToInt(type -> type.count()).toArray();
-        int[] available = terms.job.kinds().stream().mapToInt(kind -> kind.count()).toArray();
+        int[] available =
+                terms.job.kinds().stream().mapToInt(kind -> kind.count()).toArray();
         return PatternCover.cheaper(patterns, needed, available, best.cost(), MOST_NODES)
                 .map(uses -> layout(uses, owner));
     }
