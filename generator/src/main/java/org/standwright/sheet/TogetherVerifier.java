@@ -129,17 +129,21 @@ final class TogetherVerifier {
 
     private boolean isBlank(Together group, Spot spot) {
         var blank = spot.piece();
-        int over = SheetUnit.up(group.over());
-        var inside = new Area(
-                blank.area().x() + over,
-                blank.area().y() + over,
-                blank.area().length() - 2 * over,
-                blank.area().width() - 2 * over);
         return !used.contains(spot)
                 && blank.parting() == Parting.LATER
                 && sorted(blank.holds().stream().map(PlacedPiece::label).toList())
                         .equals(sorted(group.labels()))
-                && blank.holds().stream().allMatch(part -> inside.holds(part.area()));
+                && leavesOver(blank, SheetUnit.up(group.over()));
+    }
+
+    /** Whether so much can be cut off on every edge; where the pieces lie in it is decided when it is parted. */
+    private static boolean leavesOver(PlacedPiece blank, int over) {
+        var around = blank.holds().stream()
+                .map(PlacedPiece::area)
+                .reduce(TogetherVerifier::around)
+                .orElseThrow();
+        return around.length() + 2 * over <= blank.area().length()
+                && around.width() + 2 * over <= blank.area().width();
     }
 
     private static List<String> sorted(List<String> labels) {
