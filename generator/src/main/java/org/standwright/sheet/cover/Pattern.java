@@ -16,4 +16,9 @@ public record Pattern(int[] counts, long cost, int kind) {
     boolean isEmpty() {
         return Arrays.stream(counts).allMatch(count -> count == 0);
     }
+
+    /** The same board with nothing cut from it: never chosen. */
+    public Pattern without() {
+        return new Pattern(new int[counts.length], cost, kind);
+    }
 }

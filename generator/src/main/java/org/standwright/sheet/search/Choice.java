@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.standwright.sheet.cover.Pattern;
 import org.standwright.sheet.cover.PatternCover;
+import org.standwright.sheet.cover.PatternDive;
 
 /**
  * Puts boards that the lanes came by at different times together to a cheaper layout, if there is one among them: a set
@@ -21,9 +22,12 @@ final class Choice {
     private final Terms terms;
     private final Layout best;
     private final List<Board> boards = new ArrayList<>();
+    private final List<Pattern> patterns;
+    private final int[] needed;
+    private final int[] available;
 
     /** @param best layout so far, without a missing piece */
-    Choice(Terms terms, Layout best, List<Patterns> patterns) {
+    Choice(Terms terms, Layout best, List<Patterns> met) {
         this.terms = terms;
         this.best = best;
         var marks = new HashSet<Long>();
@@ -31,10 +35,15 @@ final class Choice {
             add(best.board(i), marks);
         }
         int own = boards.size();
-        patterns.forEach(some -> some.boards().forEach(board -> add(board, marks)));
+        met.forEach(some -> some.boards().forEach(board -> add(board, marks)));
         boards.subList(own, boards.size())
                 .sort(Comparator.comparingDouble(this::fill).reversed());
         boards.subList(Math.min(MOST_BOARDS, boards.size()), boards.size()).clear();
+        this.patterns = boards.stream()
+                .map(board -> new Pattern(board.counts(), terms.cost[board.kind()], board.kind()))
+                .toList();
+        this.needed = terms.job.types().stream().mapToInt(type -> type.count()).toArray();
+        this.available = terms.job.kinds().stream().mapToInt(kind -> kind.count()).toArray();
     }
 
     private void add(Board board, HashSet<Long> marks) {
@@ -57,6 +66,18 @@ final class Choice {
                 terms.job.kinds().stream().mapToInt(kind -> kind.count()).toArray();
         return PatternCover.cheaper(patterns, needed, available, best.cost(), MOST_NODES)
                 .map(uses -> layout(uses, owner));
+    }
+
+    /**
+     * Boards for no more than so much as the linear program likes them best, pieces missing; each time from another
+     * part of those there are.
+     */
+    Layout start(long most, Dice dice, long owner) {
+        var some = new ArrayList<Pattern>();
+        for (var pattern : patterns) {
+            some.add(dice.below(4) == 0 ? pattern.without() : pattern);
+        }
+        return layout(PatternDive.of(some, needed, available, most), owner);
     }
 
     private Layout layout(int[] uses, long owner) {

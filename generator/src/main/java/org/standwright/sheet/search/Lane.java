@@ -36,6 +36,15 @@ final class Lane {
         return best;
     }
 
+    /** Goes on from other boards of which pieces are missing, after the same goal. */
+    void restart(Layout start) {
+        search.begin(start, best.cost() - 1);
+    }
+
+    boolean isIdle() {
+        return search.isIdle();
+    }
+
     Patterns patterns() {
         return patterns;
     }

@@ -13,7 +13,7 @@ final class RuinAndRecreate {
     /** How many steps back a layout is compared to, at first. */
     private static final int SHORT_MEMORY = 50;
     /** Steps without progress, in memories, after which the memory grows. */
-    private static final int PATIENCE = 100;
+    private static final int PATIENCE = 400;
 
     private static final int LONG_MEMORY = 2000;
 
@@ -115,6 +115,11 @@ final class RuinAndRecreate {
             remember(2 * missing.length);
         }
         return false;
+    }
+
+    /** Whether it has come no nearer for long. */
+    boolean isIdle() {
+        return idle > PATIENCE * missing.length / 2;
     }
 
     private void accept(long trialMissing, double trialValue) {

@@ -29,12 +29,14 @@ public final class Search {
     private final Consumer<Packing> improved;
     private final List<Lane> lanes;
     private final Prover prover;
+    private final Dice dice;
     private Layout best;
     private int round;
 
     private Search(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
         this.terms = new Terms(job);
         this.prover = new Prover(job, bound);
+        this.dice = new Dice(budget.seed());
         this.steps = Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, ROUND / job.pieceCount()));
         this.improved = improved;
         this.best = FirstLayout.of(terms);
@@ -94,10 +96,17 @@ public final class Search {
 
     private void choose() {
         var patterns = lanes.stream().map(Lane::patterns).toList();
-        new Choice(terms, best, patterns).cheaper(-round).ifPresent(cheaper -> {
-            best = cheaper;
+        var choice = new Choice(terms, best, patterns);
+        var cheaper = choice.cheaper(-2L * round);
+        if (cheaper.isPresent()) {
+            best = cheaper.get();
             tell();
-        });
+            return;
+        }
+        var lane = lanes.get(round / CHOOSING % lanes.size());
+        if (lane.isIdle()) {
+            lane.restart(choice.start(best.cost() - 1, dice, -2L * round - 1));
+        }
     }
 
     private static boolean isBetter(Layout layout, Layout than) {
