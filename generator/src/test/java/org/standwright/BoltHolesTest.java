@@ -14,11 +14,14 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.design.CarcassPlan;
+import org.standwright.design.CuttingPlan;
 import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Layout;
 import org.standwright.design.Place;
 import org.standwright.design.StandDesign;
+import org.standwright.design.StockPlan;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Reference;
 import org.standwright.export.ObjWriter;
@@ -94,7 +97,10 @@ class BoltHolesTest {
         return part.triangles().stream().flatMap(List::stream).mapToDouble(ObjMesh.Vertex::z);
     }
 
-    /** One bay and nothing else cut out, so that no turn brings a bolt over a partition; off the middle, so that a mirrored place shows. */
+    /**
+     * One bay and nothing else cut out, so that no turn brings a bolt over a partition, cut from as many sheets as it
+     * takes; off the middle, so that a mirrored place shows.
+     */
     private static StandDesign turned(StandDesign design, int turn) {
         return Draft.of(design, draft -> {
             var base = draft.machine.base();
@@ -108,7 +114,15 @@ class BoltHolesTest {
                     Optional.empty());
             draft.bays = List.of(Designs.bay(Designs.equal(1)));
             draft.cutouts = List.of();
+            draft.carcass = backInOnePiece(draft.carcass);
+            draft.cutting = CuttingPlan.PLAIN;
+            draft.stock = StockPlan.NONE;
+            draft.savings = Optional.empty();
             draft.workingHeight = new WorkingHeight.Given(draft.workingHeight.height());
         });
+    }
+
+    private static CarcassPlan backInOnePiece(CarcassPlan plan) {
+        return new CarcassPlan(plan.sheet(), plan.back(), plan.housing(), plan.fit(), plan.joint());
     }
 }
