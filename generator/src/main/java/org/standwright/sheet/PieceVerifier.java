@@ -6,30 +6,31 @@ import java.util.List;
 import java.util.Map;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.geom.Grid;
 import org.standwright.part.Bevel;
 import org.standwright.part.Grain;
 import org.standwright.sheet.PlacedPiece.Parting;
 
 /** Judges the pieces by themselves: as often as the cut list says, at their size, with their grain, on a fit board. */
 final class PieceVerifier {
+    private final Stock stock;
     private final CutList cutList;
     private final int kerf;
     private final Map<String, CutLine> lines = new LinkedHashMap<>();
     private final Map<String, Integer> left = new LinkedHashMap<>();
     private final List<String> faults = new ArrayList<>();
 
-    private PieceVerifier(CutList cutList, int kerf) {
+    private PieceVerifier(Stock stock, CutList cutList) {
+        this.stock = stock;
         this.cutList = cutList;
-        this.kerf = kerf;
+        this.kerf = SheetUnit.up(stock.saw().kerf());
         for (var line : cutList.sheetLines()) {
             lines.put(line.label(), line);
             left.merge(line.label(), line.count(), Integer::sum);
         }
     }
 
-    static List<String> faults(CutList cutList, SheetPlan plan) {
-        var verifier = new PieceVerifier(cutList, SheetUnit.up(plan.saw().kerf()));
+    static List<String> faults(Stock stock, CutList cutList, SheetPlan plan) {
+        var verifier = new PieceVerifier(stock, cutList);
         for (var material : plan.materials()) {
             for (var sheet : material.sheets()) {
                 sheet.pieces().forEach(piece -> verifier.check(piece, sheet, material));
@@ -80,10 +81,10 @@ final class PieceVerifier {
         if (piece.turned() && !free && length != width) {
             faults.add("Piece '" + piece.label() + "' lies across the grain.");
         }
-        if (cutList.cutting().mating().contains(piece.label())
-                && !Grid.same(sheet.from().thickness(), material.thickness())) {
-            faults.add("Piece '" + piece.label() + "' sits in a dado, but its board '"
-                    + sheet.from().name() + "' is " + sheet.from().thickness() + " mm thick.");
+        if (cutList.cutting().mating().contains(piece.label()) && !stock.mates(sheet.from())) {
+            faults.add(
+                    "Piece '" + piece.label() + "' sits in a dado of " + stock.dado(material) + " mm, but its board '"
+                            + sheet.from().name() + "' is " + sheet.from().thickness() + " mm thick.");
         }
     }
 

@@ -33,7 +33,7 @@ public final class SheetPlanVerifier {
     public static List<String> faults(Stock stock, CutList cutList, SheetPlan plan) {
         var verifier = new SheetPlanVerifier(stock, cutList, plan);
         verifier.checkStock();
-        verifier.faults.addAll(PieceVerifier.faults(cutList, plan));
+        verifier.faults.addAll(PieceVerifier.faults(stock, cutList, plan));
         plan.materials().forEach(verifier::checkMaterial);
         return List.copyOf(verifier.faults);
     }

@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.standwright.cutlist.Together;
 import org.standwright.cutlist.Together.Along;
 import org.standwright.cutlist.Together.Kind;
@@ -265,19 +267,28 @@ class SawingFaultsTest {
     }
 
     @Test
-    void seesADadosPieceOnABoardOfAnotherThickness() {
-        var shop = new Shop(PLAIN);
-        shop.mating = Set.of("A");
-        shop.board(shop.piece("B", 300, 200), 17.6, OptionalInt.empty());
-        assertThat(shop.board(shop.piece("A", 300, 200)).faults()).isEmpty();
-
-        var thin = new Shop(PLAIN);
-        thin.mating = Set.of("A");
-        assertThat(thin.board(thin.piece("A", 300, 200), 17.6, OptionalInt.empty())
+    void letsADadosPieceComeFromABoardThatGoesInAndHolds() {
+        assertThat(dadosPiece(18).faults()).isEmpty();
+        assertThat(dadosPiece(17.6).faults()).isEmpty();
+        var shop = dadosPiece(17.5);
+        assertThat(shop.board(shop.piece("B", 300, 200), 12, OptionalInt.empty())
                         .faults())
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {17.4, 18.1})
+    void seesADadosPieceOnABoardThatRattlesOrDoesNotGoIn(double thickness) {
+        assertThat(dadosPiece(thickness).faults())
                 .singleElement()
                 .asString()
-                .contains("is 17.6 mm thick");
+                .contains("sits in a dado of 18.0 mm", "is " + thickness + " mm thick");
+    }
+
+    private static Shop dadosPiece(double thickness) {
+        var shop = new Shop(PLAIN);
+        shop.mating = Set.of("A");
+        return shop.board(shop.piece("A", 300, 200), thickness, OptionalInt.empty());
     }
 
     @Test
