@@ -3,6 +3,8 @@ package org.standwright.cli;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import org.standwright.export.OverviewTextWriter;
+import org.standwright.make.Product;
+import org.standwright.solid.Fineness;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,7 +36,7 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        var product = progress.during("Working out", input::product);
+        var product = progress.during("Working out", this::product);
         var out = spec.commandLine().getOut();
         if (json) {
             out.print(Texts.of(product::writeReport));
@@ -45,5 +47,10 @@ final class CheckCommand implements Callable<Integer> {
             out.println(Summary.of(product));
         }
         return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
+    }
+
+    /** Only the report says what would save a sheet. */
+    private Product product() {
+        return json ? input.product() : input.worked(design -> Product.of(design, Fineness.FILE));
     }
 }

@@ -3,7 +3,9 @@ package org.standwright.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.make.Product;
@@ -40,9 +42,14 @@ final class DesignInput {
 
     /** The same with this much effort for the sheet plan. */
     Product product(Effort effort) {
+        return worked(design -> Product.of(design, effort));
+    }
+
+    /** What is made of the design, which is read in the wanted unit. Throws as {@link #product()} does. */
+    <T> T worked(Function<StandDesign, T> work) {
         var read = DesignFiles.read(file, presets.besides(file.toAbsolutePath().getParent()));
         try {
-            return Product.of(unit.map(read.design()::readIn).orElse(read.design()), effort);
+            return work.apply(unit.map(read.design()::readIn).orElse(read.design()));
         } catch (ImpossibleDesignException refusal) {
             throw new DesignFileException(List.of(read.problem(refusal)));
         }

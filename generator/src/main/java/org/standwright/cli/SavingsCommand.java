@@ -1,9 +1,11 @@
 package org.standwright.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.standwright.advice.Advice;
+import org.standwright.design.StandDesign;
 import org.standwright.export.SavingTextWriter;
 import org.standwright.make.Product;
 import org.standwright.unit.Units;
@@ -31,20 +33,25 @@ final class SavingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        var product = progress.during("Working out", input::product);
-        tell(product, progress.during("Trying other designs", product::savings));
-        return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
+        progress.during("Trying other designs", () -> input.worked(Tried::of))
+                .tell(spec.commandLine().getOut());
+        return ExitCode.FINE;
     }
 
-    private void tell(Product product, Optional<Advice> advice) throws IOException {
-        var out = spec.commandLine().getOut();
-        var design = product.stand().design();
-        if (advice.isEmpty()) {
-            out.println("Nothing was tried: the design does not say what may change. Give it the field \"savings\","
-                    + " such as { \"depth\": { \"less\": \"" + (design.unit() == Units.MM ? "10 mm" : "1/2 in")
-                    + "\" } }.");
-        } else {
-            out.print(Texts.of(text -> SavingTextWriter.write(design, advice.get(), text)));
+    /** A design and what would save a sheet of it. */
+    private record Tried(StandDesign design, Optional<Advice> advice) {
+        static Tried of(StandDesign design) {
+            return new Tried(design, Product.savingsOf(design));
+        }
+
+        void tell(PrintWriter out) throws IOException {
+            if (advice.isEmpty()) {
+                out.println("Nothing was tried: the design does not say what may change. Give it the field \"savings\","
+                        + " such as { \"depth\": { \"less\": \"" + (design.unit() == Units.MM ? "10 mm" : "1/2 in")
+                        + "\" } }.");
+            } else {
+                out.print(Texts.of(text -> SavingTextWriter.write(design, advice.get(), text)));
+            }
         }
     }
 }

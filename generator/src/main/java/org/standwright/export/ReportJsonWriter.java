@@ -7,7 +7,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.standwright.advice.SavingSearch;
+import java.util.Optional;
+import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
@@ -33,18 +34,24 @@ public final class ReportJsonWriter {
             CutList cutList,
             SheetPlan plan,
             List<Finding> findings,
+            Optional<Advice> savings,
             AssemblySolids solids,
             OutputStream out)
             throws IOException {
         var lines = new DefaultIndenter("  ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
-        var report = report(stand, cutList, plan, findings, solids);
+        var report = report(stand, cutList, plan, findings, savings, solids);
         out.write(JsonShapes.JSON.writer(printer).writeValueAsBytes(report));
         out.write("\n".getBytes(StandardCharsets.UTF_8));
     }
 
     private static ObjectNode report(
-            Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, AssemblySolids solids) {
+            Stand stand,
+            CutList cutList,
+            SheetPlan plan,
+            List<Finding> findings,
+            Optional<Advice> savings,
+            AssemblySolids solids) {
         var parts = new ReportParts(stand.assembly(), solids);
         var report = JsonShapes.object()
                 .put("version", VERSION)
@@ -70,8 +77,7 @@ public final class ReportJsonWriter {
         report.set("edgings", JsonShapes.list(cutList.edgings(), ReportBars::edging));
         report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
         report.set("sheetPlan", ReportSheets.plan(plan, SecondStage.of(stand).labels(cutList)));
-        SavingSearch.of(stand, cutList, plan)
-                .ifPresent(advice -> report.set("savings", ReportSavings.of(stand.design(), advice)));
+        savings.ifPresent(advice -> report.set("savings", ReportSavings.of(stand.design(), advice)));
         report.set("findings", JsonShapes.list(findings, ReportJsonWriter::finding));
         return report;
     }

@@ -29,7 +29,13 @@ final class Papers {
     private Papers() {}
 
     static List<Drawing> packet(Product product) {
-        return Packet.pages(product.stand(), product.cutList(), product.plan(), product.findings(), masses(product));
+        return Packet.pages(
+                product.stand(),
+                product.cutList(),
+                product.plan(),
+                product.findings(),
+                product.savings(),
+                masses(product));
     }
 
     /** One file a sheet, numbered through all materials. */

@@ -29,20 +29,31 @@ import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.Fineness;
 import org.standwright.unit.Units;
 
-/** Everything that was worked out from one design. */
-public record Product(Stand stand, AssemblySolids solids, CutList cutList, SheetPlan plan, List<Finding> findings) {
+/**
+ * Everything that was worked out from one design.
+ *
+ * @param savings what would save a sheet, where the design says what may change; looked for only when files are made
+ */
+public record Product(
+        Stand stand,
+        AssemblySolids solids,
+        CutList cutList,
+        SheetPlan plan,
+        List<Finding> findings,
+        Optional<Advice> savings) {
     public Product {
         findings = List.copyOf(findings);
     }
 
-    /** Works a design out for files. Throws as {@link #of(StandDesign, Fineness)} does. */
+    /** Works a design out for files, what would save a sheet included. Throws as {@link #of(StandDesign, Fineness)} does. */
     public static Product of(StandDesign design) {
         return of(design, Effort.USUAL);
     }
 
     /** The same with this much effort for the sheet plan. */
     public static Product of(StandDesign design, Effort effort) {
-        return of(design, effort, assembly -> AssemblySolids.begin(assembly, Fineness.FILE));
+        var product = of(design, effort, assembly -> AssemblySolids.begin(assembly, Fineness.FILE));
+        return product.with(SavingSearch.of(product.stand, product.cutList, product.plan));
     }
 
     /**
@@ -65,7 +76,18 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
         var cutList = CutList.of(stand);
         var plan = planned(design, cutList, effort);
         var solids = building.get();
-        return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()));
+        return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()), Optional.empty());
+    }
+
+    /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(StandDesign)} does. */
+    public static Optional<Advice> savingsOf(StandDesign design) {
+        var stand = StandBuilder.build(design);
+        var cutList = CutList.of(stand);
+        return SavingSearch.of(stand, cutList, planned(design, cutList, Effort.USUAL));
+    }
+
+    private Product with(Optional<Advice> advice) {
+        return new Product(stand, solids, cutList, plan, findings, advice);
     }
 
     /** A job that no plan can do is a design that cannot be built. */
@@ -93,14 +115,9 @@ public record Product(Stand stand, AssemblySolids solids, CutList cutList, Sheet
         return !stops().isEmpty();
     }
 
-    /** What would save a sheet, if the design says what may change. */
-    public Optional<Advice> savings() {
-        return SavingSearch.of(stand, cutList, plan);
-    }
-
     /** All of it as JSON. */
     public void writeReport(OutputStream out) throws IOException {
-        ReportJsonWriter.write(stand, cutList, plan, findings, solids, out);
+        ReportJsonWriter.write(stand, cutList, plan, findings, savings, solids, out);
     }
 
     /** The cuts of all sheets as a table. */

@@ -1,6 +1,8 @@
 package org.standwright.packet;
 
 import java.util.List;
+import java.util.Optional;
+import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.StandDesign;
@@ -9,7 +11,13 @@ import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
 
 /** All that a packet is printed from. */
-record Contents(Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, List<MassLine> masses) {
+record Contents(
+        Stand stand,
+        CutList cutList,
+        SheetPlan plan,
+        List<Finding> findings,
+        Optional<Advice> savings,
+        List<MassLine> masses) {
     StandDesign design() {
         return stand.design();
     }

@@ -1,6 +1,8 @@
 package org.standwright.packet;
 
 import java.util.List;
+import java.util.Optional;
+import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.built.Stand;
@@ -33,8 +35,13 @@ public final class Packet {
 
     /** The pages in order, each with its number. */
     public static List<Drawing> pages(
-            Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, List<MassLine> masses) {
-        var contents = new Contents(stand, cutList, plan, findings, masses);
+            Stand stand,
+            CutList cutList,
+            SheetPlan plan,
+            List<Finding> findings,
+            Optional<Advice> savings,
+            List<MassLine> masses) {
+        var contents = new Contents(stand, cutList, plan, findings, savings, masses);
         var flow = new Flow(Paper.of(contents.units()), TextMeasure.shipped());
         SECTIONS.forEach(section -> section.print(contents, flow));
         return flow.pages(stand.design().name(), contents.units());

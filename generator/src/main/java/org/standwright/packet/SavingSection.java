@@ -1,7 +1,6 @@
 package org.standwright.packet;
 
 import java.util.List;
-import org.standwright.advice.SavingSearch;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
@@ -11,22 +10,20 @@ import org.standwright.packet.words.SavingWords;
 final class SavingSection implements Section {
     @Override
     public void print(Contents contents, Flow flow) {
-        SavingSearch.of(contents.stand(), contents.cutList(), contents.plan())
-                .filter(advice -> !advice.savings().isEmpty())
-                .ifPresent(advice -> {
-                    flow.heading("What would save a sheet");
-                    flow.paragraph("The smallest change first. Each was built, checked and planned; the plans of this "
-                            + "packet are those without it. " + String.join(" ", SavingWords.notes(advice)));
-                    var rows = SavingWords.of(contents.design(), advice).stream()
-                            .map(words -> List.of(words.change(), words.sheets(), words.cost(), words.also()))
-                            .toList();
-                    flow.table(new Table(
-                            List.of(
-                                    Column.prose("Change"),
-                                    Column.words("Sheets"),
-                                    Column.words("Cost"),
-                                    Column.prose("Also different")),
-                            rows));
-                });
+        contents.savings().filter(advice -> !advice.savings().isEmpty()).ifPresent(advice -> {
+            flow.heading("What would save a sheet");
+            flow.paragraph("The smallest change first. Each was built, checked and planned; the plans of this "
+                    + "packet are those without it. " + String.join(" ", SavingWords.notes(advice)));
+            var rows = SavingWords.of(contents.design(), advice).stream()
+                    .map(words -> List.of(words.change(), words.sheets(), words.cost(), words.also()))
+                    .toList();
+            flow.table(new Table(
+                    List.of(
+                            Column.prose("Change"),
+                            Column.words("Sheets"),
+                            Column.words("Cost"),
+                            Column.prose("Also different")),
+                    rows));
+        });
     }
 }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -43,7 +44,7 @@ class ReportJsonWriterTest {
         var plan = SheetPlanner.plan(Stock.of(design), cutList);
         var solids = AssemblySolids.of(stand.assembly());
         var out = new ByteArrayOutputStream();
-        ReportJsonWriter.write(stand, cutList, plan, Checks.of(stand, solids.mass()), solids, out);
+        ReportJsonWriter.write(stand, cutList, plan, Checks.of(stand, solids.mass()), Optional.empty(), solids, out);
         text = out.toString(StandardCharsets.UTF_8);
         report = new JsonMapper().readTree(text);
     }
@@ -283,7 +284,8 @@ class ReportJsonWriterTest {
         var cutList = CutList.of(stand.assembly(), Units.MM);
         var plan = SheetPlanner.plan(Stock.of(stand.design()), cutList);
         var out = new ByteArrayOutputStream();
-        ReportJsonWriter.write(stand, cutList, plan, List.of(), AssemblySolids.of(stand.assembly()), out);
+        ReportJsonWriter.write(
+                stand, cutList, plan, List.of(), Optional.empty(), AssemblySolids.of(stand.assembly()), out);
         var mixed = new JsonMapper().readTree(out.toByteArray());
 
         assertThat(mixed.at("/design/workingHeight/kind").asText()).isEqualTo("beside");

@@ -7,6 +7,7 @@ import static org.standwright.design.Designs.given;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.standwright.advice.SavingSearch;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.cutlist.CutList;
@@ -97,7 +98,8 @@ final class Jobs {
         var design = stand.design();
         var list = CutList.of(stand.assembly(), design.unit());
         var masses = List.of(new MassLine("machine", 38), new MassLine("boards", 61.25));
-        return Packet.pages(stand, list, plan(design, list), FINDINGS, masses);
+        var plan = plan(design, list);
+        return Packet.pages(stand, list, plan, FINDINGS, SavingSearch.of(stand, list, plan), masses);
     }
 
     static SheetPlan plan(StandDesign design, CutList list) {

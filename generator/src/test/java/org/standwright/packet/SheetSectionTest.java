@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -44,6 +45,7 @@ class SheetSectionTest {
                 new CutList(list.lines(), list.hardware(), mating),
                 HandSawn.plan(waits),
                 Jobs.FINDINGS,
+                Optional.empty(),
                 List.of());
         words = words(pages);
     }
