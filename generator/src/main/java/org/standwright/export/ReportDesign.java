@@ -2,7 +2,6 @@ package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.standwright.design.StandDesign;
-import org.standwright.part.SheetGood;
 
 /**
  * The report's part of the decisions as their maker wrote them: a mirrored stand's left is built at the right, and a
@@ -37,29 +36,27 @@ final class ReportDesign {
         node.put("gap", drawers.gap());
         node.put("bumper", drawers.bumper());
         drawers.rounding().ifPresent(rounding -> node.put("rounding", rounding));
+        node.put("frontGrain", JsonShapes.word(drawers.frontGrain()));
+        node.put("matched", drawers.matched());
         node.set("grip", JsonShapes.plain(drawers.grip()));
         node.set("edges", JsonShapes.plain(design.edges()));
         node.set("screws", JsonShapes.plain(design.screws()));
-        node.set("saw", JsonShapes.plain(design.saw()));
-        design.savings().ifPresent(savings -> node.set("savings", JsonShapes.plain(savings)));
+        node.set("saw", ReportCutting.saw(design.saw()));
+        node.set("stock", ReportCutting.stock(design.stock()));
+        node.set("cutting", JsonShapes.plain(design.cutting()));
+        design.savings().ifPresent(savings -> node.set("savings", ReportCutting.savings(savings)));
         return node;
     }
 
-    /** What each sheet is used for: two may share a name when one was measured off its preset. */
+    /** What each sheet is used for. */
     private static ObjectNode sheets(StandDesign design) {
         var node = JsonShapes.object();
-        node.set("carcass", sheet(design.carcass().sheet()));
-        node.set("back", sheet(design.carcass().back()));
-        node.set("worktop", sheet(design.worktop().sheet()));
-        node.set("box", sheet(design.drawers().box()));
-        node.set("bottom", sheet(design.drawers().bottom()));
-        node.set("front", sheet(design.drawers().front()));
+        node.set("carcass", ReportCutting.sheet(design.carcass().sheet()));
+        node.set("back", ReportCutting.sheet(design.carcass().back()));
+        node.set("worktop", ReportCutting.sheet(design.worktop().sheet()));
+        node.set("box", ReportCutting.sheet(design.drawers().box()));
+        node.set("bottom", ReportCutting.sheet(design.drawers().bottom()));
+        node.set("front", ReportCutting.sheet(design.drawers().front()));
         return node;
-    }
-
-    private static ObjectNode sheet(SheetGood sheet) {
-        return JsonShapes.object()
-                .put("name", sheet.material().name())
-                .put("thickness", sheet.material().thickness());
     }
 }

@@ -35,7 +35,7 @@ final class ReportSheets {
         var saw = plan.saw();
         var node = JsonShapes.object().put("kerf", saw.kerf());
         node.put("repeatable", plan.isRepeatable());
-        node.set("trim", JsonShapes.plain(saw.trim()));
+        node.set("trim", ReportCutting.trim(saw.trim()));
         node.set(
                 "prices",
                 JsonShapes.words(plan.prices().stream().map(Money::toString).toList()));

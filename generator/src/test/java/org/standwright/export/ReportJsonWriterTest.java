@@ -13,6 +13,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -20,7 +22,18 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.standwright.check.Checks;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.CuttingPlan;
 import org.standwright.design.Designs;
+import org.standwright.design.Draft;
+import org.standwright.design.FrontGrain;
+import org.standwright.design.KeptTogether;
+import org.standwright.design.Savings;
+import org.standwright.design.StockEntry;
+import org.standwright.design.StockPlan;
+import org.standwright.design.kit.BreakDown;
+import org.standwright.design.kit.Keep;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.Trim;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.packet.MixedStand;
 import org.standwright.sheet.Stock;
@@ -305,6 +318,66 @@ class ReportJsonWriterTest {
         assertThat(mixed.at("/machine/bolts")).hasSize(4);
         assertThat(mixed.at("/bars/0/length").asDouble()).isCloseTo(1972.8, within(ROUNDING));
         assertThat(mixed.at("/edgings/0/name").asText()).isEqualTo("birch tape");
+    }
+
+    @Test
+    void reportsWhatItsMakerDecidedOnBoardsAndSawing() {
+        var none = new Savings.Give(0, 0);
+        var node = ReportDesign.of(Draft.of(Designs.planerStand(), draft -> {
+            draft.matched(FrontGrain.UPRIGHT);
+            draft.saw = new Saw(
+                    3.2,
+                    new Trim(10, 0, 5, 5),
+                    OptionalInt.of(3),
+                    Saw.First.RIP,
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(900),
+                    250,
+                    Optional.of(new BreakDown(2.5, 5)));
+            draft.stock = new StockPlan(new Keep(400, 120), List.of(offcut()));
+            draft.cutting =
+                    new CuttingPlan(List.of("bottom"), List.of(new KeptTogether.OneBlank(List.of("drawer side"), 4)));
+            draft.savings = Optional.of(new Savings(
+                    none,
+                    new Savings.Give(10, 0),
+                    none,
+                    1,
+                    List.of(new Savings.OtherSheet(Designs.BOARD_12, Designs.BOARD_18)),
+                    true,
+                    List.of(Designs.BOARD_6)));
+        }));
+
+        assertThat(node.get("frontGrain").asText()).isEqualTo("upright");
+        assertThat(node.get("matched").asBoolean()).isTrue();
+        assertThat(node.get("saw"))
+                .hasToString("{\"kerf\":3.2,\"trim\":{\"left\":10.0,\"right\":0.0,\"bottom\":5.0,\"top\":5.0},"
+                        + "\"stages\":3,\"first\":\"rip\",\"longestCrosscut\":900.0,\"smallestPiece\":250.0,"
+                        + "\"breakDown\":{\"kerf\":2.5,\"allowance\":5.0}}");
+        assertThat(node.at("/stock/keep")).hasToString("{\"length\":400.0,\"width\":120.0}");
+        assertThat(node.at("/stock/sheets/0"))
+                .hasToString(
+                        "{\"sheet\":{\"name\":\"" + Designs.BOARD_18.material().name()
+                                + "\",\"thickness\":18.0},\"name\":\"rest\",\"length\":900.0,\"width\":400.0,"
+                                + "\"thickness\":17.8,\"atHand\":true}");
+        assertThat(node.get("cutting"))
+                .hasToString("{\"anyGrain\":[\"bottom\"],\"together\":"
+                        + "[{\"kind\":\"one-blank\",\"parts\":[\"drawer side\"],\"over\":4.0}]}");
+        assertThat(node.at("/savings/depth/less").asDouble()).isEqualTo(10);
+        assertThat(node.at("/savings/sheets/0/sheet/sheetLength").asDouble()).isEqualTo(Designs.BOARD_18.length());
+        assertThat(node.at("/savings/freeGrain/0/thickness").asDouble())
+                .isEqualTo(Designs.BOARD_6.material().thickness());
+    }
+
+    private static StockEntry offcut() {
+        return new StockEntry(
+                Designs.BOARD_18,
+                Optional.of("rest"),
+                OptionalDouble.of(900),
+                OptionalDouble.of(400),
+                OptionalInt.empty(),
+                OptionalDouble.of(17.8),
+                Optional.empty(),
+                true);
     }
 
     private static double removed(JsonNode feature, double thickness) {
