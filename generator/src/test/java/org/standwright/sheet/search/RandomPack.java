@@ -9,7 +9,10 @@ import org.standwright.sheet.job.PackingJob;
 import org.standwright.sheet.job.PieceType;
 import org.standwright.sheet.job.PieceType.Ways;
 
-/** Packing jobs of all sorts: several kinds of boards, stages, long cuts, fixed directions. Every job can be done. */
+/**
+ * Packing jobs of all sorts: several kinds of boards, stages, long cuts, fixed directions. Every piece fits a board that
+ * there is without end, though a saw that does not reach far may be unable to cut it out.
+ */
 final class RandomPack {
     private final SplittableRandom random;
 
