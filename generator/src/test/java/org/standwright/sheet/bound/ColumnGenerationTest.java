@@ -2,11 +2,6 @@ package org.standwright.sheet.bound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -14,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.sheet.Cut.Direction;
+import org.standwright.sheet.job.BinInstance;
 import org.standwright.sheet.job.BoardKind;
 import org.standwright.sheet.job.CutNode;
 import org.standwright.sheet.job.Pack;
@@ -115,39 +111,18 @@ class ColumnGenerationTest {
         "7, 50, 52, 55, 55",
         "9, 143, 143, 143, 143"
     })
-    void provesNearlyWhatIsKnown(int kind, int turning, int bestTurning, int fixed, int bestFixed) throws IOException {
+    void provesNearlyWhatIsKnown(int kind, int turning, int bestTurning, int fixed, int bestFixed) {
         assertThat(sum(kind, false)).isBetween((long) turning, (long) bestTurning);
         assertThat(sum(kind, true)).isBetween((long) fixed, (long) bestFixed);
     }
 
-    private static long sum(int kind, boolean straight) throws IOException {
-        return jobs(kind, straight).stream()
+    private static long sum(int kind, boolean straight) {
+        return BinInstance.small().stream()
+                .filter(one -> one.kind() == kind && one.items().size() == 20)
+                .map(one -> one.job(!straight, 0, 1))
                 .mapToLong(job -> Math.max(
                         LowerBound.of(job), new ColumnGeneration(job, Long.MAX_VALUE).improve(ALL, () -> false)))
                 .sum();
-    }
-
-    private static List<PackingJob> jobs(int kind, boolean straight) throws IOException {
-        try (var text = ColumnGenerationTest.class.getResourceAsStream("/2dbpp/n20.txt");
-                var lines = new BufferedReader(new InputStreamReader(text, StandardCharsets.UTF_8))) {
-            return lines.lines()
-                    .filter(line -> line.startsWith(kind + " "))
-                    .map(line -> job(line.split(" "), straight))
-                    .toList();
-        }
-    }
-
-    private static PackingJob job(String[] words, boolean straight) {
-        var pack = Pack.boards(side(words[2], 0), side(words[2], 1));
-        pack = straight ? pack.straight() : pack;
-        for (int i = 3; i < words.length; i++) {
-            pack = pack.pieces(side(words[i], 0), side(words[i], 1), 1);
-        }
-        return pack.job();
-    }
-
-    private static int side(String size, int index) {
-        return Integer.parseInt(size.split("x")[index]);
     }
 
     private static PackingJob finer(PackingJob job, SplittableRandom random) {

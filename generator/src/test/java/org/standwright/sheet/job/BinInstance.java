@@ -1,6 +1,7 @@
 package org.standwright.sheet.job;
 
 import java.io.IOException;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,6 +32,15 @@ public record BinInstance(int kind, int number, int height, int width, List<Item
                 all.addAll(read(Files.readString(file, StandardCharsets.UTF_8)));
             }
             return all;
+        }
+    }
+
+    /** The instances that the build packs; see the README beside them. */
+    public static List<BinInstance> small() {
+        try {
+            return inFolder(Path.of(BinInstance.class.getResource("/2dbpp").toURI()));
+        } catch (IOException | URISyntaxException e) {
+            throw new IllegalStateException("no instances to read", e);
         }
     }
 
