@@ -32,4 +32,9 @@ public record CutRules(int kerf, int stages, First first, int longestRip, int lo
         int longest = direction == Direction.RIP ? longestRip : longestCrosscut;
         return along <= longest ? 0 : breakDown;
     }
+
+    /** Whether any cut from edge to edge can be made, in any order. */
+    public boolean isFree() {
+        return stages == ANY && first == First.EITHER && longestRip == ANY && longestCrosscut == ANY;
+    }
 }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.standwright.sheet.Cut.Direction;
 import org.standwright.sheet.job.CutNode;
+import org.standwright.sheet.job.CutTree;
 
 /**
  * One board's cut tree in flat arrays, sizes enlarged by the kerf and no places yet: pieces, rests, and splits whose
@@ -80,6 +81,29 @@ final class Board {
                         ? board.node(0, REST, length, width - strip - terms.ripExtra(length))
                         : board.node(0, REST, length - strip - terms.crosscutExtra(width), width));
         return board;
+    }
+
+    /** A board as a tree says. */
+    static Board of(Terms terms, CutTree tree, long owner) {
+        var board = whole(terms, tree.kind(), owner);
+        board.dropRest(0);
+        board.become(0, tree.root());
+        return board;
+    }
+
+    private void become(int node, CutNode tree) {
+        if (tree instanceof CutNode.Piece piece) {
+            at[node + WHAT] = piece.type();
+            mark += terms.mark[piece.type()];
+            pieceArea += terms.area[piece.type()];
+        } else if (tree instanceof CutNode.Split split) {
+            at[node + WHAT] = split.direction() == Direction.RIP ? RIP : CROSSCUT;
+            for (var inner : split.nodes()) {
+                become(node(node, REST, inner.length(), inner.width()), inner);
+            }
+        } else {
+            addRest(node);
+        }
     }
 
     /** The same board, to be changed by another owner. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.standwright.sheet.cover.Pattern;
+import org.standwright.sheet.job.CutTree;
 import org.standwright.sheet.cover.PatternCover;
 import org.standwright.sheet.cover.PatternDive;
 
@@ -18,6 +19,8 @@ final class Choice {
     private static final int MOST_BOARDS = 800;
 
     private static final int MOST_NODES = 40;
+    /** Boards of this owner are copied before they are changed. */
+    private static final long NOBODY = Long.MIN_VALUE;
 
     private final Terms terms;
     private final Layout best;
@@ -26,14 +29,19 @@ final class Choice {
     private final int[] needed;
     private final int[] available;
 
-    /** @param best layout so far, without a missing piece */
-    Choice(Terms terms, Layout best, List<Patterns> met) {
+    /**
+     * @param best layout so far, without a missing piece
+     * @param met boards that the lanes came by
+     * @param proving boards that prices led to
+     */
+    Choice(Terms terms, Layout best, List<Patterns> met, List<CutTree> proving) {
         this.terms = terms;
         this.best = best;
         var marks = new HashSet<Long>();
         for (int i = 0; i < best.count(); i++) {
             add(best.board(i), marks);
         }
+        proving.forEach(tree -> add(Board.of(terms, tree, NOBODY), marks));
         int own = boards.size();
         met.forEach(some -> some.boards().forEach(board -> add(board, marks)));
         boards.subList(own, boards.size())

@@ -1,6 +1,8 @@
 package org.standwright.sheet.search;
 
+import java.util.List;
 import org.standwright.sheet.bound.ColumnGeneration;
+import org.standwright.sheet.job.CutTree;
 import org.standwright.sheet.job.PackingJob;
 
 /**
@@ -39,5 +41,10 @@ final class Prover {
         if (columns.spent() < granted) {
             bound = Math.max(bound, columns.improve(granted - columns.spent(), () -> false));
         }
+    }
+
+    /** Boards that it came by; none where the saw's limits are not in them. */
+    List<CutTree> boards() {
+        return columns == null || !job.rules().isFree() ? List.of() : columns.patterns();
     }
 }

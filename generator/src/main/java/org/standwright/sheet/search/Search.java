@@ -96,7 +96,7 @@ public final class Search {
 
     private void choose() {
         var patterns = lanes.stream().map(Lane::patterns).toList();
-        var choice = new Choice(terms, best, patterns);
+        var choice = new Choice(terms, best, patterns, prover.boards());
         var cheaper = choice.cheaper(-2L * round);
         if (cheaper.isPresent()) {
             best = cheaper.get();
