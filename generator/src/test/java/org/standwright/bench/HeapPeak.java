@@ -14,7 +14,7 @@ final class HeapPeak {
 
     public static void main(String[] args) {
         var solids = AssemblySolids.of(SampleCabinet.pile(500), Fineness.FILE);
-        double peak = heap(pool -> pool.getPeakUsage().getUsed());
+        double peak = peak();
         System.gc();
         double kept = heap(pool -> pool.getUsage().getUsed());
         if (solids.solids().size() != 500) {
@@ -23,7 +23,11 @@ final class HeapPeak {
         System.out.println(peak + " " + kept);
     }
 
-    /** Each pool had its peak at another time: their sum is never too little. */
+    /** What the heap took at most so far, MB. Each pool had its peak at another time: their sum is never too little. */
+    static double peak() {
+        return heap(pool -> pool.getPeakUsage().getUsed());
+    }
+
     private static double heap(ToLongFunction<MemoryPoolMXBean> used) {
         return ManagementFactory.getMemoryPoolMXBeans().stream()
                         .filter(pool -> pool.getType() == MemoryType.HEAP)

@@ -20,6 +20,7 @@ import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.PlannedSheet;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.job.PackingJob;
 
 /** A job of one material, said in one line: {@code SheetJob.sheet(2440, 1220).kerf(3.2).pieces("A", 600, 400, 3)}. */
 public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
@@ -83,7 +84,16 @@ public record SheetJob(SheetGood sheet, Saw saw, List<CutLine> lines) {
     }
 
     public MaterialPlan plan() {
-        return SheetPlanner.plan(stock(), cutList()).materials().get(0);
+        return plan(Effort.USUAL);
+    }
+
+    public MaterialPlan plan(Effort effort) {
+        return SheetPlanner.plan(stock(), cutList(), effort).materials().get(0);
+    }
+
+    /** What the search sees of it. */
+    public PackingJob packing() {
+        return Work.of(stock(), lines, cutList().cutting()).job();
     }
 
     /** One sheet as a maker reads it, mm: {@code A@0,0 B@603,0 turned; offcut 100x50@0,400}. */
