@@ -14,12 +14,10 @@ import org.standwright.sheet.sawing.Block;
 final class Feasible {
     private final Work work;
     private final Stock stock;
-    private final Reach reach;
 
     Feasible(Work work, Stock stock) {
         this.work = work;
         this.stock = stock;
-        this.reach = new Reach(work.job().rules());
     }
 
     /** @throws ImpossiblePlanException when not, or when there are too few boards */
@@ -27,7 +25,7 @@ final class Feasible {
         for (int type = 0; type < work.blocks().size(); type++) {
             check(work.blocks().get(type), work.job().types().get(type));
         }
-        new Quantities(work, reach).check();
+        new Quantities(work).check();
     }
 
     private void check(Block block, PieceType type) {
@@ -39,7 +37,7 @@ final class Feasible {
         if (kinds.stream().noneMatch(type::fits)) {
             throw notMating(block, type);
         }
-        if (kinds.stream().noneMatch(kind -> reach.can(type, kind))) {
+        if (kinds.stream().noneMatch(kind -> work.job().rules().begins(type, kind))) {
             throw notSawn(block, type);
         }
     }
@@ -81,6 +79,14 @@ final class Feasible {
     }
 
     private ImpossiblePlanException notSawn(Block block, PieceType type) {
+        var tight = TightCut.of(work.job(), type);
+        if (tight.isPresent()) {
+            return new ImpossiblePlanException(
+                    "/saw",
+                    named(block, type) + " cannot be sawn from any board: "
+                            + tight.get().reason(),
+                    tight.get().waysOut(work.saw()));
+        }
         var longest = new ArrayList<String>();
         work.saw().longestRip().ifPresent(most -> longest.add(mm(most) + " mm in a rip"));
         work.saw().longestCrosscut().ifPresent(most -> longest.add(mm(most) + " mm in a crosscut"));

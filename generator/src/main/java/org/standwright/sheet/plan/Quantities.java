@@ -13,12 +13,10 @@ import org.standwright.sheet.job.PieceType;
 final class Quantities {
     private final Work work;
     private final PackingJob job;
-    private final Reach reach;
 
-    Quantities(Work work, Reach reach) {
+    Quantities(Work work) {
         this.work = work;
         this.job = work.job();
-        this.reach = reach;
     }
 
     /** Asks for all pieces that have to come from limited boards, then for those of each choice of boards. */
@@ -65,7 +63,7 @@ final class Quantities {
     private BitSet boards(PieceType type) {
         var boards = new BitSet();
         for (int kind = 0; kind < job.kinds().size(); kind++) {
-            boards.set(kind, reach.can(type, job.kinds().get(kind)));
+            boards.set(kind, job.rules().begins(type, job.kinds().get(kind)));
         }
         return boards;
     }

@@ -1,6 +1,7 @@
 package org.standwright.sheet.search;
 
 import java.util.Arrays;
+import org.standwright.sheet.Cut.Direction;
 
 /**
  * Lays missing pieces where they cost least: the type with the fewest places goes first; one without a place begins a
@@ -256,13 +257,13 @@ final class Recreation {
         int restLength = length[rest];
         int restWidth = width[rest];
         if (terms.cuts(stages[rest], restLength, restWidth, along, across, true)) {
-            int beside = Terms.left(restWidth - across, terms.ripExtra(restLength));
-            int end = Terms.left(restLength - along, terms.crosscutExtra(across));
+            int beside = terms.rules.left(Direction.RIP, restLength, restWidth - across);
+            int end = terms.rules.left(Direction.CROSSCUT, across, restLength - along);
             offer(rest, turned, true, terms.values.of(restLength, beside), terms.values.of(end, across));
         }
         if (terms.cuts(stages[rest], restLength, restWidth, along, across, false)) {
-            int beside = Terms.left(restLength - along, terms.crosscutExtra(restWidth));
-            int end = Terms.left(restWidth - across, terms.ripExtra(along));
+            int beside = terms.rules.left(Direction.CROSSCUT, restWidth, restLength - along);
+            int end = terms.rules.left(Direction.RIP, along, restWidth - across);
             offer(rest, turned, false, terms.values.of(beside, restWidth), terms.values.of(along, end));
         }
     }

@@ -64,7 +64,7 @@ final class Terms {
         for (int i = 0; i < starts.length; i++) {
             var type = types.get(i / cost.length);
             var kind = job.kinds().get(i % cost.length);
-            starts[i] = startsOn(kind, type, false) || startsOn(kind, type, true);
+            starts[i] = rules.begins(type, kind);
         }
     }
 
@@ -95,53 +95,23 @@ final class Terms {
         return starts[type * cost.length + kind];
     }
 
-    private boolean startsOn(BoardKind kind, PieceType type, boolean lying) {
-        int along = type.along(lying);
-        int across = type.across(lying);
-        return type.fits(kind, lying)
-                && (cuts(0, kind.length(), kind.width(), along, across, true)
-                        || cuts(0, kind.length(), kind.width(), along, across, false));
-    }
-
     /**
-     * Whether a piece can be cut out of a rest with its first cut in this direction. Where the piece is as wide as the
-     * rest there is no first rip, and where it is as long no first crosscut; a piece as large as the rest counts as
-     * ripped first.
+     * Whether a piece can be cut out of a rest with its first cut in this direction, see {@link CutRules#frees}.
      *
      * @param stages of the cuts that lead to the rest, as {@link Board#stages} tells them
      */
     boolean cuts(int stages, int restLength, int restWidth, int along, int across, boolean ripFirst) {
-        int beside = ripFirst ? restWidth - across : restLength - along;
-        int end = ripFirst ? restLength - along : restWidth - across;
-        if (beside == 0) {
-            return ripFirst && end == 0 && isOpen(stages);
-        }
-        return left(beside, ripFirst ? ripExtra(restLength) : crosscutExtra(restWidth)) > 0
-                && left(end, ripFirst ? crosscutExtra(across) : ripExtra(along)) >= 0
-                && (!restricted || isAllowed(stages, ripFirst, end > 0));
+        return rules.frees(ripFirst ? Direction.RIP : Direction.CROSSCUT, restLength, restWidth, along, across)
+                && (!restricted || isAllowed(stages, ripFirst, ripFirst ? along < restLength : across < restWidth));
     }
 
-    /** What a cut leaves of so much room: 0 where there is none and no cut, -1 where the cut can't be made. */
-    static int left(int room, int extra) {
-        if (room == 0) {
-            return 0;
-        }
-        return extra == CutRules.NONE || extra >= room ? -1 : room - extra;
-    }
-
-    /** Whether anything may be cut from a rest: what a trimming cut beyond the last stage leaves is waste. */
-    private boolean isOpen(int stages) {
-        return stages / 2 <= most;
-    }
-
-    /** A piece may need one trimming cut beyond the last stage. */
+    /** A piece may need one trimming cut beyond the last stage; what that leaves is waste. */
     private boolean isAllowed(int stages, boolean ripFirst, boolean second) {
         if (stages == 0) {
-            boolean asAsked = rules.first() == First.EITHER || ripFirst == (rules.first() == First.RIP);
-            return asAsked || !second;
+            return rules.begins(ripFirst ? Direction.RIP : Direction.CROSSCUT, !second);
         }
         boolean same = ripFirst == (stages % 2 == 0);
         int first = stages / 2 + (same ? 0 : 1);
-        return isOpen(stages) && (first <= most || first == most + 1 && !second);
+        return stages / 2 <= most && (first <= most || first == most + 1 && !second);
     }
 }
