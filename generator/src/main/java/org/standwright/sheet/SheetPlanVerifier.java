@@ -66,15 +66,14 @@ public final class SheetPlanVerifier {
     private void checkMaterial(MaterialPlan material) {
         var sheets = material.sheets();
         var name = material.material().name();
-        var together = TogetherVerifier.of(sheets, groups(material.material()), stock.saw());
+        var groups = groups(material.material());
         var later = cutList.cutting().later();
-        together.faults().forEach(fault -> faults.add(name + ": " + fault));
+        TogetherVerifier.faults(sheets, groups, stock.saw()).forEach(fault -> faults.add(name + ": " + fault));
         NumberVerifier.faults(sheets, later).forEach(fault -> faults.add(name + ": " + fault));
         for (int i = 0; i < sheets.size(); i++) {
             var board = name + " " + (i + 1) + ": ";
-            var strips = together.strips().getOrDefault(i, List.of());
             SheetVerifier.faults(sheets.get(i), stock.saw(), stock.keep()).forEach(fault -> faults.add(board + fault));
-            StageVerifier.faults(sheets.get(i), strips, stock.saw()).forEach(fault -> faults.add(board + fault));
+            StageVerifier.faults(sheets.get(i), groups, stock.saw()).forEach(fault -> faults.add(board + fault));
         }
     }
 

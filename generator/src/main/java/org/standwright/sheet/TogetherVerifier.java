@@ -2,11 +2,9 @@ package org.standwright.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import org.standwright.cutlist.Together;
 import org.standwright.cutlist.Together.Along;
@@ -32,9 +30,6 @@ final class TogetherVerifier {
     private final int leastGap;
     private final int mostGap;
     private final Set<Spot> used = new HashSet<>();
-    /** What each group got, as far as they came. */
-    private final List<List<Spot>> found = new ArrayList<>();
-
     private int furthest;
 
     private TogetherVerifier(List<PlannedSheet> sheets, List<Together> groups, Saw saw) {
@@ -55,36 +50,19 @@ final class TogetherVerifier {
         }
     }
 
-    /** @param groups those of this material */
-    static TogetherVerifier of(List<PlannedSheet> sheets, List<Together> groups, Saw saw) {
+    /**
+     * The first group that finds no place, with all before it in theirs.
+     *
+     * @param groups those of this material
+     */
+    static List<String> faults(List<PlannedSheet> sheets, List<Together> groups, Saw saw) {
         var verifier = new TogetherVerifier(sheets, groups, saw);
-        verifier.find(0, 0);
-        return verifier;
-    }
-
-    /** The first group that finds no place, with all before it in theirs. */
-    List<String> faults() {
-        if (found.size() == groups.size()) {
+        if (verifier.find(0, 0)) {
             return List.of();
         }
-        var group = groups.get(furthest);
+        var group = verifier.groups.get(verifier.furthest);
         var place = group.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         return List.of("pieces " + group.labels() + " do not come from " + place + ".");
-    }
-
-    /** The strips on each board that leave it whole, by index of the board. */
-    Map<Integer, List<Area>> strips() {
-        var strips = new HashMap<Integer, List<Area>>();
-        for (int i = 0; i < found.size(); i++) {
-            if (groups.get(i).kind() == Kind.ONE_STRIP) {
-                strips.computeIfAbsent(found.get(i).get(0).sheet(), none -> new ArrayList<>())
-                        .add(found.get(i).stream()
-                                .map(spot -> spot.piece().area())
-                                .reduce(TogetherVerifier::around)
-                                .orElseThrow());
-            }
-        }
-        return strips;
     }
 
     private static Area around(Area a, Area b) {
@@ -105,13 +83,11 @@ final class TogetherVerifier {
             var taken = take(group, choice);
             if (!taken.isEmpty()) {
                 used.addAll(taken);
-                found.add(taken);
                 boolean sameNext =
                         index + 1 < groups.size() && groups.get(index + 1).equals(group);
                 if (find(index + 1, sameNext ? choice : 0)) {
                     return true;
                 }
-                found.remove(index);
                 taken.forEach(used::remove);
             }
         }
