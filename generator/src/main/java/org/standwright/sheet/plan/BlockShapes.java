@@ -9,28 +9,33 @@ import org.standwright.sheet.Cut.Direction;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.job.BoardKind;
 import org.standwright.sheet.job.CutNode;
+import org.standwright.sheet.job.CutRules;
 import org.standwright.sheet.sawing.Block;
 import org.standwright.sheet.sawing.Block.Parting;
 
 /**
  * Makes blocks of pieces. As a strip, m pieces take the sum of their sides and m - 1 kerfs; with every size enlarged by
- * a kerf, that is the sum of the enlarged sides.
+ * a kerf, that is the sum of the enlarged sides. Cuts that are too long for the saw take more.
  *
  * @param boards that a block is to come from
  */
-record BlockShapes(KerfAllowance allowance, List<BoardKind> boards) {
+record BlockShapes(KerfAllowance allowance, List<BoardKind> boards, CutRules rules) {
 
     Block piece(CutLine line) {
         return Block.piece(line, length(line), width(line));
     }
 
-    Block of(Together group, List<CutLine> lines) {
+    /** @param mayTurn whether the block's length may lie across the sheet's */
+    Block of(Together group, List<CutLine> lines, boolean mayTurn) {
+        var cuts = new BlockCuts(rules, mayTurn);
         return switch (group.kind()) {
-            case ONE_STRIP -> new Block(lines, Parting.ON_SHEET, strip(pieces(lines), group.along(), group.labels()));
-            case ONE_SHEET -> new Block(lines, Parting.ON_SHEET, new OneSheet(pieces(lines), boards).smallest());
+            case ONE_STRIP ->
+                new Block(lines, Parting.ON_SHEET, strip(pieces(lines), group.along(), group.labels(), cuts));
+            case ONE_SHEET -> new Block(lines, Parting.ON_SHEET, new OneSheet(pieces(lines), boards, cuts).smallest());
             case ONE_BLANK -> {
                 int over = 2 * SheetUnit.up(group.over());
-                var strip = strip(pieces(lines), group.along(), group.labels());
+                var apart = new BlockCuts(CutRules.free(rules.kerf()), false);
+                var strip = strip(pieces(lines), group.along(), group.labels(), apart);
                 yield new Block(lines, Parting.LATER, widened(strip, over));
             }
         };
@@ -73,7 +78,7 @@ record BlockShapes(KerfAllowance allowance, List<BoardKind> boards) {
     }
 
     /** The pieces one after the other; they have their other side in common. */
-    private static CutNode strip(List<CutNode> pieces, Along along, List<String> labels) {
+    private static CutNode strip(List<CutNode> pieces, Along along, List<String> labels, BlockCuts cuts) {
         var divide = along == Along.LENGTH ? Direction.CROSSCUT : Direction.RIP;
         var across = along == Along.LENGTH ? Direction.RIP : Direction.CROSSCUT;
         int common = CutNode.extent(pieces.get(0), across);
@@ -84,9 +89,10 @@ record BlockShapes(KerfAllowance allowance, List<BoardKind> boards) {
                             + (along == Along.LENGTH ? "width." : "length."),
                     List.of("Keep only those together that agree, or on one sheet."));
         }
-        long sum = pieces.stream()
-                .mapToLong(piece -> CutNode.extent(piece, divide))
-                .sum();
+        long sum = (pieces.size() - 1L) * cuts.extra(divide, common)
+                + pieces.stream()
+                        .mapToLong(piece -> CutNode.extent(piece, divide))
+                        .sum();
         return split(
                 divide, divide == Direction.CROSSCUT ? sum : common, divide == Direction.RIP ? sum : common, pieces);
     }

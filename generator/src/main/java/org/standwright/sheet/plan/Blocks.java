@@ -11,6 +11,7 @@ import org.standwright.part.Grain;
 import org.standwright.sheet.job.PieceType;
 import org.standwright.sheet.job.PieceType.Ways;
 import org.standwright.sheet.sawing.Block;
+import org.standwright.sheet.sawing.Block.Parting;
 
 /** Sorts one material's pieces into blocks: what is kept together, pairs of strips from one bevel rip, single pieces. */
 final class Blocks {
@@ -35,7 +36,10 @@ final class Blocks {
         lines.forEach(line -> sorted.left.put(line, line.count()));
         var groups = new LinkedHashMap<Together, Integer>();
         together.forEach(group -> groups.merge(group, 1, Integer::sum));
-        groups.forEach((group, count) -> sorted.add(shapes.of(group, sorted.taken(group, count)), count));
+        groups.forEach((group, count) -> {
+            var members = sorted.taken(group, count);
+            sorted.add(shapes.of(group, members, sorted.areFree(members)), count);
+        });
         sorted.pairBevels();
         sorted.left.forEach((line, count) -> {
             if (count > 0) {
@@ -85,8 +89,30 @@ final class Blocks {
                 block.inner().length(),
                 block.inner().width(),
                 count,
-                block.pieces().stream().allMatch(this::isFree) ? Ways.EITHER : Ways.STRAIGHT,
+                ways(block),
                 block.pieces().stream().anyMatch(line -> cutting.mating().contains(line.label()))));
+    }
+
+    /** Those that its grain allows and in which a saw parts it. */
+    private Ways ways(Block block) {
+        boolean free = areFree(block.pieces());
+        var cuts = new BlockCuts(shapes.rules(), free);
+        if (block.parting() != Parting.ON_SHEET) {
+            return free ? Ways.EITHER : Ways.STRAIGHT;
+        }
+        if (!cuts.canPart(block.inner())) {
+            throw new ImpossiblePlanException(
+                    "/saw",
+                    "'" + block.label() + "' cut as one block needs cuts that are too long for the saw to part it,"
+                            + " without a break-down saw.",
+                    List.of("Add a break-down saw: \"breakDown\": {}.", "Keep them apart."));
+        }
+        boolean straight = cuts.canPart(block.inner(), false);
+        return free && cuts.canPart(block.inner(), true) ? straight ? Ways.EITHER : Ways.TURNED : Ways.STRAIGHT;
+    }
+
+    private boolean areFree(List<CutLine> lines) {
+        return lines.stream().allMatch(this::isFree);
     }
 
     private boolean isFree(CutLine line) {

@@ -40,8 +40,9 @@ record Work(List<Block> blocks, List<StockSheet> sheets, Saw saw, Keep keep, Goa
         var kinds = sheets.stream()
                 .map(sheet -> kind(stock, sheet, allowance, costs))
                 .toList();
-        var blocks = Blocks.of(lines, cutting, together(lines, cutting), new BlockShapes(allowance, kinds));
-        var job = new PackingJob(blocks.types(), kinds, SawRules.of(stock.saw()));
+        var rules = SawRules.of(stock.saw());
+        var blocks = Blocks.of(lines, cutting, together(lines, cutting), new BlockShapes(allowance, kinds, rules));
+        var job = new PackingJob(blocks.types(), kinds, rules);
         var work = new Work(blocks.blocks(), sheets, stock.saw(), stock.keep(), costs.goal(), job);
         new Feasible(work, stock).check();
         return work;
@@ -72,7 +73,7 @@ record Work(List<Block> blocks, List<StockSheet> sheets, Saw saw, Keep keep, Goa
                     "stock holds no sheet of '" + line.material().name() + "', but the cut list needs it.",
                     List.of("Add its length and width to the stock."));
         }
-        return sheets;
+        return FirstCuts.of(stock.saw()).sawn(sheets);
     }
 
     private static void requireFew(List<CutLine> lines) {

@@ -38,6 +38,7 @@ import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.job.CutNode;
+import org.standwright.sheet.job.CutRules;
 import org.standwright.sheet.sawing.Block;
 
 class BlockShapesTest {
@@ -52,11 +53,14 @@ class BlockShapesTest {
     void takesTheSumOfTheSidesAndAKerfBetweenEachTwo() {
         var lines = List.of(line("A", 596, 120), line("B", 596, 150), line("C", 596, 200));
 
-        assertThat(size(shapes(3.2).of(strip(Along.WIDTH, "A", "B", "C"), lines), 3.2))
+        assertThat(size(shapes(3.2).of(strip(Along.WIDTH, "A", "B", "C"), lines, false), 3.2))
                 .isEqualTo("596.0 x 476.4");
         assertThat(size(
                         shapes(3.2)
-                                .of(strip(Along.LENGTH, "A", "B"), List.of(line("A", 120, 596), line("B", 150, 596))),
+                                .of(
+                                        strip(Along.LENGTH, "A", "B"),
+                                        List.of(line("A", 120, 596), line("B", 150, 596)),
+                                        false),
                         3.2))
                 .isEqualTo("273.2 x 596.0");
     }
@@ -66,7 +70,7 @@ class BlockShapesTest {
         var blank = new Together(Kind.ONE_BLANK, List.of("A", "A", "A"), Along.WIDTH, 5);
         var line = line("A", 460, 80);
 
-        var block = shapes(3).of(blank, List.of(line, line, line));
+        var block = shapes(3).of(blank, List.of(line, line, line), false);
 
         assertThat(size(block, 3)).isEqualTo("470.0 x 256.0");
         assertThat(block.parting()).isEqualTo(Block.Parting.LATER);
@@ -77,7 +81,7 @@ class BlockShapesTest {
     void refusesAStripOfDifferentSides() {
         var lines = List.of(line("A", 596, 120), line("B", 590, 150));
 
-        assertThatThrownBy(() -> shapes(3).of(strip(Along.WIDTH, "A", "B"), lines))
+        assertThatThrownBy(() -> shapes(3).of(strip(Along.WIDTH, "A", "B"), lines, false))
                 .isInstanceOf(ImpossiblePlanException.class)
                 .hasMessage("pieces [A, B] are no strip: they differ in length. Keep only those together that agree,"
                         + " or on one sheet.");
@@ -162,7 +166,7 @@ class BlockShapesTest {
         var group =
                 new Together(Kind.ONE_SHEET, lines.stream().map(CutLine::label).toList(), Along.WIDTH, 0);
 
-        var block = shapes(kerf).of(group, lines);
+        var block = shapes(kerf).of(group, lines, false);
 
         assertThat(pieces(block.inner())).hasSameSizeAs(lines);
         long strip = lines.stream()
@@ -185,7 +189,9 @@ class BlockShapesTest {
 
         var plan = plan(1000, 500, 3, List.of(line("A", 400, 60, 5)), group);
 
-        assertThat(plan.materials().get(0).sheets().get(0).pieces()).hasSize(5);
+        assertThat(plan.materials().get(0).sheets().get(0).pieces())
+                .extracting(PlacedPiece::label)
+                .containsExactlyInAnyOrder("A + A", "A", "A", "A");
     }
 
     @Test
@@ -225,7 +231,7 @@ class BlockShapesTest {
     }
 
     private static BlockShapes shapes(double kerf) {
-        return new BlockShapes(KerfAllowance.of(new Saw(kerf, 0)), List.of());
+        return new BlockShapes(KerfAllowance.of(new Saw(kerf, 0)), List.of(), CutRules.free(SheetUnit.up(kerf)));
     }
 
     private static Together strip(Along along, String... labels) {
