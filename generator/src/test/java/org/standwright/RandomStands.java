@@ -20,20 +20,41 @@ final class RandomStands {
     /** Wishes that change no size. */
     private final SplittableRandom wishes;
 
+    private final String carcass;
+
     private RandomStands(long seed, int attempt) {
         this.random = new SplittableRandom(1_000_003 * seed + attempt);
         this.metric = random.nextBoolean();
         this.inset = random.nextBoolean();
         this.lengths = new RandomLengths(random, metric);
         this.wishes = new SplittableRandom(1_000_033 * seed + attempt);
+        this.carcass = thick();
     }
 
     /** The text of a design file. */
     static String text(long seed, int attempt) {
-        return new RandomStands(seed, attempt).text("random stand " + seed + "." + attempt);
+        var stand = new RandomStands(seed, attempt);
+        var lengths = stand.lengths;
+        var saw = "{ \"kerf\": " + lengths.between(1.5, 3.5) + ", \"trim\": " + lengths.between(0, 10) + " }";
+        return stand.text(name(seed, attempt), "\"saw\": " + saw);
     }
 
-    private String text(String name) {
+    /** The text of a design file that says more of boards, saws and cutting. */
+    static String cut(long seed, int attempt) {
+        var stand = new RandomStands(seed, attempt);
+        var random = new SplittableRandom(1_000_037 * seed + attempt);
+        var cutting = new RandomCutting(random, new RandomLengths(random, stand.metric), stand.carcass);
+        return stand.text(
+                name(seed, attempt),
+                "\"saw\": " + cutting.saw() + ",\n  \"stock\": " + cutting.stock() + ",\n  \"cutting\": "
+                        + cutting.cutting());
+    }
+
+    private static String name(long seed, int attempt) {
+        return "random stand " + seed + "." + attempt;
+    }
+
+    private String text(String name, String cutting) {
         return """
                 {
                   "version": 1,
@@ -53,7 +74,7 @@ final class RandomStands {
                   "drawers": { "box": %s, "bottom": %s, "front": %s, "hang": %s, "mount": "%s", "gap": %s, "grip": %s%s%s },
                   "edges": { %s },
                   "screws": { "panel": "%s", "slide": "%s" },
-                  "saw": { "kerf": %s, "trim": %s }
+                  %s
                 }
                 """.formatted(
                         name,
@@ -65,7 +86,7 @@ final class RandomStands {
                         lengths.between(400, 760),
                         lengths.oneOf("as-written", "as-written", "mirrored"),
                         support(),
-                        thick(),
+                        carcass,
                         thin(),
                         lengths.between(4, 6),
                         joint(),
@@ -90,8 +111,7 @@ final class RandomStands {
                         edges(),
                         metric ? "screw-4" : "screw-8",
                         metric ? "slide-screw-4" : "slide-screw-6",
-                        lengths.between(1.5, 3.5),
-                        lengths.between(0, 10));
+                        cutting);
     }
 
     private String machine() {

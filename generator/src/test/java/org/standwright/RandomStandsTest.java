@@ -20,6 +20,8 @@ import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.plan.Effort;
+import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.solid.ClosedSolids;
 
@@ -92,6 +94,26 @@ class RandomStandsTest {
                         .as("%s, seed %d", name, seed)
                         .isEqualTo(bytes));
         assertThat(again).isEmpty();
+    }
+
+    /** Whatever the shop has and asks for, the stand can be cut as drawn or is refused for a reason. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void isCutAsDrawnOrRefused(long seed) {
+        int planned = 0;
+        for (int attempt = 0; attempt < ATTEMPTS && planned == 0; attempt++) {
+            var text = RandomStands.cut(seed, attempt);
+            try {
+                var stand = build(text);
+                SheetPlanner.plan(Stock.of(stand.design()), CutList.of(stand), Effort.QUICK);
+                planned++;
+            } catch (ImpossibleDesignException | ImpossiblePlanException refused) {
+                assertThat(refused.getMessage()).isNotBlank();
+            } catch (RuntimeException failure) {
+                throw new AssertionError("seed " + seed + ", attempt " + attempt + " fails: " + text, failure);
+            }
+        }
+        assertThat(planned).as("stands planned with seed %d", seed).isPositive();
     }
 
     private static Optional<ImpossibleDesignException> refusal(String text) {
