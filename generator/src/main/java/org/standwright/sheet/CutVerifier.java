@@ -112,7 +112,9 @@ final class CutVerifier {
             fault(sawn, "takes a piece off with the edge.");
         }
         int off = sawn.panel().extent(sawn.cut().direction()) - sawn.cut().setting();
+        // what the saw itself left over is no allowance
         boolean allowed = saw.breakDown().isEmpty()
+                || sawn.panel().origin(edge) == Origin.SAWN
                 || off >= SheetUnit.up(saw.breakDown().orElseThrow().allowance());
         if (!isTrim && !allowed) {
             fault(sawn, "takes off less than the allowance.");

@@ -32,7 +32,7 @@ record TightCut(Direction direction, boolean turned, int along, int room, int ta
                         .filter(turned -> type.fits(kind, turned))
                         .flatMap(turned -> Stream.of(Direction.values())
                                 .flatMap(first -> of(job.rules(), type, kind, turned, first).stream())))
-                .min(Comparator.comparingInt(TightCut::shortage));
+                .min(Comparator.comparingInt(TightCut::shortage).thenComparingInt(TightCut::along));
     }
 
     private static Optional<TightCut> of(
