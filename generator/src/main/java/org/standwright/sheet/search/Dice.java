@@ -1,6 +1,6 @@
 package org.standwright.sheet.search;
 
-/** Seeded chance that falls the same on every machine: a 64-bit linear congruential state, its high bits mixed. */
+/** Seeded chance that falls the same on every machine: the generator known as SplitMix64. */
 final class Dice {
     private static final long STEP = 0x9E3779B97F4A7C15L;
     /** Draws until a candidate is overlooked, for one in twenty. */

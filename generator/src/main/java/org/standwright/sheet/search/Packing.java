@@ -2,6 +2,7 @@ package org.standwright.sheet.search;
 
 import java.util.List;
 import org.standwright.sheet.job.CutTree;
+import org.standwright.sheet.job.PackingJob;
 
 /**
  * An answer to a packing job.
@@ -11,5 +12,13 @@ import org.standwright.sheet.job.CutTree;
 public record Packing(List<CutTree> boards, long cost) {
     public Packing {
         boards = List.copyOf(boards);
+    }
+
+    static Packing of(PackingJob job, List<CutTree> boards) {
+        return new Packing(
+                boards,
+                boards.stream()
+                        .mapToLong(board -> job.kinds().get(board.kind()).cost())
+                        .sum());
     }
 }

@@ -54,6 +54,12 @@ public final class Search {
      * @throws ScarceStockException when the boards do not suffice for all pieces
      */
     public static Found run(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
+        var whole = WholeBoards.of(job, bound, budget.seed());
+        if (whole.isPresent()) {
+            var answer = Packing.of(job, whole.get());
+            improved.accept(answer);
+            return new Found(List.of(answer), bound);
+        }
         var search = new Search(job, bound, budget, improved);
         while (search.round < budget.rounds()
                 && !search.isDone()
@@ -130,10 +136,6 @@ public final class Search {
     }
 
     private Packing packing(Layout layout) {
-        var boards = layout.trees();
-        long cost = boards.stream()
-                .mapToLong(board -> terms.kind(board.kind()).cost())
-                .sum();
-        return new Packing(boards, cost);
+        return Packing.of(terms.job, layout.trees());
     }
 }
