@@ -25,7 +25,7 @@ class ChoiceTest {
         var other = layout(terms, "A", "B", "CD");
 
         assertThat(best.cost()).isEqualTo(3 * Terms.DEAR);
-        var united = new Choice(terms, best, List.of(patterns(terms, other)))
+        var united = new Choice(terms, best, List.of(patterns(terms, other)), List.of())
                 .cheaper(-1)
                 .orElseThrow();
         assertThat(united.cost()).isEqualTo(2 * Terms.DEAR);
@@ -37,7 +37,7 @@ class ChoiceTest {
         var best = layout(terms, "AB", "C", "D");
         var other = layout(terms, "BC", "A", "D");
 
-        assertThat(new Choice(terms, best, List.of(patterns(terms, other))).cheaper(-1))
+        assertThat(new Choice(terms, best, List.of(patterns(terms, other)), List.of()).cheaper(-1))
                 .isEmpty();
     }
 
@@ -53,7 +53,7 @@ class ChoiceTest {
         var best = layout(threeTerms, "AB", "C", "C");
         var other = layout(threeTerms, "BCC");
 
-        var cheaper = new Choice(threeTerms, best, List.of(patterns(threeTerms, other)))
+        var cheaper = new Choice(threeTerms, best, List.of(patterns(threeTerms, other)), List.of())
                 .cheaper(-1)
                 .orElseThrow();
         assertThat(cheaper.count()).isEqualTo(2);
@@ -64,7 +64,7 @@ class ChoiceTest {
     void leavesTheBoardsOfOtherLayoutsAsTheyAre() {
         var best = layout(terms, "AB", "C", "D");
         var other = layout(terms, "A", "B", "CD");
-        new Choice(terms, best, List.of(patterns(terms, other))).cheaper(-1);
+        new Choice(terms, best, List.of(patterns(terms, other)), List.of()).cheaper(-1);
 
         assertThat(best.trees()).isEqualTo(layout(terms, "AB", "C", "D").trees());
         assertThat(other.trees()).isEqualTo(layout(terms, "A", "B", "CD").trees());
