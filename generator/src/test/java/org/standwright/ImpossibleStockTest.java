@@ -82,7 +82,7 @@ class ImpossibleStockTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
         { "/stock/sheets": [{ "sheet": "birch-18", "count": 1 }] } | /stock/sheets | the boards of 'Birch plywood 18 mm' that are there have
-        { "/saw": { "longestRip": "1000 mm", "longestCrosscut": "900 mm" } } | /saw | cut line 'A' (caster block lower, 560.00 x 120.00 mm) cannot be sawn from any board
+        { "/saw": { "longestRip": "1000 mm", "longestCrosscut": "900 mm" } } | /saw | a board of 'Birch plywood 18 mm' is 2500.00 x 1250.00 mm before its edges are trimmed
         { "/stock/sheets": [{ "sheet": "birch-18", "thickness": "17.0 mm", "count": 5 }] } | /stock/sheets | cut line 'E' (bottom, 696.60 x 553.60 mm) sits in a dado of 17.85 mm
         { "/stock/sheets": [{ "sheet": "birch-18", "length": "100 mm", "width": "100 mm", "atHand": true }], "/saw/trim": "50 mm" } | /saw/trim | trim of 50.0 and 50.0 mm leaves nothing of a side of 100.0 mm
         """)
