@@ -6,9 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.standwright.sheet.cover.Pattern;
-import org.standwright.sheet.job.CutTree;
 import org.standwright.sheet.cover.PatternCover;
 import org.standwright.sheet.cover.PatternDive;
+import org.standwright.sheet.job.CutTree;
 
 /**
  * Puts boards that the lanes came by at different times together to a cheaper layout, if there is one among them: a set
@@ -51,7 +51,8 @@ final class Choice {
                 .map(board -> new Pattern(board.counts(), terms.cost[board.kind()], board.kind()))
                 .toList();
         this.needed = terms.job.types().stream().mapToInt(type -> type.count()).toArray();
-        this.available = terms.job.kinds().stream().mapToInt(kind -> kind.count()).toArray();
+        this.available =
+                terms.job.kinds().stream().mapToInt(kind -> kind.count()).toArray();
     }
 
     private void add(Board board, HashSet<Long> marks) {
