@@ -1,11 +1,13 @@
 package org.standwright.sheet.plan;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.sheet.Proof.Goal;
 
 /** What boards cost, in the measure that serves this stock. */
 record Costs(Goal goal) {
+    private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000);
 
     /** Sheets where one size is bought; else money where all prices are known in one currency, and area where not. */
     static Costs of(List<StockSheet> sheets) {
@@ -26,8 +28,20 @@ record Costs(Goal goal) {
         }
         return switch (goal) {
             case SHEETS -> 1;
-            case MONEY -> sheet.price().orElseThrow().amount().movePointRight(3).longValueExact();
+            case MONEY -> thousandths(sheet);
             case AREA -> Math.round(sheet.length() * sheet.width());
         };
+    }
+
+    private static long thousandths(StockSheet sheet) {
+        var price = sheet.price().orElseThrow();
+        if (price.amount().compareTo(MOST) > 0) {
+            throw new ImpossiblePlanException(
+                    "/stock/sheets",
+                    "a sheet of '" + sheet.name() + "' costs " + price + ", but prices above " + MOST
+                            + " are not compared.",
+                    List.of("Write its price in a larger unit, or leave it out."));
+        }
+        return price.amount().movePointRight(3).longValueExact();
     }
 }

@@ -15,7 +15,7 @@ final class Terms {
      * What a bought board costs at least in the search's own count; an at-hand one costs 1, so that it is used where it
      * helps and left on the rack where it does not.
      */
-    static final long DEAR = 1 << 20;
+    static final long DEAR = 1 << 15;
 
     final PackingJob job;
     final Values values;
