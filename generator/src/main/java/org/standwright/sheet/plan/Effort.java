@@ -5,6 +5,9 @@ import org.standwright.sheet.search.Budget;
 /**
  * How much is spent on a plan.
  *
+ * @param rounds of the search for sheets at most, for each material
+ * @param offcutRounds of the search for the largest offcut, after it
+ * @param seconds for the sheets of each material; 0 where only rounds count
  * @param isRepeatable whether the same job gives the same plan on every machine
  */
 public record Effort(int rounds, int offcutRounds, double seconds, boolean isRepeatable) {
