@@ -22,17 +22,17 @@ import org.standwright.sheet.plan.Seeds;
 
 class SearchTest {
     static LongStream seeds() {
-        return Seeds.fewOrMany(60, 3000);
+        return Seeds.fewOrMany(60, 1000);
     }
 
     static LongStream fewSeeds() {
-        return Seeds.fewOrMany(8, 400).filter(seed -> canBeCut(RandomPack.of(seed)));
+        return Seeds.fewOrMany(8, 100).filter(seed -> canBeCut(RandomPack.of(seed)));
     }
 
     static LongStream severalKinds() {
         return Seeds.fewOrMany(40, 400)
                 .filter(seed -> RandomPack.of(seed).kinds().size() > 1 && canBeCut(RandomPack.of(seed)))
-                .limit(Seeds.fewOrMany(4, 200).count());
+                .limit(Seeds.fewOrMany(4, 60).count());
     }
 
     @ParameterizedTest
