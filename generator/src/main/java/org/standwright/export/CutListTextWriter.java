@@ -70,14 +70,23 @@ public final class CutListTextWriter {
     }
 
     private void boards(SheetPlan plan) {
-        heading("Boards to buy");
-        var table = new TextTable(RIGHT, LEFT, LEFT, LEFT, LEFT);
+        heading("Boards");
+        var table = new TextTable(RIGHT, LEFT, LEFT, LEFT);
         plan.materials().forEach(material -> boards(material, table));
         lines.addAll(table.lines());
         plan.materials()
                 .forEach(material -> lines.addAll(WrappedText.lines(
-                        "", "    ", material.material().name() + ": " + plain(ProofWords.of(material, units)))));
+                        "",
+                        "    ",
+                        material.material().name() + ": " + plain(ProofWords.of(material, units)) + used(material))));
+        if (!plan.isRepeatable()) {
+            lines.addAll(WrappedText.lines("", "    ", ProofWords.NOT_REPEATABLE));
+        }
         plan.prices().forEach(sum -> lines.add("Boards with a price together: " + sum));
+    }
+
+    private static String used(MaterialPlan material) {
+        return material.sheets().isEmpty() ? "" : String.format(Locale.ROOT, ", %.0f %% used", 100 * material.yield());
     }
 
     private void boards(MaterialPlan material, TextTable table) {
@@ -87,7 +96,6 @@ public final class CutListTextWriter {
                         BoardWords.name(count.from()),
                         units.bareLength(count.from().length()) + " x "
                                 + units.length(count.from().width()),
-                        String.format(Locale.ROOT, "%.0f %% used", 100 * material.yield()),
                         price(count.from())));
     }
 

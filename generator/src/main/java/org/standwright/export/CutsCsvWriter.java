@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.standwright.packet.words.CuttingOrder;
+import org.standwright.packet.words.Guide;
 import org.standwright.packet.words.NumberedSetUp;
 import org.standwright.packet.words.SawWords;
+import org.standwright.part.Material;
 import org.standwright.sheet.SetUp.Made;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
@@ -26,6 +28,9 @@ public final class CutsCsvWriter {
             "fence mm",
             "fence",
             "from edge",
+            "guide",
+            "good face",
+            "score",
             "frees");
 
     private CutsCsvWriter() {}
@@ -34,22 +39,23 @@ public final class CutsCsvWriter {
     public static void write(SheetPlan plan, Set<String> waiting, Units units, OutputStream out) throws IOException {
         var rows = new ArrayList<List<String>>();
         for (var material : plan.materials()) {
-            var name = material.material().name();
+            var board = material.material();
             var order = CuttingOrder.of(material, waiting);
-            order.now().forEach(setUp -> rows(name, "1", setUp, units, rows));
-            order.later().forEach(setUp -> rows(name, "2", setUp, units, rows));
+            order.now().forEach(setUp -> rows(board, "1", setUp, units, rows));
+            order.later().forEach(setUp -> rows(board, "2", setUp, units, rows));
         }
         CsvTable.write(HEADER, rows, out);
     }
 
-    private static void rows(String material, String stage, NumberedSetUp setUp, Units units, List<List<String>> rows) {
+    private static void rows(
+            Material material, String stage, NumberedSetUp setUp, Units units, List<List<String>> rows) {
         setUp.setUp().cuts().forEach(made -> rows.add(row(material, stage, setUp, made, units)));
     }
 
-    private static List<String> row(String material, String stage, NumberedSetUp setUp, Made made, Units units) {
+    private static List<String> row(Material material, String stage, NumberedSetUp setUp, Made made, Units units) {
         var cut = made.cut();
         return List.of(
-                material,
+                material.name(),
                 stage,
                 Integer.toString(setUp.number()),
                 Integer.toString(cut.number()),
@@ -60,6 +66,9 @@ public final class CutsCsvWriter {
                 CsvTable.exact(setUp.setting()),
                 units.length(setUp.setting()),
                 SawWords.edge(cut.reference()),
+                Guide.of(cut).words(),
+                cut.goodFaceUp() ? "up" : "down",
+                cut.isScored(material) ? "yes" : "",
                 String.join("; ", SawWords.frees(made)));
     }
 }

@@ -1,9 +1,13 @@
 package org.standwright.export;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.standwright.packet.words.CuttingOrder;
+import org.standwright.packet.words.Guide;
 import org.standwright.packet.words.NumberedSetUp;
+import org.standwright.packet.words.SawWords;
 import org.standwright.packet.words.SheetCount;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
@@ -115,7 +119,9 @@ final class ReportSheets {
                 .put("sheetWidth", sheet.from().width())
                 .put("thickness", sheet.from().thickness());
         node.set("pieces", JsonShapes.list(sheet.pieces(), ReportSheets::piece));
-        node.set("cuts", JsonShapes.list(sheet.cuts(), ReportSheets::cut));
+        node.set(
+                "cuts",
+                JsonShapes.list(sheet.cuts(), cut -> cut(cut, sheet.from().material())));
         node.set("offcuts", JsonShapes.list(sheet.offcuts(), JsonShapes::area));
         return node;
     }
@@ -131,14 +137,17 @@ final class ReportSheets {
         return node;
     }
 
-    private static ObjectNode cut(Cut cut) {
+    private static ObjectNode cut(Cut cut, Material material) {
         var node = JsonShapes.object()
                 .put("number", cut.number())
                 .put("direction", JsonShapes.word(cut.direction()))
                 .put("tool", JsonShapes.word(cut.tool()))
                 .put("purpose", JsonShapes.word(cut.purpose()))
                 .put("reference", JsonShapes.word(cut.reference()))
-                .put("setting", SheetUnit.mm(cut.setting()));
+                .put("setting", SheetUnit.mm(cut.setting()))
+                .put("guide", Guide.of(cut).words())
+                .put("goodFace", cut.goodFaceUp() ? "up" : "down")
+                .put("score", cut.isScored(material));
         node.set("kerf", JsonShapes.area(cut.kerf()));
         return node;
     }
@@ -155,16 +164,21 @@ final class ReportSheets {
         return node;
     }
 
-    /** Sheets count from 1. */
+    /** Sheets count from 1; {@code rest} are those freed whose size is what remains. */
     private static ObjectNode made(Made made) {
         var node = JsonShapes.object()
                 .put("sheet", made.sheet() + 1)
                 .put("number", made.cut().number())
                 .put("reference", JsonShapes.word(made.cut().reference()));
-        var labels =
-                made.frees().stream().flatMap(piece -> piece.parts().stream()).map(PlacedPiece::label);
-        node.set("frees", JsonShapes.words(labels.toList()));
+        node.set("frees", labels(made.frees().stream()));
+        node.set("rest", labels(made.frees().stream().filter(piece -> SawWords.isRest(made.cut(), piece))));
         node.set("offcuts", JsonShapes.list(made.offcuts(), JsonShapes::area));
         return node;
+    }
+
+    private static JsonNode labels(Stream<PlacedPiece> pieces) {
+        return JsonShapes.words(pieces.flatMap(piece -> piece.parts().stream())
+                .map(PlacedPiece::label)
+                .toList());
     }
 }

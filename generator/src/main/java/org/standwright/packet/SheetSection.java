@@ -34,11 +34,15 @@ final class SheetSection implements Section {
         flow.heading("Sheet plans");
         flow.table(boards(contents));
         plan.prices().forEach(sum -> flow.paragraph("Boards with a price together: " + sum + "."));
-        flow.lead("What becomes of the boards. No plan can do with less than the bound; a better plan could save the "
-                + "gap at most.");
+        boolean proved =
+                plan.materials().stream().allMatch(material -> material.proof().isMinimal());
+        flow.lead("What becomes of the boards."
+                + (proved
+                        ? ""
+                        : " No plan can do with less than the bound; a better plan could save the gap at most."));
         flow.table(yields(contents));
         if (!plan.isRepeatable()) {
-            flow.paragraph("The clock ended the search for these plans: working them out again may give others.");
+            flow.paragraph(ProofWords.NOT_REPEATABLE);
         }
         plan.materials().forEach(material -> offcuts(material, contents.units(), flow));
         plan.materials().forEach(material -> thicknesses(material, contents, flow));

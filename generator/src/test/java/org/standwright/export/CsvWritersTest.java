@@ -50,8 +50,8 @@ class CsvWritersTest {
         var plan = new MaterialPlan(good.material(), List.of(sheet), new Proof(Proof.Goal.SHEETS, 1, 1));
         CutsCsvWriter.write(new SheetPlan(new Saw(3, 0), List.of(plan), true), Set.of(), Units.INCH, out);
         assertThat(text()).isEqualTo("""
-                material,stage,set-up,cut,sheet,tool,kind,purpose,fence mm,fence,from edge,frees
-                board 18,1,1,1,1,saw,rip,divide,300,11 13/16 in,lower,A; offcut
+                material,stage,set-up,cut,sheet,tool,kind,purpose,fence mm,fence,from edge,guide,good face,score,frees
+                board 18,1,1,1,1,saw,rip,divide,300,11 13/16 in,lower,fence,up,,A; offcut
                 """);
     }
 

@@ -101,7 +101,7 @@ class SheetSectionTest {
                         "Set-up Cut Fence Done Sheet From Cuts Falls free",
                         "2 rip, trim 1215 1 upper 2, 3 ",
                         "3 crosscut, recut 1193 1 left 4 ",
-                        "4 rip 400 1 lower 5, 6 5: Y1; 6: Y3 + Y3 (blank, parted later)",
+                        "4 rip 400 1 lower 5, 6 5: Y1; 6: Y3 + Y3 (blank, parted later, rest)",
                         "5 crosscut 600 1 left 7 Y2, offcut",
                         "6 crosscut 200 2 left 9 offcut",
                         "7 rip 100 2 lower 10 Y4, offcut");
@@ -114,19 +114,46 @@ class SheetSectionTest {
                         "Cutting order, second stage",
                         "Wait until the carcass is glued",
                         "Second stage: board 18",
-                        "8 crosscut 600 1 left 8 " + waits + ", offcut",
+                        "fence is not the stop",
+                        "8 crosscut, sled 600 1 left 8 " + waits + ", offcut",
                         "Assembly order");
     }
 
     /** The smallest piece is 300 mm; cut 10 runs along 200 mm. */
     @Test
     void whatIsTooShortToBePushedIsCautioned() {
-        assertThat(words).contains("Caution, cut 10 (Y4): what is pushed lies along the fence for less than 300 mm");
+        assertThat(words)
+                .contains("Caution, board 18, cut 10 (Y4): what is pushed lies along the fence for less than 300 mm");
     }
 
     @Test
     void blanksSayHowTheyBecomePieces() {
-        assertThat(words).contains("parted later", "Blank Y3 + Y3, 1237 × 811: machine it whole, then part it");
+        assertThat(words)
+                .contains("parted later", "Blank Y3 + Y3 of board 18, 1237 × 811: machine it whole, then part it");
+    }
+
+    @Test
+    void warningsStandBeforeTheTableTheyAreAbout() {
+        assertThat(words)
+                .containsSubsequence(
+                        "Cutting order: board 18",
+                        "Caution, board 18, cut 10",
+                        "Blank Y3 + Y3 of board 18",
+                        "Set-up Cut Guide",
+                        "Beyond your fence's reach",
+                        "Set-up Cut Fence");
+    }
+
+    @Test
+    void theHandHeldSawSaysHowTheSheetIsTurnedAndWhereTheGuideIsClamped() {
+        assertThat(words)
+                .containsSubsequence(
+                        "the lower edge is", "on the far side", "less the distance from the edge", "blade");
+    }
+
+    @Test
+    void aProvedPlanSaysNothingOfItsGap() {
+        assertThat(words).contains("What becomes of the boards.").doesNotContain("could save the gap");
     }
 
     @Test

@@ -20,15 +20,15 @@ public record NumberedSetUp(int number, SetUp setUp) {
         return SheetUnit.mm(setUp.setting());
     }
 
-    /** Its cuts in order, those of one sheet from one edge together. */
+    /** Its cuts in order, those of one sheet from one edge by one guide together. */
     public Collection<List<Made>> bySheet() {
         return setUp.cuts().stream()
                 .collect(Collectors.groupingBy(
-                        made -> new Place(made.sheet(), made.cut().reference()),
+                        made -> new Place(made.sheet(), made.cut().reference(), Guide.of(made.cut())),
                         LinkedHashMap::new,
                         Collectors.toList()))
                 .values();
     }
 
-    private record Place(int sheet, Edge reference) {}
+    private record Place(int sheet, Edge reference, Guide guide) {}
 }

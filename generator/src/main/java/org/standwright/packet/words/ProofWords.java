@@ -9,6 +9,10 @@ import org.standwright.unit.Units;
 
 /** How near a plan is to the least that any plan needs, in words. */
 public final class ProofWords {
+    /** Said of plans that another run may not give again. */
+    public static final String NOT_REPEATABLE =
+            "The clock ended the search for these plans: working them out again may give others.";
+
     private final MaterialPlan material;
     private final Units units;
 

@@ -26,19 +26,33 @@ public final class SawWords {
         return Stream.concat(Stream.of(word(setUp.direction())), purposes).collect(Collectors.joining(", "));
     }
 
-    /** Labels of what a cut leaves at its size, blanks marked, and 'offcut'. */
+    /** Labels of what a cut leaves at its size, blanks and rests marked, and 'offcut'. */
     public static List<String> frees(SetUp.Made made) {
         return Stream.concat(
-                        made.frees().stream().map(SawWords::free),
+                        made.frees().stream().map(piece -> free(piece, isRest(made.cut(), piece))),
                         made.offcuts().stream().map(offcut -> "offcut"))
                 .toList();
     }
 
-    private static String free(PlacedPiece piece) {
-        return switch (piece.parting()) {
-            case NONE -> piece.label();
-            case LATER -> piece.label() + " (blank, parted later)";
-            case BEVEL -> piece.label() + " (blank, one bevel rip)";
+    private static String free(PlacedPiece piece, boolean rest) {
+        var blank = switch (piece.parting()) {
+            case NONE -> Stream.<String>empty();
+            case LATER -> Stream.of("blank, parted later");
+            case BEVEL -> Stream.of("blank, one bevel rip");
+        };
+        var marks =
+                Stream.concat(blank, rest ? Stream.of("rest") : Stream.empty()).collect(Collectors.joining(", "));
+        return marks.isEmpty() ? piece.label() : piece.label() + " (" + marks + ")";
+    }
+
+    /** Whether a piece lies beyond the cut that frees it, so that its size is what remains. */
+    public static boolean isRest(Cut cut, PlacedPiece piece) {
+        var area = piece.area();
+        return switch (cut.reference()) {
+            case X0 -> area.x() >= cut.kerf().endX();
+            case X1 -> area.endX() <= cut.kerf().x();
+            case Y0 -> area.y() >= cut.kerf().endY();
+            case Y1 -> area.endY() <= cut.kerf().y();
         };
     }
 
