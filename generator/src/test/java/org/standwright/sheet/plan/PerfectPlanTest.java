@@ -10,11 +10,11 @@ import org.standwright.sheet.search.Search;
 
 class PerfectPlanTest {
     /**
-     * In a tenth of a second or so each. Measured: 19 of 20 with 10 pieces, 5 of 20 with 20; the floors leave room for
-     * luck.
+     * In a tenth of a second or so each. Measured: 20 of 20 with 10 pieces and with 20; the floors leave room for one
+     * that is missed.
      */
     @ParameterizedTest(name = "{0} pieces: {1} of 100 at least")
-    @CsvSource({"10, 85", "20, 10"})
+    @CsvSource({"10, 95", "20, 95"})
     void findsMostSheetsAgainThatWereSawnAtRandom(int pieces, int least) {
         long seeds = Seeds.fewOrMany(20, 400).count();
 
