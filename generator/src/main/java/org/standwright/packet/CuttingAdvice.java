@@ -41,7 +41,7 @@ final class CuttingAdvice {
     private String saw() {
         var sled = cuts.stream().anyMatch(cut -> Guide.of(cut) == Guide.SLED_AND_STOP)
                 ? " 'sled': mitre gauge or sled, with a stop block clamped ahead of the blade; the fence is not the "
-                        + "stop."
+                        + "stop. What is too large for them is cut with the hand-held saw."
                 : "";
         return "Saw: " + face() + score() + sled + " Beyond your fence's reach: strike a line and use the hand-held "
                 + "saw, or measure from the other edge.";
