@@ -20,6 +20,7 @@ class ImpossibleStockTest {
         { "/stock/sheets": [{ "sheet": "birch-21" }] } | /stock/sheets/0/sheet | No part is cut from Birch plywood 21 mm. Name one of the sheets that parts are cut from: 'Birch plywood 18 mm', 'Birch plywood 6.5 mm', 'Birch plywood 12 mm'.
         { "/stock/sheets": [{ "sheet": { "preset": "birch-18", "thickness": "17.5 mm" } }] } | /stock/sheets/0/sheet | No part is cut from Birch plywood 18 mm as it is described here. Name the sheet
         { "/stock/sheets": [{ "sheet": "birch-18" }, { "sheet": "birch-12" }, { "sheet": "birch-18", "count": 2 }] } | /stock/sheets/2 | Boards called 'Birch plywood 18 mm' stand in the stock twice.
+        { "/stock/sheets": [{ "sheet": "birch-18", "price": "94 EUR" }, { "sheet": "birch-18", "name": "large", "price": "99 USD" }] } | /stock/sheets/0/price | Boards of Birch plywood 18 mm have prices in two currencies, EUR and USD, which cannot be compared. Write all of them in one currency.
         { "/cutting/anyGrain": ["drawer bottoms"] } | /cutting/anyGrain/0 | No kind of part of this stand is called 'drawer bottoms'. There are 'caster block lower', 'caster block upper', 'side',
         { "/cutting/together": [{ "kind": "one-sheet", "parts": ["left side", "rigth side"] }] } | /cutting/together/0/parts/1 | No part of this stand is called 'rigth side'.
         { "/cutting/together": [{ "kind": "one-sheet", "parts": ["left side"] }] } | /cutting/together/0/parts | Part 'left side' alone has nothing to be kept together with.
@@ -83,7 +84,8 @@ class ImpossibleStockTest {
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
         { "/stock/sheets": [{ "sheet": "birch-18", "count": 1 }] } | /stock/sheets | the boards of 'Birch plywood 18 mm' that are there have
         { "/saw": { "longestRip": "1000 mm", "longestCrosscut": "900 mm" } } | /saw | a board of 'Birch plywood 18 mm' is 2500.00 x 1250.00 mm before its edges are trimmed
-        { "/stock/sheets": [{ "sheet": "birch-18", "thickness": "17.0 mm", "count": 5 }] } | /stock/sheets | cut line 'E' (bottom, 696.60 x 553.60 mm) sits in a dado of 17.85 mm
+        { "/stock/sheets": [{ "sheet": "birch-18", "thickness": "17.0 mm", "count": 5 }] } | /stock/sheets/0/thickness | Board 'Birch plywood 18 mm' is 17 mm thick, but the design counts on 17.7 mm and takes boards between 17.35 mm and 17.85 mm
+        { "/stock/sheets": [{ "sheet": "birch-18", "name": "rest", "thickness": "19 mm", "atHand": true }] } | /stock/sheets/0/thickness | Board 'rest' is 19 mm thick
         { "/stock/sheets": [{ "sheet": "birch-18", "length": "100 mm", "width": "100 mm", "atHand": true }], "/saw/trim": "50 mm" } | /saw/trim | trim of 50.0 and 50.0 mm leaves nothing of a side of 100.0 mm
         """)
     void refusesWhatNoPlanCanDo(String changes, String field, String message) {

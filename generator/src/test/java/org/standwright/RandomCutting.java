@@ -74,7 +74,7 @@ record RandomCutting(SplittableRandom random, RandomLengths lengths, String shee
     }
 
     private String thickness() {
-        return random.nextBoolean() ? ", \"thickness\": " + lengths.between(17, 19) : "";
+        return random.nextInt(8) == 0 ? ", \"thickness\": " + lengths.between(17, 19) : "";
     }
 
     String cutting() {

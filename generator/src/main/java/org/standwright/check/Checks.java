@@ -11,6 +11,7 @@ public final class Checks {
             new MachineOnWorktop(),
             new RollingStand(),
             new SheetThickness(),
+            new BoardThickness(),
             new Tipping(),
             new MachineAnchor(),
             new MachineLifting(),

@@ -8,7 +8,7 @@ import java.util.Set;
  *
  * @param later labels of the lines that wait until the openings are measured
  * @param free labels of the lines whose grain may run either way
- * @param mating labels of the lines that sit in dados, so that their thickness matters
+ * @param mating labels of the lines that sit in dados, whose width their board's thickness decides
  */
 public record Cutting(Set<String> later, Set<String> free, Set<String> mating, List<Together> together) {
     /** Nothing beyond sizes and grain. */

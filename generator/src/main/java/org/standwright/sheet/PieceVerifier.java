@@ -3,6 +3,7 @@ package org.standwright.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
@@ -81,10 +82,12 @@ final class PieceVerifier {
         if (piece.turned() && !free && length != width) {
             faults.add("Piece '" + piece.label() + "' lies across the grain.");
         }
-        if (cutList.cutting().mating().contains(piece.label()) && !stock.mates(sheet.from())) {
-            faults.add(
-                    "Piece '" + piece.label() + "' sits in a dado of " + stock.dado(material) + " mm, but its board '"
-                            + sheet.from().name() + "' is " + sheet.from().thickness() + " mm thick.");
+        var board = sheet.from();
+        if (!stock.mates(board)) {
+            faults.add("Piece '" + piece.label() + "' needs a board of "
+                    + String.format(
+                            Locale.ROOT, "%.2f to %.2f", board.thinnest(stock.fit()), board.thickest(stock.fit()))
+                    + " mm, but its board '" + board.name() + "' is " + board.thickness() + " mm thick.");
         }
     }
 

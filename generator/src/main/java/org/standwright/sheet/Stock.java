@@ -6,7 +6,6 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Keep;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.StockSheet;
-import org.standwright.geom.Grid;
 import org.standwright.geom.Require;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
@@ -18,9 +17,6 @@ import org.standwright.part.SheetGood;
  * @param fit how much wider a dado is than the board it was drawn for, mm
  */
 public record Stock(List<StockSheet> sheets, Saw saw, Keep keep, double fit) {
-    /** How much thinner than its dado a board may be before the joint is loose, mm; common practice, no source. */
-    private static final double MOST_PLAY = 0.5;
-
     public Stock {
         sheets = List.copyOf(sheets);
         Require.notNegative("fit of a dado", fit, "stock");
@@ -52,14 +48,8 @@ public record Stock(List<StockSheet> sheets, Saw saw, Keep keep, double fit) {
                 .toList();
     }
 
-    /** Width of a dado for this material, mm. */
-    public double dado(Material material) {
-        return material.thickness() + fit;
-    }
-
-    /** Whether a board as thick as this one goes into its material's dado and holds there. */
+    /** Whether a board is near enough to the thickness that a design counts on: it goes into its dado and holds. */
     public boolean mates(StockSheet board) {
-        double dado = dado(board.material());
-        return !Grid.less(dado, board.thickness()) && !Grid.less(board.thickness(), dado - MOST_PLAY);
+        return board.mates(fit);
     }
 }

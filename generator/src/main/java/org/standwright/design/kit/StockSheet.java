@@ -2,6 +2,7 @@ package org.standwright.design.kit;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Require;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
@@ -24,6 +25,9 @@ public record StockSheet(
         OptionalInt count,
         Optional<Money> price,
         Source source) {
+    /** How much thinner than its dado a board may be before the joint is loose, mm; common practice, no source. */
+    private static final double MOST_PLAY = 0.5;
+
     /** Where a board comes from. */
     public enum Source {
         BOUGHT,
@@ -50,6 +54,25 @@ public record StockSheet(
                 OptionalInt.empty(),
                 good.price(),
                 Source.BOUGHT);
+    }
+
+    /**
+     * The thickest board that goes into its material's dado, mm.
+     *
+     * @param fit how much wider a dado is than the board it was drawn for, mm
+     */
+    public double thickest(double fit) {
+        return material.thickness() + fit;
+    }
+
+    /** The thinnest board that holds in its material's dado, mm; never thicker than the one it was drawn for. */
+    public double thinnest(double fit) {
+        return Math.min(thickest(fit) - MOST_PLAY, material.thickness());
+    }
+
+    /** Whether this board is near enough to the thickness that a design counts on: it goes into its dado and holds. */
+    public boolean mates(double fit) {
+        return !Grid.less(thickest(fit), thickness) && !Grid.less(thickness, thinnest(fit));
     }
 
     public boolean isBought() {

@@ -7,7 +7,7 @@ import org.standwright.geom.Require;
  *
  * @param length along the sheet's length when it lies straight; enlarged by the kerf
  * @param width enlarged by the kerf
- * @param mating whether it sits in a dado, so that its board has to be as thick as the dado expects
+ * @param mating whether its board has to be as thick as the design counts on, within a dado's play
  */
 public record PieceType(int length, int width, int count, Ways ways, boolean mating) {
     /** How a piece may lie on the sheet. */

@@ -85,12 +85,7 @@ final class Blocks {
 
     private void add(Block block, int count) {
         blocks.add(block);
-        types.add(new PieceType(
-                block.inner().length(),
-                block.inner().width(),
-                count,
-                ways(block),
-                block.pieces().stream().anyMatch(line -> cutting.mating().contains(line.label()))));
+        types.add(new PieceType(block.inner().length(), block.inner().width(), count, ways(block), true));
     }
 
     /** Those that its grain allows and in which a saw parts it. */

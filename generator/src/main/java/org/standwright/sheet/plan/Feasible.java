@@ -63,7 +63,7 @@ final class Feasible {
     }
 
     private ImpossiblePlanException notMating(Block block, PieceType type) {
-        double dado = stock.dado(block.pieces().get(0).material());
+        var any = work.sheets().get(0);
         var measured = work.sheets().stream()
                 .map(sheet -> String.format(Locale.ROOT, "'%s' %.2f mm", sheet.name(), sheet.thickness()))
                 .collect(Collectors.joining(", "));
@@ -72,8 +72,9 @@ final class Feasible {
                 named(block, type)
                         + String.format(
                                 Locale.ROOT,
-                                " sits in a dado of %.2f mm, and no board that is large enough goes in and holds there: %s.",
-                                dado,
+                                " counts on a board of %.2f to %.2f mm, and no board that is large enough is: %s.",
+                                any.thinnest(stock.fit()),
+                                any.thickest(stock.fit()),
                                 measured),
                 List.of("Draw the design for the boards that are there: write their thickness into its sheet."));
     }

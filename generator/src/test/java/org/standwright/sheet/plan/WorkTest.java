@@ -84,15 +84,15 @@ class WorkTest {
     }
 
     @Test
-    void turnsOnlyWhatHasFreeGrainAndMatesOnlyWhatSitsInADado() {
+    void turnsOnlyWhatHasFreeGrainAndLetsEverythingMate() {
         var lines = List.of(line("A", 600, 300, 1), line("B", 500, 200, 1));
-        var cutting = new Cutting(Set.of(), Set.of("B"), Set.of("A"), List.of());
+        var cutting = new Cutting(Set.of(), Set.of("B"), Set.of(), List.of());
 
         var types =
                 Work.of(stock(FREE, board(2440, 1220)), lines, cutting).job().types();
 
         assertThat(types).extracting(type -> type.ways()).containsExactly(Ways.STRAIGHT, Ways.EITHER);
-        assertThat(types).extracting(type -> type.mating()).containsExactly(true, false);
+        assertThat(types).extracting(type -> type.mating()).containsExactly(true, true);
     }
 
     @Test
@@ -144,13 +144,13 @@ class WorkTest {
     }
 
     @Test
-    void refusesADadosPartWhereEveryLargeBoardIsTooThickOrTooThin() {
+    void refusesAPartWhereEveryLargeBoardIsTooThickOrTooThin() {
         var cutting = new Cutting(Set.of(), Set.of(), Set.of("A"), List.of());
         var stock = stock(FREE, atHand(900, 400, 18), atHand(2000, 1000, 18.4));
 
         assertThatThrownBy(() -> Work.of(stock, List.of(line("A", 1200, 300, 1)), cutting))
                 .isInstanceOf(ImpossiblePlanException.class)
-                .hasMessageContaining("sits in a dado of 18.00 mm, and no board that is large enough goes in")
+                .hasMessageContaining("counts on a board of 17.50 to 18.00 mm, and no board that is large enough is")
                 .hasMessageContaining("'at hand 2000 x 1000' 18.40 mm");
     }
 

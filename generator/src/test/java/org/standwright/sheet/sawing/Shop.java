@@ -53,7 +53,6 @@ final class Shop {
     private final List<CutTree> trees = new ArrayList<>();
     Set<String> later = Set.of();
     Set<String> free = Set.of();
-    Set<String> mating = Set.of();
     List<Together> together = List.of();
 
     Shop(Saw saw, Grain grain) {
@@ -180,7 +179,7 @@ final class Shop {
                 .toList();
         return SheetPlanVerifier.faults(
                 new Stock(from, saw, KEEP),
-                new CutList(lines, List.of(), new Cutting(later, free, mating, together)),
+                new CutList(lines, List.of(), new Cutting(later, free, Set.of(), together)),
                 new SheetPlan(saw, List.of(plan), true));
     }
 
