@@ -87,14 +87,6 @@ public final class ColumnGeneration {
         return List.copyOf(patterns);
     }
 
-    /** Takes note of a pattern found elsewhere. */
-    public void offer(CutTree tree) {
-        int[] pieces = pieces(tree.root());
-        if (remember(tree, pieces) && level != null) {
-            level.add(tree.kind(), pieces);
-        }
-    }
-
     /**
      * Goes on, for one round at least unless it is done.
      *
