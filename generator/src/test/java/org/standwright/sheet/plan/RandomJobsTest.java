@@ -14,11 +14,11 @@ import org.standwright.sheet.SheetUnit;
 
 class RandomJobsTest {
     static LongStream seeds() {
-        return Seeds.fewOrMany(25, 1000);
+        return Seeds.fewOrMany(25, 200);
     }
 
     static LongStream fewSeeds() {
-        return Seeds.fewOrMany(4, 50);
+        return Seeds.fewOrMany(4, 20);
     }
 
     @ParameterizedTest
