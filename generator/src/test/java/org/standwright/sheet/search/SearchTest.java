@@ -39,11 +39,14 @@ class SearchTest {
     @MethodSource("seeds")
     void everyAnswerCanBeCutAndCostsNoLessThanTheBounds(long seed) {
         var job = RandomPack.of(seed);
-        if (!canBeCut(job)) {
-            assertThatThrownBy(() -> search(job, Budget.rounds(3, 1))).isInstanceOf(ScarceStockException.class);
+        Found found;
+        try {
+            found = search(job, Budget.rounds(3, 1));
+        } catch (ScarceStockException e) {
+            // a piece that no whole board can be begun with may still come from a smaller rest, or from none
+            assertThat(canBeCut(job)).isFalse();
             return;
         }
-        var found = search(job, Budget.rounds(3, 1));
 
         assertThat(found.bound()).isGreaterThanOrEqualTo(LowerBound.of(job));
         assertThat(found.answers()).hasSize(4).allSatisfy(answer -> {
