@@ -18,6 +18,16 @@ public enum Edge {
         return this == X0 || this == X1;
     }
 
+    /** The one across the board from it. */
+    public Edge opposite() {
+        return switch (this) {
+            case X0 -> X1;
+            case X1 -> X0;
+            case Y0 -> Y1;
+            case Y1 -> Y0;
+        };
+    }
+
     /** The strip of this width along it, of a board of this size seen from above. */
     public Rect strip(double deep, double partLength, double partWidth) {
         return switch (this) {

@@ -84,7 +84,7 @@ final class CutVerifier {
         if (near != cut.setting()) {
             fault(sawn, "is set to " + cut.setting() + " units, but is " + near + " from its reference edge.");
         }
-        var other = Panel.opposite(edge);
+        var other = edge.opposite();
         if (isRough(sawn.panel(), edge)
                 && !isRough(sawn.panel(), other)
                 && !sawn.panel().isLost(other, cut)) {
@@ -103,7 +103,7 @@ final class CutVerifier {
             return;
         }
         boolean isTrim = sawn.cut().purpose() == Purpose.TRIM;
-        var edge = Panel.opposite(sawn.cut().reference());
+        var edge = sawn.cut().reference().opposite();
         boolean factory = sawn.panel().origin(edge) == Origin.FACTORY;
         if (isTrim != factory) {
             fault(sawn, isTrim ? "trims what is no factory edge." : "recuts a factory edge.");

@@ -43,15 +43,6 @@ record Panel(Area area, Origin x0, Origin x1, Origin y0, Origin y1) {
         };
     }
 
-    static Edge opposite(Edge edge) {
-        return switch (edge) {
-            case X0 -> Edge.X1;
-            case X1 -> Edge.X0;
-            case Y0 -> Edge.Y1;
-            case Y1 -> Edge.Y0;
-        };
-    }
-
     /** What cuts of this direction divide. */
     int extent(Direction direction) {
         return direction == Direction.RIP ? area.width() : area.length();

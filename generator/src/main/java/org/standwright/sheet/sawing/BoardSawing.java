@@ -112,7 +112,7 @@ final class BoardSawing {
             case X1 -> new Area(at.endX(), panel.y(), width, panel.width());
         };
         var purpose = rim.kind() == Rim.Kind.FACTORY ? Purpose.TRIM : Purpose.RECUT;
-        return bench.cut(before, List.of(goal), panel, strip, tool, purpose, Rims.opposite(edge));
+        return bench.cut(before, List.of(goal), panel, strip, tool, purpose, edge.opposite());
     }
 
     private int kerf(Tool tool) {

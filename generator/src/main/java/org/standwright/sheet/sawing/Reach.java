@@ -31,7 +31,7 @@ final class Reach {
     Optional<Edge> next(Goal goal, Rims rims) {
         var open = ORDER.stream().filter(edge -> isDue(edge, goal, rims)).toList();
         return open.stream()
-                .filter(edge -> !rims.at(Rims.opposite(edge)).isRough())
+                .filter(edge -> !rims.at(edge.opposite()).isRough())
                 .findFirst()
                 .or(() -> open.stream().findFirst());
     }
@@ -46,7 +46,7 @@ final class Reach {
 
     /** Whether the other edge has to be trued along this one. */
     private static boolean isFence(Edge edge, Rims rims) {
-        var other = rims.at(Rims.opposite(edge));
+        var other = rims.at(edge.opposite());
         return other.over() > 0 && !other.isRough();
     }
 

@@ -43,15 +43,6 @@ record Rims(Rim x0, Rim x1, Rim y0, Rim y1) {
         return x0.over() == 0 && x1.over() == 0 && y0.over() == 0 && y1.over() == 0;
     }
 
-    static Edge opposite(Edge edge) {
-        return switch (edge) {
-            case X0 -> Edge.X1;
-            case X1 -> Edge.X0;
-            case Y0 -> Edge.Y1;
-            case Y1 -> Edge.Y0;
-        };
-    }
-
     /** Direction of a cut along this edge. */
     static Direction along(Edge edge) {
         return edge.isEnd() ? Direction.CROSSCUT : Direction.RIP;
