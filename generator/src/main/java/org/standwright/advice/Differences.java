@@ -12,7 +12,7 @@ import org.standwright.design.built.Stand;
 final class Differences {
     private Differences() {}
 
-    static List<String> between(Stand before, Stand after) {
+    static List<String> between(Stand before, Stand after, Trials trials) {
         var words = new ArrayList<String>();
         int then = drawers(after).size();
         int now = drawers(before).size();
@@ -26,8 +26,8 @@ final class Differences {
             words.add("drawer boxes " + units.length(deep.getAsDouble()) + " deep instead of "
                     + units.length(deeper.getAsDouble()));
         }
-        var known = cautions(before);
-        cautions(after).stream()
+        var known = cautions(trials.findings(before));
+        cautions(trials.findings(after)).stream()
                 .filter(caution -> !known.contains(caution))
                 .distinct()
                 .forEach(caution -> words.add("a new caution about " + caution));
@@ -50,8 +50,8 @@ final class Differences {
                 .max();
     }
 
-    private static List<String> cautions(Stand stand) {
-        return Trials.findings(stand).stream()
+    private static List<String> cautions(List<Finding> findings) {
+        return findings.stream()
                 .filter(finding -> finding.severity() == Severity.CAUTION)
                 .map(Differences::words)
                 .toList();

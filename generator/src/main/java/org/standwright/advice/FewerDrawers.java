@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.standwright.design.Bay;
 import org.standwright.design.Content;
+import org.standwright.design.Redesign;
 import org.standwright.design.StandDesign;
 
 /**
@@ -55,8 +56,9 @@ record FewerDrawers(List<Integer> place, int by) implements Change {
 
     @Override
     public StandDesign in(StandDesign design) {
-        return Redesign.divided(
-                design, bays(design.bays(), place, design.drawers().gap()));
+        return Redesign.of(design)
+                .bays(bays(design.bays(), place, design.drawers().gap()))
+                .done();
     }
 
     @Override

@@ -1,9 +1,7 @@
 package org.standwright.advice;
 
-import java.util.OptionalDouble;
 import org.standwright.design.StandDesign;
 import org.standwright.part.Grain;
-import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
 
 /**
@@ -14,23 +12,11 @@ import org.standwright.part.SheetGood;
 record FreedGrain(String sheet) implements Change {
     @Override
     public StandDesign in(StandDesign design) {
-        return Redesign.of(design, now -> now.material().name().equals(sheet) ? freed(now) : now);
+        return OtherSheets.of(design, now -> now.material().name().equals(sheet) ? freed(now) : now);
     }
 
     private static SheetGood freed(SheetGood now) {
-        var material = now.material();
-        return new SheetGood(
-                new Material(
-                        material.name(),
-                        material.thickness(),
-                        material.density(),
-                        Grain.NONE,
-                        OptionalDouble.empty(),
-                        material.colour()),
-                now.length(),
-                now.width(),
-                now.nominal(),
-                now.price());
+        return now.of(now.material().grained(Grain.NONE));
     }
 
     @Override

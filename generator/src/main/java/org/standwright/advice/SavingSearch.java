@@ -75,7 +75,7 @@ public final class SavingSearch {
                         one.changes(),
                         trial.stand().design(),
                         trial.cost(),
-                        Differences.between(before.stand(), trial.stand())));
+                        Differences.between(before.stand(), trial.stand(), trials)));
     }
 
     private void alone(Line line) {

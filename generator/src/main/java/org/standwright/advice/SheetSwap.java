@@ -11,7 +11,7 @@ import org.standwright.part.SheetGood;
 record SheetSwap(String instead, SheetGood sheet) implements Change {
     @Override
     public StandDesign in(StandDesign design) {
-        return Redesign.of(design, now -> now.material().name().equals(instead) ? sheet : now);
+        return OtherSheets.of(design, now -> now.material().name().equals(instead) ? sheet : now);
     }
 
     @Override

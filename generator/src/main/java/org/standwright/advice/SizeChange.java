@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import org.standwright.design.Layout;
 import org.standwright.design.Place;
 import org.standwright.design.Plan;
+import org.standwright.design.Redesign;
 import org.standwright.design.StandDesign;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.frame.Exact;
@@ -98,7 +99,10 @@ record SizeChange(Dimension dimension, double by, double most) implements Change
 
     private static StandDesign planned(StandDesign design, Place.Margins margins, Plan plan) {
         var place = design.place();
-        return Redesign.planned(design, new Place(place.turn(), margins, place.shims()), plan);
+        return Redesign.of(design)
+                .place(new Place(place.turn(), margins, place.shims()))
+                .plan(plan)
+                .done();
     }
 
     private static OptionalDouble larger(OptionalDouble margin, double by) {

@@ -1,5 +1,6 @@
 package org.standwright.advice;
 
+import org.standwright.design.Redesign;
 import org.standwright.design.StandDesign;
 
 /** The back in two pieces that meet on a partition. */
@@ -8,7 +9,7 @@ record SplitBack() implements Change {
 
     @Override
     public StandDesign in(StandDesign design) {
-        return Redesign.backIn(design, PIECES);
+        return Redesign.of(design).carcass(design.carcass().backIn(PIECES)).done();
     }
 
     @Override

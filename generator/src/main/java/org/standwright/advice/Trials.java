@@ -4,28 +4,30 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.standwright.check.Checks;
 import org.standwright.check.Finding;
-import org.standwright.check.Severity;
+import org.standwright.check.LoadedStand;
+import org.standwright.check.rules.Checks;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.part.Part;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.SheetPlanner;
+import org.standwright.solid.AssemblySolids;
 
 /** Builds, plans and checks changed designs, and counts them. */
 final class Trials {
     private final Trial before;
+    private final AssemblySolids solids;
     private final Set<String> stops;
     private int tried;
 
     Trials(Trial before) {
         this.before = before;
+        this.solids = AssemblySolids.of(before.stand().assembly());
         this.stops = stops(before.stand());
     }
 
@@ -63,27 +65,16 @@ final class Trials {
                 .filter(better -> better.cost().isLessThan(before.cost()));
     }
 
-    private static Set<String> stops(Stand stand) {
+    private Set<String> stops(Stand stand) {
         var stops = new TreeSet<String>();
         findings(stand).stream()
-                .filter(finding -> finding.severity() == Severity.STOP)
+                .filter(Finding::isStop)
                 .forEach(finding -> stops.add(finding.rule() + " " + finding.subject()));
         return stops;
     }
 
-    /** What the checks find; the wood is counted as it leaves the sheet, before and after alike. */
-    static List<Finding> findings(Stand stand) {
-        double wood = stand.assembly().parts().stream()
-                .mapToDouble(placed -> mass(placed.part()))
-                .sum();
-        return Checks.of(stand, wood);
-    }
-
-    private static double mass(Part part) {
-        return part.length()
-                * part.width()
-                * part.thickness()
-                * 1e-9
-                * part.material().density();
+    /** What the checks find in a changed stand; solids that are the same as before are taken over. */
+    List<Finding> findings(Stand stand) {
+        return Checks.of(LoadedStand.of(stand, solids.rebuilt(stand.assembly())));
     }
 }

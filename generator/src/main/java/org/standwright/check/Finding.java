@@ -1,11 +1,122 @@
 package org.standwright.check;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.standwright.unit.Units;
+
 /**
  * Something that a rule has to say about a design.
  *
- * @param rule short name of the rule, as in {@code caster-load}
  * @param subject the part or place it is about
- * @param message the figure, its limit and what to do
- * @param source where the limit comes from
+ * @param message what was found, without limit and cure
+ * @param gauge the figure beside its limits, of a rule that measures
+ * @param inputs numbers put into the rule's formula
+ * @param remedies changes that may answer it, the cheapest first, not tried yet
+ * @param cure the first of them that did
+ * @param waived why it is accepted as it is
  */
-public record Finding(Severity severity, String rule, String subject, String message, String source) {}
+public record Finding(
+        Severity severity,
+        RuleText text,
+        String subject,
+        String message,
+        Optional<Gauge> gauge,
+        List<Input> inputs,
+        List<Remedy> remedies,
+        Optional<Cure> cure,
+        Optional<String> waived) {
+    public Finding {
+        inputs = List.copyOf(inputs);
+        remedies = List.copyOf(remedies);
+    }
+
+    /** Of a rule that measures; it weighs what its gauge says. */
+    public static Finding judged(RuleText text, String subject, Gauge gauge, String message) {
+        return of(gauge.severity(), text, subject, message, Optional.of(gauge));
+    }
+
+    public static Finding note(RuleText text, String subject, String message) {
+        return of(Severity.NOTE, text, subject, message, Optional.empty());
+    }
+
+    public static Finding caution(RuleText text, String subject, String message) {
+        return of(Severity.CAUTION, text, subject, message, Optional.empty());
+    }
+
+    public static Finding stop(RuleText text, String subject, String message) {
+        return of(Severity.STOP, text, subject, message, Optional.empty());
+    }
+
+    private static Finding of(Severity severity, RuleText text, String subject, String message, Optional<Gauge> gauge) {
+        return new Finding(
+                severity, text, subject, message, gauge, List.of(), List.of(), Optional.empty(), Optional.empty());
+    }
+
+    /** Name of its rule. */
+    public String rule() {
+        return text.name();
+    }
+
+    /** Where the limit comes from. */
+    public String source() {
+        return text.source();
+    }
+
+    /** The same with numbers that were put into the formula. */
+    public Finding with(Input... more) {
+        var all = new ArrayList<>(inputs);
+        all.addAll(List.of(more));
+        return new Finding(severity, text, subject, message, gauge, all, remedies, cure, waived);
+    }
+
+    /** The same with changes that may answer it, the cheapest first. */
+    public Finding remedies(List<Remedy> some) {
+        return new Finding(severity, text, subject, message, gauge, inputs, some, cure, waived);
+    }
+
+    /** The same with a change that answers it. */
+    public Finding cured(Cure found) {
+        return new Finding(severity, text, subject, message, gauge, inputs, remedies, Optional.of(found), waived);
+    }
+
+    /** The same where only a share of the limits may be used. */
+    public Finding tightened(double share) {
+        return gauge.map(now -> now.tightened(share))
+                .map(tight -> new Finding(
+                        tight.severity(), text, subject, message, Optional.of(tight), inputs, remedies, cure, waived))
+                .orElse(this);
+    }
+
+    /** The same, accepted for a reason. */
+    public Finding waivedFor(String reason) {
+        return new Finding(severity, text, subject, message, gauge, inputs, remedies, cure, Optional.of(reason));
+    }
+
+    /** Whether it keeps the stand from being built: a stop that nobody accepted. */
+    public boolean isStop() {
+        return severity == Severity.STOP && waived.isEmpty();
+    }
+
+    /** Whether somebody has to read it. */
+    public boolean isWorthSaying() {
+        return severity != Severity.FINE;
+    }
+
+    /** Message, limit, cure and waiver in sentences. */
+    public String sentences(Units units) {
+        var words = new StringBuilder(message);
+        if (isWorthSaying()) {
+            gauge.ifPresent(measured ->
+                    words.append(" Limit: ").append(measured.limitWords(units)).append('.'));
+        }
+        cure.ifPresent(found -> words.append(" Cure: ")
+                .append(found.words())
+                .append(found.after()
+                        .map(after -> " (then " + after.figureWords(units) + ")")
+                        .orElse(""))
+                .append('.'));
+        waived.ifPresent(reason -> words.append(" Accepted: ").append(reason));
+        return words.toString();
+    }
+}

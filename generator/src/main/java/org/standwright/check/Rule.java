@@ -1,9 +1,14 @@
 package org.standwright.check;
 
 import java.util.List;
-import org.standwright.design.built.Stand;
 
 /** One thing that can go wrong in the workshop. */
-interface Rule {
-    List<Finding> check(Stand stand, Load load);
+public interface Rule {
+    RuleText text();
+
+    /**
+     * What it finds. A rule that measures something says so even where all is well, with the worst figure of each subject;
+     * a rule that does not concern this stand finds nothing.
+     */
+    List<Finding> check(LoadedStand stand);
 }

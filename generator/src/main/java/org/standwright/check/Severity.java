@@ -7,5 +7,7 @@ public enum Severity {
     /** Can be built; someone has to watch out. */
     CAUTION,
     /** Good to know. */
-    NOTE
+    NOTE,
+    /** Looked at, and well within its limit. */
+    FINE
 }

@@ -41,7 +41,8 @@ final class CheckCommand implements Callable<Integer> {
         if (json) {
             out.print(Texts.of(product::writeReport));
         } else if (quiet) {
-            product.stops().forEach(finding -> spec.commandLine().getErr().println(FindingLine.of(finding)));
+            product.stops()
+                    .forEach(finding -> spec.commandLine().getErr().println(FindingLine.of(finding, product.units())));
         } else {
             out.print(Texts.of(text -> OverviewTextWriter.write(product.stand(), product.findings(), text)));
             out.println(Summary.of(product));

@@ -88,7 +88,7 @@ final class MakeCommand implements Callable<Integer> {
         var least = quiet ? Severity.STOP : Severity.NOTE;
         product.findings().stream()
                 .filter(finding -> finding.severity().compareTo(least) <= 0)
-                .forEach(finding -> err.println(FindingLine.of(finding)));
+                .forEach(finding -> err.println(FindingLine.of(finding, product.units())));
         if (json) {
             out.print(Texts.of(product::writeReport));
         } else if (!quiet) {

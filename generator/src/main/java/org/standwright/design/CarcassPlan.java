@@ -16,4 +16,14 @@ public record CarcassPlan(SheetGood sheet, SheetGood back, double housing, doubl
     public CarcassPlan(SheetGood sheet, SheetGood back, double housing, double fit, Joint joint) {
         this(sheet, back, housing, fit, joint, 1);
     }
+
+    /** The same box of other sheets. */
+    public CarcassPlan of(SheetGood otherSheet, SheetGood otherBack) {
+        return new CarcassPlan(otherSheet, otherBack, housing, fit, joint, backPieces);
+    }
+
+    /** The same with its back in so many pieces. */
+    public CarcassPlan backIn(int pieces) {
+        return new CarcassPlan(sheet, back, housing, fit, joint, pieces);
+    }
 }

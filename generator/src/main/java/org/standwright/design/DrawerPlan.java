@@ -39,4 +39,10 @@ public record DrawerPlan(
             OptionalDouble rounding) {
         this(box, bottom, front, hang, mount, gap, bumper, grip, FrontGrain.LEVEL, false, rounding);
     }
+
+    /** The same drawers of other sheets. */
+    public DrawerPlan of(SheetGood otherBox, SheetGood otherBottom, SheetGood otherFront) {
+        return new DrawerPlan(
+                otherBox, otherBottom, otherFront, hang, mount, gap, bumper, grip, frontGrain, matched, rounding);
+    }
 }

@@ -14,6 +14,7 @@ import org.standwright.unit.Units;
  *
  * @param unit what the maker writes and reads
  * @param savings what may be changed where that saves a sheet; empty where nothing may
+ * @param rules what is stricter than usual, and what is accepted as it is
  */
 public record StandDesign(
         String name,
@@ -34,41 +35,25 @@ public record StandDesign(
         Saw saw,
         StockPlan stock,
         CuttingPlan cutting,
-        Optional<Savings> savings) {
+        Optional<Savings> savings,
+        Loads loads,
+        Site site,
+        Steady steady,
+        List<RuleChoice> rules) {
     public StandDesign {
         cutouts = List.copyOf(cutouts);
         bays = List.copyOf(bays);
+        rules = List.copyOf(rules);
     }
 
     /** The same design at another working height. */
     public StandDesign at(WorkingHeight other) {
-        return new StandDesign(
-                name, unit, machine, place, other, plan, layout, support, carcass, worktop, cutouts, bays, drawers,
-                edges, screws, saw, stock, cutting, savings);
+        return Redesign.of(this).workingHeight(other).done();
     }
 
     /** The same design, read back in other units. */
     public StandDesign readIn(Units other) {
-        return new StandDesign(
-                name,
-                other,
-                machine,
-                place,
-                workingHeight,
-                plan,
-                layout,
-                support,
-                carcass,
-                worktop,
-                cutouts,
-                bays,
-                drawers,
-                edges,
-                screws,
-                saw,
-                stock,
-                cutting,
-                savings);
+        return Redesign.of(this).unit(other).done();
     }
 
     /** Every sheet good that its parts are cut from, each once, in the order of the carcass, worktop and drawers. */

@@ -62,10 +62,11 @@ public final class CutListTextWriter {
     }
 
     private void findings(List<Finding> findings) {
-        if (!findings.isEmpty()) {
+        var worth = findings.stream().filter(Finding::isWorthSaying).toList();
+        if (!worth.isEmpty()) {
             heading("Watch out");
-            findings.forEach(finding -> lines.addAll(
-                    WrappedText.lines(finding.severity() + " ", "    ", finding.subject() + ": " + finding.message())));
+            worth.forEach(finding -> lines.addAll(WrappedText.lines(
+                    finding.severity() + " ", "    ", finding.subject() + ": " + finding.sentences(units))));
         }
     }
 

@@ -133,13 +133,14 @@ public final class OverviewTextWriter {
 
     private void findings(List<Finding> findings) {
         heading("Findings");
-        if (findings.isEmpty()) {
+        var worth = findings.stream().filter(Finding::isWorthSaying).toList();
+        if (worth.isEmpty()) {
             lines.add("none; the checks know only what was entered");
         }
-        findings.forEach(finding -> lines.addAll(WrappedText.lines(
+        worth.forEach(finding -> lines.addAll(WrappedText.lines(
                 finding.severity().name().toLowerCase(Locale.ROOT) + ": ",
                 "    ",
-                finding.subject() + ": " + finding.message() + " (" + finding.source() + ")")));
+                finding.subject() + ": " + finding.sentences(units) + " (" + finding.source() + ")")));
     }
 
     private void heading(String text) {

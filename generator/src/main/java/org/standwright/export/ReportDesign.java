@@ -44,6 +44,10 @@ final class ReportDesign {
         node.set("saw", ReportCutting.saw(design.saw()));
         node.set("stock", ReportCutting.stock(design.stock()));
         node.set("cutting", JsonShapes.plain(design.cutting()));
+        node.set("loads", JsonShapes.plain(design.loads()));
+        node.set("site", JsonShapes.plain(design.site()));
+        node.set("steady", JsonShapes.plain(design.steady()));
+        node.set("rules", JsonShapes.list(design.rules(), JsonShapes::plain));
         design.savings().ifPresent(savings -> node.set("savings", ReportCutting.savings(savings)));
         return node;
     }

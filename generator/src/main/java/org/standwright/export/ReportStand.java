@@ -58,6 +58,7 @@ final class ReportStand {
         node.put("operator", JsonShapes.word(machine.operator()));
         machine.infeed().ifPresent(side -> node.put("infeed", JsonShapes.word(side)));
         node.set("bolts", JsonShapes.list(machine.bolts(), JsonShapes::plain));
+        node.set("centreOfMass", JsonShapes.point(machine.centreOfMass()));
         return node;
     }
 }

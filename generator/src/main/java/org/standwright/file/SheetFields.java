@@ -1,7 +1,9 @@
 package org.standwright.file;
 
 import java.util.Optional;
+import org.standwright.part.Board;
 import org.standwright.part.Colour;
+import org.standwright.part.Elasticity;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.part.Nominal;
@@ -15,13 +17,22 @@ record SheetFields(
         double density,
         Grain grain,
         Colour colour,
+        Board board,
+        Optional<Stiffness> stiffness,
         double length,
         double width,
         Optional<Nominal> nominal,
         Optional<Money> price) {
 
+    /** Moduli of elasticity, N/mm². */
+    record Stiffness(double along, double across) {}
+
     SheetGood toSheetGood() {
-        return new SheetGood(
-                new Material(name, thickness, density, grain).coloured(colour), length, width, nominal, price);
+        var material = new Material(name, thickness, density, grain)
+                .coloured(colour)
+                .stiff(stiffness
+                        .map(given -> new Elasticity(board, given.along(), given.across()))
+                        .orElseGet(board::usual));
+        return new SheetGood(material, length, width, nominal, price);
     }
 }

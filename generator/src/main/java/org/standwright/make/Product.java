@@ -9,9 +9,9 @@ import java.util.function.Supplier;
 import org.standwright.advice.Advice;
 import org.standwright.advice.SavingSearch;
 import org.standwright.assembly.Assembly;
-import org.standwright.check.Checks;
 import org.standwright.check.Finding;
-import org.standwright.check.Severity;
+import org.standwright.check.LoadedStand;
+import org.standwright.check.rules.Checks;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
@@ -76,7 +76,7 @@ public record Product(
         var cutList = CutList.of(stand);
         var plan = planned(design, cutList, effort);
         var solids = building.get();
-        return new Product(stand, solids, cutList, plan, Checks.of(stand, solids.mass()), Optional.empty());
+        return new Product(stand, solids, cutList, plan, Checks.of(LoadedStand.of(stand, solids)), Optional.empty());
     }
 
     /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(StandDesign)} does. */
@@ -104,11 +104,9 @@ public record Product(
         return stand.design().unit();
     }
 
-    /** Findings that say not to build it like this. */
+    /** Findings that say not to build it like this, and that nobody accepted. */
     public List<Finding> stops() {
-        return findings.stream()
-                .filter(finding -> finding.severity() == Severity.STOP)
-                .toList();
+        return findings.stream().filter(Finding::isStop).toList();
     }
 
     public boolean hasStops() {

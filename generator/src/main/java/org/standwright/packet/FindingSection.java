@@ -7,20 +7,22 @@ import org.standwright.check.Finding;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.unit.Units;
 
 /** What the checks have to say, the heaviest first. */
 final class FindingSection implements Section {
     @Override
     public void print(Contents contents, Flow flow) {
         flow.heading("Findings");
-        if (contents.findings().isEmpty()) {
+        if (contents.findings().stream().noneMatch(Finding::isWorthSaying)) {
             flow.paragraph("The checks found nothing to say. That is no proof that the stand is safe: they know only "
                     + "what was entered.");
             return;
         }
         var rows = contents.findings().stream()
+                .filter(Finding::isWorthSaying)
                 .sorted(Comparator.comparing(Finding::severity))
-                .map(FindingSection::row)
+                .map(finding -> row(finding, contents.units()))
                 .toList();
         flow.table(new Table(
                 List.of(
@@ -31,11 +33,11 @@ final class FindingSection implements Section {
                 rows));
     }
 
-    private static List<String> row(Finding finding) {
+    private static List<String> row(Finding finding, Units units) {
         return List.of(
                 finding.severity().name().toLowerCase(Locale.ROOT),
                 finding.subject(),
-                finding.message(),
+                finding.sentences(units),
                 finding.source());
     }
 }

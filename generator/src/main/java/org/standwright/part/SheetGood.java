@@ -18,6 +18,11 @@ public record SheetGood(
         Require.positive("sheet width", width, material.name());
     }
 
+    /** A board of the same size and price, of another material. */
+    public SheetGood of(Material other) {
+        return new SheetGood(other, length, width, nominal, price);
+    }
+
     /** Mass of one whole board, kg. */
     public double mass() {
         return length * width * material.thickness() * 1e-9 * material.density();

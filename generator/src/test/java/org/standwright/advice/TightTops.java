@@ -64,7 +64,7 @@ final class TightTops {
 
     /** Every board at one price. */
     static void priceAll(Draft draft, String price, SheetGood top) {
-        var all = Redesign.of(
+        var all = OtherSheets.of(
                 Draft.of(planerStand(), other -> other.worktop = draft.worktop), sheet -> priced(sheet, price));
         draft.carcass = all.carcass();
         draft.drawers = all.drawers();

@@ -32,11 +32,11 @@ public final class Designs {
             38,
             Reference.fixed(Reference.Kind.TABLE, 110));
     public static final Support.Casters CASTERS = new Support.Casters(
-            new Caster("caster 100", 125, new Size2(100, 85), new Size2(80, 60), 9, 8, 85, 80, true),
+            new Caster("caster 100", 125, new Size2(100, 85), new Size2(80, 60), 9, 8, 85, 100, 80, true, 0.9),
             Optional.empty(),
             Support.Bed.STRIPS);
     public static final Support.Levelers LEVELERS = new Support.Levelers(
-            new Leveler("leveler M10", new Range(25, 40, 60), 12, 25, 40, 150), Support.Bed.STRIPS);
+            new Leveler("leveler M10", new Range(25, 40, 60), 12, 25, 40, 150, 0.15), Support.Bed.STRIPS);
 
     public static final Pull PULL = new Pull("pull 96", 96, 4.5, 30);
     /** In the middle of the carcass, as it stands in front of its operator. */
@@ -89,14 +89,18 @@ public final class Designs {
                 new Saw(3.2, 5),
                 StockPlan.NONE,
                 CuttingPlan.PLAIN,
-                Optional.empty());
+                Optional.empty(),
+                Loads.USUAL,
+                Site.USUAL,
+                Steady.BY_ITSELF,
+                List.of());
     }
 
     /** Full-extension slides from 250 to 600 mm in steps of 50. */
     public static Slide slide() {
         var lengths = IntStream.rangeClosed(5, 12)
                 .mapToObj(i -> new Slide.Size(
-                        50 * i, 50 * i, List.of(35.0, 99.0, 50.0 * i - 40), List.of(35.0, 50.0 * i - 60)))
+                        50 * i, 50 * i, List.of(35.0, 99.0, 50.0 * i - 40), List.of(35.0, 50.0 * i - 60), 0.14 * i))
                 .toList();
         return new Slide("slide", 13, 45, 1.2, 2, 3, 45, true, lengths);
     }

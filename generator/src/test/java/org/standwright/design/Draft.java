@@ -41,6 +41,10 @@ public final class Draft {
     public StockPlan stock;
     public CuttingPlan cutting;
     public Optional<Savings> savings;
+    public Loads loads;
+    public Site site;
+    public Steady steady;
+    public List<RuleChoice> rules;
 
     private Draft(StandDesign from) {
         name = from.name();
@@ -62,6 +66,10 @@ public final class Draft {
         stock = from.stock();
         cutting = from.cutting();
         savings = from.savings();
+        loads = from.loads();
+        site = from.site();
+        steady = from.steady();
+        rules = from.rules();
     }
 
     /** {@code from} with some decisions changed. */
@@ -145,7 +153,11 @@ public final class Draft {
                 saw,
                 stock,
                 cutting,
-                savings);
+                savings,
+                loads,
+                site,
+                steady,
+                rules);
     }
 
     /** A machine whose facts a test may change one by one. */

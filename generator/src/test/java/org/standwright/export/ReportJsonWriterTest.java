@@ -20,7 +20,8 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.standwright.check.Checks;
+import org.standwright.check.LoadedStand;
+import org.standwright.check.rules.Checks;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.CuttingPlan;
 import org.standwright.design.Designs;
@@ -57,7 +58,8 @@ class ReportJsonWriterTest {
         var plan = SheetPlanner.plan(Stock.of(design), cutList);
         var solids = AssemblySolids.of(stand.assembly());
         var out = new ByteArrayOutputStream();
-        ReportJsonWriter.write(stand, cutList, plan, Checks.of(stand, solids.mass()), Optional.empty(), solids, out);
+        ReportJsonWriter.write(
+                stand, cutList, plan, Checks.of(LoadedStand.of(stand, solids)), Optional.empty(), solids, out);
         text = out.toString(StandardCharsets.UTF_8);
         report = new JsonMapper().readTree(text);
     }

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.standwright.check.Finding;
-import org.standwright.check.Severity;
+import org.standwright.check.RuleText;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
 import org.standwright.design.built.Stand;
@@ -19,8 +19,8 @@ import org.standwright.sheet.plan.SheetPlanner;
 import org.standwright.unit.Units;
 
 class TextWritersTest {
-    private static final List<Finding> FINDINGS =
-            List.of(new Finding(Severity.CAUTION, "rule", "casters", "lock all four. ".repeat(12), "a table"));
+    private static final List<Finding> FINDINGS = List.of(Finding.caution(
+            RuleText.plain("rule", "Do they roll?", "a table"), "casters", "lock all four. ".repeat(12)));
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.standwright.advice.SavingSearch;
 import org.standwright.check.Finding;
-import org.standwright.check.Severity;
+import org.standwright.check.RuleText;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
 import org.standwright.design.Draft;
@@ -30,13 +30,12 @@ import org.standwright.unit.Units;
 /** Stands with all that a packet prints, for tests. */
 final class Jobs {
     static final List<Finding> FINDINGS = List.of(
-            new Finding(
-                    Severity.CAUTION,
-                    "drawer-width",
+            Finding.caution(
+                    RuleText.plain("drawer-width", "Does it rack?", "common practice, no source"),
                     "drawer 1.2",
-                    "The drawer is 374 mm wide and its slide 500 mm long: 0.75 times, within the usual 1.5 times.",
-                    "common practice, no source"),
-            new Finding(Severity.STOP, "tipping", "stand", "It tips when pushed at 150 N.", "EN 14749"));
+                    "The drawer is 374 mm wide and its slide 500 mm long: 0.75 times, within the usual 1.5 times."),
+            Finding.stop(
+                    RuleText.plain("tip-push", "Does it tip?", "EN 14749"), "stand", "It tips when pushed at 150 N."));
 
     private Jobs() {}
 

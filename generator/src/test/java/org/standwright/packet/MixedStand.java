@@ -286,6 +286,7 @@ public final class MixedStand {
                 new Box3(new Vec3(60, -70, top), new Vec3(660, 630, top + 480)),
                 Side.FRONT,
                 Optional.of(Side.LEFT),
-                List.of(new Point2(120, 100), new Point2(600, 100), new Point2(120, 380), new Point2(600, 380)));
+                List.of(new Point2(120, 100), new Point2(600, 100), new Point2(120, 380), new Point2(600, 380)),
+                new Vec3(360, 280, top + 240));
     }
 }

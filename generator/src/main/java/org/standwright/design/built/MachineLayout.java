@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.standwright.design.kit.Point2;
 import org.standwright.design.kit.Side;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Vec3;
 
 /**
  * A machine where it stands, in the assembly frame.
@@ -14,8 +15,11 @@ import org.standwright.geom.Box3;
  * @param operator the stand's side at which the person works
  * @param infeed the stand's side at which boards go in
  * @param bolts centres of its bolts
+ * @param centreOfMass where it is highest; where the machine's is not known, over the middle of its base in two thirds
+ *     of its height (common practice, no source)
  */
-public record MachineLayout(Box3 base, Box3 whole, Side operator, Optional<Side> infeed, List<Point2> bolts) {
+public record MachineLayout(
+        Box3 base, Box3 whole, Side operator, Optional<Side> infeed, List<Point2> bolts, Vec3 centreOfMass) {
     public MachineLayout {
         bolts = List.copyOf(bolts);
     }

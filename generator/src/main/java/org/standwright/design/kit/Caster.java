@@ -9,8 +9,10 @@ package org.standwright.design.kit;
  * @param holeDiameter of the holes in the plate, mm
  * @param bolt nominal diameter of the bolt, mm
  * @param swivelRadius the wheel's reach from the plate's centre, mm; 0 for a fixed caster
+ * @param wheel its diameter, mm
  * @param rating permitted mass on one caster, kg
  * @param brake locks the wheel and the swivel
+ * @param mass kg
  */
 public record Caster(
         String name,
@@ -20,5 +22,12 @@ public record Caster(
         double holeDiameter,
         double bolt,
         double swivelRadius,
+        double wheel,
         double rating,
-        boolean brake) {}
+        boolean brake,
+        double mass) {
+    /** How far the wheel touches the floor away from the plate's centre, whichever way it has turned, mm. */
+    public double trail() {
+        return Math.max(0, swivelRadius - wheel / 2);
+    }
+}

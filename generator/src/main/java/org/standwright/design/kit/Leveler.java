@@ -8,5 +8,7 @@ package org.standwright.design.kit;
  * @param nutFlange diameter of the nut's flange, mm
  * @param base diameter of the foot on the floor, mm
  * @param rating permitted mass on one leveler, kg
+ * @param mass of one, kg
  */
-public record Leveler(String name, Range height, double nutBore, double nutFlange, double base, double rating) {}
+public record Leveler(
+        String name, Range height, double nutBore, double nutFlange, double base, double rating, double mass) {}

@@ -33,8 +33,9 @@ public record Slide(
      * @param travel how far it opens, mm
      * @param cabinetHoles screw positions from its front end, on the cabinet, mm
      * @param boxHoles screw positions from its front end, on the drawer box, mm
+     * @param mass of a pair, kg
      */
-    public record Size(double length, double travel, List<Double> cabinetHoles, List<Double> boxHoles) {
+    public record Size(double length, double travel, List<Double> cabinetHoles, List<Double> boxHoles, double mass) {
         public Size {
             cabinetHoles = List.copyOf(cabinetHoles);
             boxHoles = List.copyOf(boxHoles);

@@ -12,6 +12,7 @@ import org.standwright.design.Edges;
 import org.standwright.design.Hung;
 import org.standwright.design.Place;
 import org.standwright.design.PlateOpening;
+import org.standwright.design.Redesign;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Worktop;
 import org.standwright.design.frame.PlanSize;
@@ -30,26 +31,13 @@ final class Mirrored {
     }
 
     StandDesign design() {
-        return new StandDesign(
-                design.name(),
-                design.unit(),
-                design.machine(),
-                place(),
-                design.workingHeight(),
-                design.plan(),
-                design.layout(),
-                design.support(),
-                design.carcass(),
-                worktop(),
-                design.cutouts().stream().map(this::cutout).toList(),
-                bays(design.bays()),
-                design.drawers(),
-                edges(),
-                design.screws(),
-                design.saw(),
-                design.stock(),
-                design.cutting(),
-                design.savings());
+        return Redesign.of(design)
+                .place(place())
+                .worktop(worktop())
+                .cutouts(design.cutouts().stream().map(this::cutout).toList())
+                .bays(bays(design.bays()))
+                .edges(edges())
+                .done();
     }
 
     /** The JSON pointer of a field, as written, for one of the mirrored design. */

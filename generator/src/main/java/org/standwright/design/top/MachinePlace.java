@@ -7,6 +7,7 @@ import org.standwright.assembly.Block;
 import org.standwright.design.built.MachineLayout;
 import org.standwright.design.frame.Frame;
 import org.standwright.design.frame.TurnedBase;
+import org.standwright.design.kit.CentreOfMass;
 import org.standwright.design.kit.Machine;
 import org.standwright.design.kit.Point2;
 import org.standwright.design.kit.Range;
@@ -21,6 +22,9 @@ import org.standwright.geom.Vec3;
  * the carcass, where the plan's size is given.
  */
 final class MachinePlace {
+    /** Of a machine's height, where its centre of mass is not known; common practice, no source. */
+    private static final double UNKNOWN_CENTRE = 2.0 / 3;
+
     private final Frame frame;
     private final Machine machine;
     private final TurnedBase turned;
@@ -46,7 +50,19 @@ final class MachinePlace {
                 upright(shifted(turned.apply(envelope()), base), z, highest),
                 machine.operator().turned(turn),
                 machine.feed().infeed().map(side -> side.turned(turn)),
-                bolts(base)));
+                bolts(base),
+                centreOfMass(base, z)));
+    }
+
+    private Vec3 centreOfMass(Rect base, double z) {
+        var size = machine.base();
+        double height = machine.feet() + machine.envelope().height();
+        var known = machine.centreOfMass();
+        var seen = turned.apply(new Point2(
+                known.map(CentreOfMass::x).orElse(size.width() / 2),
+                known.map(CentreOfMass::y).orElse(size.depth() / 2)));
+        double above = known.map(centre -> machine.feet() + centre.highest()).orElse(UNKNOWN_CENTRE * height);
+        return new Vec3(base.x0() + seen.x(), base.y0() + seen.y(), z + above);
     }
 
     /** The base, the whole machine, and the shims under it. */

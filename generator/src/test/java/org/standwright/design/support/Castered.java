@@ -11,7 +11,7 @@ public final class Castered {
     public static final Caster SWIVEL = Designs.CASTERS.caster();
     /** Fixed, without a brake, with a larger plate, wider holes and thicker bolts. */
     public static final Caster FIXED =
-            new Caster("fixed 100", 125, new Size2(110, 120), new Size2(86, 90), 11, 10, 0, 60, false);
+            new Caster("fixed 100", 125, new Size2(110, 120), new Size2(86, 90), 11, 10, 0, 100, 60, false, 0.7);
 
     private Castered() {}
 
@@ -34,7 +34,24 @@ public final class Castered {
                 caster.holeDiameter(),
                 caster.bolt(),
                 caster.swivelRadius(),
+                caster.wheel(),
                 caster.rating(),
-                caster.brake());
+                caster.brake(),
+                caster.mass());
+    }
+
+    public static Caster rated(Caster caster, double rating) {
+        return new Caster(
+                caster.name(),
+                caster.height(),
+                caster.plate(),
+                caster.holes(),
+                caster.holeDiameter(),
+                caster.bolt(),
+                caster.swivelRadius(),
+                caster.wheel(),
+                rating,
+                caster.brake(),
+                caster.mass());
     }
 }

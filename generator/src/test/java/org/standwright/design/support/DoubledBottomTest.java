@@ -120,7 +120,7 @@ class DoubledBottomTest {
     /** Two strips of 80 mm need a plan 160 mm wide; two feet of 40 mm under a doubled bottom need 120 mm. */
     @Test
     void isTheWayOutWhereStripsAreTooWide() {
-        var leveler = new Leveler("leveler M8", new Range(20, 30, 40), 10, 20, 40, 100);
+        var leveler = new Leveler("leveler M8", new Range(20, 30, 40), 10, 20, 40, 100, 0.15);
         var strips = narrow(new Support.Levelers(leveler, Bed.STRIPS));
 
         assertThatThrownBy(() -> StandBuilder.build(strips))

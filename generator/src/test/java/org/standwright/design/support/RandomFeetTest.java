@@ -66,7 +66,8 @@ class RandomFeetTest {
                 random.nextDouble(8, 20),
                 random.nextDouble(15, 60),
                 random.nextDouble(20, 90),
-                100);
+                100,
+                0.1);
 
         builds(design(new Support.Levelers(leveler, bed(random)), Side.FRONT, random));
     }

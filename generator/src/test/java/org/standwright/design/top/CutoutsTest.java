@@ -11,8 +11,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.standwright.check.Checks;
 import org.standwright.check.Finding;
+import org.standwright.check.Stands;
 import org.standwright.design.Cutout;
 import org.standwright.design.Cutout.In;
 import org.standwright.design.Draft;
@@ -163,13 +163,11 @@ class CutoutsTest {
     }
 
     private static List<Finding> hoseFindings(double hole) {
-        var stand = StandBuilder.build(Draft.of(
+        var design = Draft.of(
                 with(round(In.WORKTOP, 130, 90, hole)),
                 draft -> draft.machine = Draft.OfMachine.of(
-                        draft.machine, machine -> machine.dustPort = Optional.of(new DustPort(60, Vec3.ZERO)))));
-        return Checks.of(stand, 40).stream()
-                .filter(finding -> finding.rule().equals("hose-hole"))
-                .toList();
+                        draft.machine, machine -> machine.dustPort = Optional.of(new DustPort(60, Vec3.ZERO))));
+        return Stands.found(design, "hose-hole");
     }
 
     private static Cutout round(In in, double x, double y, double diameter) {

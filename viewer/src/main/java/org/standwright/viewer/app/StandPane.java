@@ -74,13 +74,16 @@ final class StandPane extends BorderPane {
 
     private static Stream<Label> warnings(OpenedStand stand) {
         return stand.findings().stream()
-                .filter(finding -> finding.severity() != Severity.NOTE)
-                .map(StandPane::warning);
+                .filter(finding -> finding.severity().compareTo(Severity.CAUTION) <= 0)
+                .map(finding -> warning(finding, stand));
     }
 
-    private static Label warning(Finding finding) {
+    private static Label warning(Finding finding, OpenedStand stand) {
         var word = finding.severity().name().toLowerCase(Locale.ROOT);
-        return styled(word, new Label(word + ": " + finding.subject() + ": " + finding.message()));
+        return styled(
+                word,
+                new Label(word + ": " + finding.subject() + ": "
+                        + finding.sentences(stand.product().units())));
     }
 
     private static Label standingCaution() {

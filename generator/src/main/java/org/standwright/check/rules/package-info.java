@@ -1,0 +1,2 @@
+/** The list of all rules. */
+package org.standwright.check.rules;
