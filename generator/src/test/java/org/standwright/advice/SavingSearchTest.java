@@ -16,6 +16,7 @@ import static org.standwright.design.Designs.BOARD_18;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.standwright.check.Stands;
 import org.standwright.design.Designs;
 import org.standwright.design.DrawerPlan;
 import org.standwright.design.Savings.OtherSheet;
@@ -71,7 +72,7 @@ class SavingSearchTest {
         var saving = new SizeChange(SizeChange.Dimension.WIDTH, -175, 175).in(design);
 
         assertThat(Cost.of(plan(saving)).isLessThan(Cost.of(plan(design)))).isTrue();
-        assertThat(Trials.findings(StandBuilder.build(saving)))
+        assertThat(Stands.all(saving))
                 .anySatisfy(finding -> assertThat(finding.rule()).isEqualTo("machine-on-worktop"));
         assertThat(advice(design).savings()).isEmpty();
     }

@@ -189,7 +189,8 @@ class RulesTest {
                         caster.swivelRadius(),
                         caster.wheel(),
                         caster.rating(),
-                        false),
+                        false,
+                        caster.mass()),
                 Optional.empty(),
                 Support.Bed.STRIPS);
     }

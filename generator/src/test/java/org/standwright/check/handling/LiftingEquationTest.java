@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.standwright.check.Severity;
+import org.standwright.check.Stands;
 import org.standwright.design.Designs;
 import org.standwright.unit.Units;
 

@@ -29,7 +29,7 @@ class ButtCollisionsTest {
     private static final double LEAST_BAY = 100;
     /** Of a plate 250 mm wide, so that its blocks reach in below the first bay's partition. */
     private static final Support.Casters WIDE = new Support.Casters(
-            new Caster("wide caster", 125, new Size2(250, 100), new Size2(220, 80), 9, 8, 85, 80, true),
+            new Caster("wide caster", 125, new Size2(250, 100), new Size2(220, 80), 9, 8, 85, 100, 80, true, 0.9),
             Optional.empty(),
             Support.Bed.STRIPS);
 

@@ -158,7 +158,7 @@ class CastersTest {
 
     @Test
     void refusesAPlateThatItsHolesReachOverAtItsOwnField() {
-        var wrong = new Caster("wrong", 125, new Size2(60, 60), new Size2(60, 40), 9, 8, 0, 60, false);
+        var wrong = new Caster("wrong", 125, new Size2(60, 60), new Size2(60, 40), 9, 8, 0, 100, 60, false, 0.7);
 
         assertThatThrownBy(() -> built(Castered.with(wrong), Side.FRONT))
                 .isInstanceOfSatisfying(

@@ -137,7 +137,7 @@ class RandomFeetTest {
                 plate.width() - bolt - 2 - random.nextDouble(0, 20),
                 plate.depth() - bolt - 2 - random.nextDouble(0, 20));
         double swivel = random.nextBoolean() ? random.nextDouble(50, 120) : 0;
-        return new Caster(name, HEIGHT, plate, holes, bolt + 1, bolt, swivel, 80, swivel > 0);
+        return new Caster(name, HEIGHT, plate, holes, bolt + 1, bolt, swivel, 100, 80, swivel > 0, 0.9);
     }
 
     private static Support.Bed bed(SplittableRandom random) {
