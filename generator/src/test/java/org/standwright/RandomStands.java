@@ -3,15 +3,22 @@ package org.standwright;
 import static org.standwright.RandomLengths.quoted;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.file.DesignFiles;
 
 /**
  * Design files at random, one a seed, as a maker might write them: metric or in inches, with any choice that the format
  * has. Not every one can be built; a test that needs one that can asks for the next attempt.
  */
-final class RandomStands {
+public final class RandomStands {
     private static final String PULL =
             "{ \"name\": \"pull\", \"spacing\": \"96 mm\", \"bore\": \"4.5 mm\"," + " \"projection\": \"30 mm\" }";
+
+    static final int ATTEMPTS = 40;
 
     private final SplittableRandom random;
     private final boolean metric;
@@ -37,6 +44,36 @@ final class RandomStands {
         var lengths = stand.lengths;
         var saw = "{ \"kerf\": " + lengths.between(1.5, 3.5) + ", \"trim\": " + lengths.between(0, 10) + " }";
         return stand.text(name(seed, attempt), "\"saw\": " + saw);
+    }
+
+    /** The first design of a seed that can be built. */
+    public static StandDesign buildable(long seed) {
+        return design(buildableText(seed));
+    }
+
+    /** The text of the first design file of a seed that can be built. */
+    static String buildableText(long seed) {
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            var text = text(seed, attempt);
+            if (refusal(text).isEmpty()) {
+                return text;
+            }
+        }
+        throw new AssertionError("seed " + seed + ": none of " + ATTEMPTS + " attempts can be built");
+    }
+
+    /** Why a design cannot be built, if it cannot. */
+    static Optional<ImpossibleDesignException> refusal(String text) {
+        try {
+            StandBuilder.build(design(text));
+            return Optional.empty();
+        } catch (ImpossibleDesignException refusal) {
+            return Optional.of(refusal);
+        }
+    }
+
+    static StandDesign design(String text) {
+        return DesignFiles.parse("random.json", text, Presets.shipped()).design();
     }
 
     /** The text of a design file that says more of boards, saws and cutting. */
@@ -74,6 +111,7 @@ final class RandomStands {
                   "drawers": { "box": %s, "bottom": %s, "front": %s, "hang": %s, "mount": "%s", "gap": %s, "grip": %s%s%s },
                   "edges": { %s },
                   "screws": { "panel": "%s", "slide": "%s" },
+                  %s,
                   %s
                 }
                 """.formatted(
@@ -111,6 +149,7 @@ final class RandomStands {
                         edges(),
                         metric ? "screw-4" : "screw-8",
                         metric ? "slide-screw-4" : "slide-screw-6",
+                        bearing(),
                         cutting);
     }
 
@@ -121,7 +160,7 @@ final class RandomStands {
         return """
                 { "name": "machine", "base": { "width": %s, "depth": %s },
                     "envelope": { "width": %s, "depth": %s, "height": %s }, "mass": %d,
-                    "reference": %s, "feet": %s%s, "operator": "%s", "feed": "%s" }""".formatted(
+                    "reference": %s, "feet": %s%s%s, "operator": "%s", "feed": "%s" }""".formatted(
                         lengths.between(width, width),
                         lengths.between(depth, depth),
                         lengths.between(600, 900),
@@ -131,8 +170,45 @@ final class RandomStands {
                         reference(height),
                         random.nextBoolean() ? "0" : lengths.between(1, 30),
                         lengths.onceIn(3, mounting(width, depth)),
+                        weighing(width, depth),
                         lengths.oneOf("front", "left", "right"),
                         lengths.oneOf("none", "front-to-back", "left-to-right"));
+    }
+
+    /** Where its centre of mass is, and how hard it is pushed. */
+    private String weighing(double width, double depth) {
+        double lowest = wishes.nextDouble(50, 300);
+        var centre = String.format(
+                Locale.ROOT,
+                ", \"centreOfMass\": { \"x\": \"%.0f mm\", \"y\": \"%.0f mm\", \"lowest\": \"%.0f mm\", \"highest\": \"%.0f mm\" }",
+                wishes.nextDouble(0.3, 0.7) * width,
+                wishes.nextDouble(0.3, 0.7) * depth,
+                lowest,
+                lowest + wishes.nextDouble(0, 100));
+        var force = String.format(
+                Locale.ROOT,
+                ", \"workingForce\": { \"force\": \"%d N\", \"height\": \"%.0f mm\" }",
+                20 + wishes.nextInt(200),
+                wishes.nextDouble(50, 300));
+        return (wishes.nextInt(3) > 0 ? centre : "") + (wishes.nextBoolean() ? force : "");
+    }
+
+    /** What bears on it and keeps it steady. */
+    private String bearing() {
+        return String.format(
+                Locale.ROOT,
+                "\"loads\": { \"drawers\": %d, \"shelves\": %d, \"push\": \"%d N\" },\n  \"site\": { \"slope\": %.1f,"
+                        + " \"threshold\": \"%d mm\", \"fall\": \"%d mm\" },\n  \"steady\": { \"ballast\": \"%d kg\","
+                        + " \"interlock\": %b, \"anchor\": \"%s\" }",
+                100 + wishes.nextInt(1200),
+                50 + wishes.nextInt(250),
+                50 + wishes.nextInt(200),
+                wishes.nextDouble(0, 4),
+                wishes.nextInt(20),
+                wishes.nextInt(8),
+                wishes.nextInt(3) == 0 ? wishes.nextInt(60) : 0,
+                wishes.nextInt(3) == 0,
+                wishes.nextInt(5) == 0 ? "wall" : wishes.nextInt(8) == 0 ? "floor" : "none");
     }
 
     private String reference(double height) {

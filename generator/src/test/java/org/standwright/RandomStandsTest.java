@@ -13,11 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.file.DesignFiles;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.plan.Effort;
@@ -27,7 +25,6 @@ import org.standwright.solid.ClosedSolids;
 
 /** What must hold for any stand that can be built, over random design files. */
 class RandomStandsTest {
-    private static final int ATTEMPTS = 40;
     private static final Pattern NEAREST = Pattern.compile("nearest possible working height is ([^,]+?)[.,]( |$)");
 
     private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
@@ -47,7 +44,7 @@ class RandomStandsTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void closesFitsAndOpens(long seed) throws IOException {
-        var text = buildable(seed);
+        var text = RandomStands.buildableText(seed);
         try {
             holds(text);
         } catch (AssertionError | RuntimeException failure) {
@@ -61,16 +58,16 @@ class RandomStandsTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void namesANearestHeightThatIsNotRefused(long seed) {
-        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+        for (int attempt = 0; attempt < RandomStands.ATTEMPTS; attempt++) {
             var text = RandomStands.text(seed, attempt);
-            var refused = refusal(text)
+            var refused = RandomStands.refusal(text)
                     .filter(refusal -> NEAREST.matcher(refusal.getMessage()).find());
             if (refused.isPresent()) {
                 var nearest = NEAREST.matcher(refused.get().getMessage());
                 assertThat(nearest.find()).as(refused.get().getMessage()).isTrue();
                 var mended = text.replaceFirst(
                         "\"workingHeight\": (\\{[^}]*}|\"[^\"]*\")", "\"workingHeight\": \"" + nearest.group(1) + "\"");
-                assertThat(refusal(mended).map(ImpossibleDesignException::field))
+                assertThat(RandomStands.refusal(mended).map(ImpossibleDesignException::field))
                         .as("%s, seed %d, attempt %d", refused.get().getMessage(), seed, attempt)
                         .isNotEqualTo(Optional.of("/workingHeight"));
             }
@@ -80,16 +77,16 @@ class RandomStandsTest {
     @ParameterizedTest
     @MethodSource("seedsToMesh")
     void hasClosedSolidsOfTheVolumeThatTheirFeaturesLeave(long seed) {
-        ClosedSolids.check(build(buildable(seed)).assembly());
+        ClosedSolids.check(build(RandomStands.buildableText(seed)).assembly());
     }
 
     @ParameterizedTest
     @MethodSource("seedsToWrite")
     void givesTheSameBytesTwice(long seed) {
-        var text = buildable(seed);
-        var again = Bytes.of(design(text));
+        var text = RandomStands.buildableText(seed);
+        var again = Bytes.of(RandomStands.design(text));
 
-        Bytes.of(design(text))
+        Bytes.of(RandomStands.design(text))
                 .forEach((name, bytes) -> assertThat(again.remove(name))
                         .as("%s, seed %d", name, seed)
                         .isEqualTo(bytes));
@@ -101,7 +98,7 @@ class RandomStandsTest {
     @MethodSource("seeds")
     void isCutAsDrawnOrRefused(long seed) {
         int planned = 0;
-        for (int attempt = 0; attempt < ATTEMPTS && planned == 0; attempt++) {
+        for (int attempt = 0; attempt < RandomStands.ATTEMPTS && planned == 0; attempt++) {
             var text = RandomStands.cut(seed, attempt);
             try {
                 var stand = build(text);
@@ -116,32 +113,8 @@ class RandomStandsTest {
         assertThat(planned).as("stands planned with seed %d", seed).isPositive();
     }
 
-    private static Optional<ImpossibleDesignException> refusal(String text) {
-        try {
-            build(text);
-            return Optional.empty();
-        } catch (ImpossibleDesignException refused) {
-            return Optional.of(refused);
-        }
-    }
-
-    /** The first attempt of a seed that is not refused. */
-    static String buildable(long seed) {
-        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            var text = RandomStands.text(seed, attempt);
-            if (refusal(text).isEmpty()) {
-                return text;
-            }
-        }
-        throw new AssertionError("seed " + seed + ": none of " + ATTEMPTS + " attempts can be built");
-    }
-
     static Stand build(String text) {
-        return StandBuilder.build(design(text));
-    }
-
-    private static StandDesign design(String text) {
-        return DesignFiles.parse("random.json", text, Presets.shipped()).design();
+        return StandBuilder.build(RandomStands.design(text));
     }
 
     private static void holds(String text) {

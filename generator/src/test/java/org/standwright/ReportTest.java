@@ -24,7 +24,7 @@ class ReportTest {
 
     static Stream<StandDesign> stands() {
         var random = LongStream.rangeClosed(1, RANDOM_STANDS)
-                .mapToObj(RandomStandsTest::buildable)
+                .mapToObj(RandomStands::buildableText)
                 .map(text -> DesignFiles.parse("random.json", text, Presets.shipped())
                         .design());
         var around = Stream.of(Layout.values()).map(ReportTest::aroundTheMachine);

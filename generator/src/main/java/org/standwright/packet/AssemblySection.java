@@ -25,6 +25,7 @@ final class AssemblySection implements Section {
                         SupportSteps.of(contents),
                         TopSteps.of(contents, drawers),
                         FrontSteps.of(contents, drawers),
+                        SteadySteps.of(contents),
                         List.of(height(contents) + " Tighten all bolts again after the first hours of use."))
                 .flatMap(List::stream)
                 .toList();

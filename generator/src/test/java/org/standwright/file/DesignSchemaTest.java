@@ -34,13 +34,17 @@ import org.standwright.design.Grip;
 import org.standwright.design.Hang;
 import org.standwright.design.Joint;
 import org.standwright.design.KeptTogether;
+import org.standwright.design.Loads;
 import org.standwright.design.Place;
 import org.standwright.design.Plan;
 import org.standwright.design.PlateOpening;
+import org.standwright.design.RuleChoice;
 import org.standwright.design.Savings;
 import org.standwright.design.Screws;
 import org.standwright.design.Shelves;
+import org.standwright.design.Site;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Steady;
 import org.standwright.design.StockEntry;
 import org.standwright.design.StockPlan;
 import org.standwright.design.Support;
@@ -137,6 +141,11 @@ class DesignSchemaTest {
                 arguments("/$defs/hang/allOf/1/then", Hang.Runners.class),
                 arguments("/$defs/grip/allOf/0/then", Grip.Bought.class),
                 arguments("/$defs/grip/allOf/1/then", Grip.Notch.class),
+                arguments("/$defs/stand/properties/loads", Loads.class),
+                arguments("/$defs/stand/properties/site", Site.class),
+                arguments("/$defs/passage", Site.Passage.class),
+                arguments("/$defs/stand/properties/steady", Steady.class),
+                arguments("/$defs/stand/properties/rules/items", RuleChoice.class),
                 arguments("/$defs/machine", Machine.class),
                 arguments("/$defs/machine/properties/base", Size2.class),
                 arguments("/$defs/machine/properties/envelope", Envelope.class),
@@ -151,6 +160,7 @@ class DesignSchemaTest {
                 arguments("/$defs/machine/properties/cord", Cord.class),
                 arguments("/$defs/sheet", SheetFields.class),
                 arguments("/$defs/sheet/properties/nominal", Nominal.class),
+                arguments("/$defs/sheet/properties/stiffness", SheetFields.Stiffness.class),
                 arguments("/$defs/slide", Slide.class),
                 arguments("/$defs/slide/properties/lengths/items", Slide.Size.class),
                 arguments("/$defs/caster", Caster.class),

@@ -33,8 +33,8 @@ final class StandOptions {
     }
 
     private void collect(JsonNode place, String owner) {
-        if (place.has("x-preset") && !place.has("allOf")) {
-            return; // what a preset holds is no choice of the stand
+        if (place.has("x-preset") && !place.has("allOf") || isRuleName(place)) {
+            return; // what a preset holds is no choice of the stand, nor is which rule to be strict about
         }
         if (place.has("$ref")) {
             var name = name(place);
@@ -61,6 +61,10 @@ final class StandOptions {
         }
     }
 
+    private static boolean isRuleName(JsonNode place) {
+        return place.path("$ref").asText().endsWith("/rule-name");
+    }
+
     private void collectMember(JsonNode member, String owner) {
         var kind = member.at("/if/properties/kind/const").asText();
         options.add(owner + " = " + kind);
@@ -68,7 +72,7 @@ final class StandOptions {
     }
 
     private void use(JsonNode place, JsonNode value, String owner) {
-        if (place.has("x-preset") && !place.has("allOf")) {
+        if (place.has("x-preset") && !place.has("allOf") || isRuleName(place)) {
             return;
         }
         if (place.has("$ref") && !isQuantity(place)) {

@@ -57,6 +57,7 @@ public final class StandHardware {
         doors(list, bays);
         pins(list, parts);
         list.add(new Hardware("wood glue", 1, joints.glued()));
+        list.addAll(new SteadyHardware(design).list(bays));
         return list;
     }
 
