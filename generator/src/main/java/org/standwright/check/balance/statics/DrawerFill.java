@@ -1,4 +1,4 @@
-package org.standwright.check.balance;
+package org.standwright.check.balance.statics;
 
 import org.standwright.design.kit.Size3;
 

@@ -1,4 +1,4 @@
-package org.standwright.check.balance;
+package org.standwright.check.balance.statics;
 
 import org.standwright.geom.Vec2;
 import org.standwright.geom.Vec3;

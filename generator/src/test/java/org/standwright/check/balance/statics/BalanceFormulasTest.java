@@ -1,4 +1,4 @@
-package org.standwright.check.balance;
+package org.standwright.check.balance.statics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -16,6 +16,9 @@ class BalanceFormulasTest {
     private static final Vec2 FRONT = new Vec2(0, -1);
     /** The front edge of a stand whose depth runs along y. */
     private static final TippingEdge EDGE = new TippingEdge(FRONT, 0);
+
+    private static final List<Contact> CASTERS =
+            List.of(Contact.at(0, 0), Contact.at(600, 0), Contact.at(0, 400), Contact.at(600, 400));
 
     /** atan(250 / 600) = 22.620 degrees. */
     @Test
@@ -105,27 +108,40 @@ class BalanceFormulasTest {
         assertThat(new Threshold(50, 50).isPassable()).isFalse();
     }
 
-    /** 60 kg midway between wheels 400 mm apart: 294.2 N on the front axle, 220.6 N of push, 588.4 x 200 / (220.6 x 900). */
+    /** 200 mm behind the axle, pushed 850 mm above it: 200 / (0.75 x 850) = 0.31373. */
     @Test
-    void thePushOverAThresholdTipsAboutTheLeadingWheels() {
-        var casters = List.of(Contact.at(0, 0), Contact.at(600, 0), Contact.at(0, 400), Contact.at(600, 400));
-        var threshold = new Threshold(10, 50);
-        var leading = Threshold.edge(casters, FRONT);
+    void thePushOverAThresholdTipsAboutTheLeadingAxle() {
+        var leading = Threshold.edge(CASTERS, FRONT);
         var body = new Body(60, new Vec3(300, 200, 500));
 
-        assertThat(threshold.axleLoad(body, leading, casters)).isEqualTo(294.2, within(0.01));
-        assertThat(threshold.of(body, leading, casters, 900).ratio()).isEqualTo(0.59259, within(1e-5));
+        assertThat(new Threshold(10, 50).of(body, leading, 900).ratio()).isEqualTo(0.31373, within(1e-5));
     }
 
-    /** All swivelled backwards by 35 mm while it rolls: the front edge and the rear wheels lie 35 mm farther back. */
+    /**
+     * Forces at the edge (through the axle), at the rear wheels (upright) and at the handle in balance: the rear wheels
+     * carry nothing exactly at a ratio of 1.
+     */
+    @Test
+    void itTipsOverAThresholdWhenTheRearWheelsCarryNothing() {
+        double handle = 50 + 200 / 0.75;
+        var leading = Threshold.edge(CASTERS, FRONT);
+        var body = new Body(60, new Vec3(300, 200, 500));
+        double weight = 60 * TippingEdge.GRAVITY;
+        // moments about the axle: W 200 = rear 400 + push (H - r); push = 0.75 (W - rear)
+        double rear = weight * (200 - 0.75 * (handle - 50)) / (400 - 0.75 * (handle - 50));
+
+        assertThat(rear).isEqualTo(0, within(1e-9));
+        assertThat(new Threshold(10, 50).of(body, leading, handle).ratio()).isEqualTo(1, within(1e-9));
+    }
+
+    /** All swivelled backwards by 35 mm while it rolls to the front. */
     @Test
     void castersTrailTheWayItRolls() {
         var casters = List.of(new Contact(new Vec2(0, 0), 35), new Contact(new Vec2(0, 400), 35));
-        var leading = Threshold.edge(casters, FRONT);
-        var body = new Body(60, new Vec3(0, 235, 500));
 
-        assertThat(leading.inside(body.centre())).isEqualTo(200);
-        assertThat(new Threshold(10, 50).axleLoad(body, leading, casters)).isEqualTo(294.2, within(0.01));
+        assertThat(Threshold.edge(casters, FRONT).inside(new Vec3(0, 235, 500))).isEqualTo(200);
+        assertThat(Threshold.edge(casters, FRONT.times(-1)).inside(new Vec3(0, 235, 500)))
+                .isEqualTo(130);
     }
 
     private static Moments newtons(double weight, Vec3 centre) {

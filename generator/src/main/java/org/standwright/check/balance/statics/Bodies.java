@@ -1,4 +1,4 @@
-package org.standwright.check.balance;
+package org.standwright.check.balance.statics;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.standwright.check.balance;
+package org.standwright.check.balance.statics;
 
 /** How far a stand leans over an edge before it falls: {@code atan(b / h)}, its centre of mass b inside and h high. */
 public final class TipAngle {

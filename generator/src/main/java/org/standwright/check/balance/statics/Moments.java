@@ -1,4 +1,4 @@
-package org.standwright.check.balance;
+package org.standwright.check.balance.statics;
 
 /**
  * What holds a stand and what tips it, about one edge.

@@ -1,4 +1,4 @@
-package org.standwright.check.balance;
+package org.standwright.check.balance.statics;
 
 import java.util.List;
 import org.standwright.geom.Grid;
@@ -6,10 +6,12 @@ import org.standwright.geom.Require;
 import org.standwright.geom.Vec2;
 
 /**
- * Rolling over a threshold: the push that lifts the leading wheels over it, and how far it tips the stand.
+ * Rolling over a threshold: does the stand climb it, or tip over its leading wheels?
  *
- * <p>A wheel of radius r climbs an edge of height h when the push's moment about that edge, {@code F (r - h)}, equals that
- * of the load on its axle, {@code L √(2rh - h²)}. Casters trail behind the way the stand rolls.
+ * <p>A wheel of radius r climbs an edge of height h when the level push is {@code k = √(2rh - h²) / (r - h)} times the load
+ * on its axle: the edge's force goes through edge and axle. A push at the handle shifts weight onto that axle; once
+ * all of it is there, more push tips. So of a weight W, which needs {@code k W}, the centre must lie
+ * farther behind the axle than {@code k (H - r)}, with the handle at height H. Casters trail behind the way the stand rolls.
  *
  * @param height of the threshold, mm
  * @param wheel radius of the leading wheels, mm
@@ -45,24 +47,13 @@ public record Threshold(double height, double wheel) {
     }
 
     /**
-     * What one body's weight does to a stand pushed over it: it holds about the leading wheels, and the share of it that
-     * lies on their axle asks for a push at the handle that tips.
+     * What one body's weight does about the leading axle: it holds, and asks for a push that tips.
      *
      * @param leading edge that the casters have while the stand rolls this way
      * @param handle height at which it is pushed, mm
      */
-    public Moments of(Body body, TippingEdge leading, List<Contact> casters, double handle) {
-        return leading.of(body).plus(leading.push(axleLoad(body, leading, casters) * pushPerLoad(), handle));
-    }
-
-    /** The part of a body's weight that the leading wheels carry, N. */
-    public double axleLoad(Body body, TippingEdge leading, List<Contact> casters) {
-        double rear = casters.stream()
-                .mapToDouble(caster -> caster.reach(leading.normal()))
-                .min()
-                .orElseThrow();
-        double wheelbase = leading.offset() - rear;
-        double share = 1 - leading.inside(body.centre()) / wheelbase;
-        return Math.max(0, body.mass() * TippingEdge.GRAVITY * share);
+    public Moments of(Body body, TippingEdge leading, double handle) {
+        double push = pushPerLoad() * body.mass() * TippingEdge.GRAVITY;
+        return leading.of(body).plus(leading.push(push, Math.max(0, handle - wheel)));
     }
 }
