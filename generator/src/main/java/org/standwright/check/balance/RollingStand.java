@@ -42,10 +42,7 @@ public final class RollingStand implements Rule {
                             + "with a closed detent, or latches."));
         }
         findings.add(Finding.caution(
-                TEXT,
-                "casters",
-                "Feed work only with all casters locked or the stand lifted off them. On a floor 3 mm out of plane "
-                        + "four casters stand on three."));
+                TEXT, "casters", "Feed work only with all casters locked or the stand lifted off them."));
         return findings;
     }
 

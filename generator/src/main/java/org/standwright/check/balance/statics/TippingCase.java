@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.standwright.geom.Vec3;
 
 /**
@@ -39,6 +40,32 @@ public record TippingCase(
     /** The same with a force besides, the worst of those that {@code forces} says for an edge. */
     public TippingCase with(Function<TippingEdge, List<Moments>> others) {
         return new TippingCase(polygon, choices, weight, others);
+    }
+
+    /** The same where a body's weight acts otherwise: on a slope, or as a share of a tip angle. */
+    public TippingCase weighing(Weighing other) {
+        return new TippingCase(polygon, choices, other, forces);
+    }
+
+    /** The same on other edges. */
+    public TippingCase on(SupportPolygon other) {
+        return new TippingCase(other, choices, weight, forces);
+    }
+
+    /** The same with everything in it, whether it tips or holds. */
+    public TippingCase full() {
+        return new TippingCase(polygon, each(Bodies::full), weight, forces);
+    }
+
+    /** The same with nothing in it. */
+    public TippingCase empty() {
+        return new TippingCase(polygon, each(Bodies::empty), weight, forces);
+    }
+
+    private List<List<Bodies>> each(UnaryOperator<Bodies> change) {
+        return choices.stream()
+                .map(choice -> choice.stream().map(change).toList())
+                .toList();
     }
 
     /** The edge over which it tips soonest, with the worst filling. */

@@ -1,0 +1,78 @@
+package org.standwright.check.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.standwright.check.Remedy;
+import org.standwright.check.balance.statics.TippingCase;
+import org.standwright.check.balance.statics.TippingEdge;
+import org.standwright.design.Redesign;
+import org.standwright.design.StandDesign;
+import org.standwright.design.Steady;
+import org.standwright.design.Support;
+import org.standwright.geom.Vec3;
+
+/**
+ * What makes a stand tip less, the cheapest first: a wider base, ballast, a lock for drawers, an anchor, a larger plan.
+ *
+ * @param ratio of what holds over what tips that is wanted
+ */
+record Steadier(Standing standing, TippingCase tipping, double ratio) {
+    private static final double[] LARGER = {50, 100, 200};
+
+    List<Remedy> against(TippingEdge edge) {
+        var side = EdgeSide.of(edge);
+        var remedies = new ArrayList<Remedy>();
+        new WiderBase(design()).at(side).ifPresent(remedies::add);
+        ballast().ifPresent(remedies::add);
+        interlock().ifPresent(remedies::add);
+        anchor().ifPresent(remedies::add);
+        for (double by : LARGER) {
+            remedies.add(new LargerPlan(side, by).remedy(design()));
+        }
+        return remedies;
+    }
+
+    private StandDesign design() {
+        return standing.loaded().design();
+    }
+
+    /** As much as it takes, but not more than all the rest weighs. */
+    private Optional<Remedy> ballast() {
+        var carcass = standing.loaded().stand().carcass();
+        var at = new Vec3(
+                carcass.centre().x(), carcass.centre().y(), carcass.min().z());
+        var needed = tipping.ballast(ratio, at);
+        if (needed.isEmpty()
+                || needed.getAsDouble() == 0
+                || needed.getAsDouble() > standing.loaded().mass()) {
+            return Optional.empty();
+        }
+        double kilograms = needed.getAsDouble();
+        return Optional.of(new Remedy(
+                standing.loaded().units().mass(kilograms) + " of ballast more, fixed to the carcass's bottom",
+                design -> steady(design, design.steady().with(design.steady().ballast() + kilograms))));
+    }
+
+    private Optional<Remedy> interlock() {
+        long drawers = standing.openings().stream().filter(Opening::drawer).count();
+        return standing.isInterlocked() || drawers < 2
+                ? Optional.empty()
+                : Optional.of(new Remedy(
+                        "a mechanical lock that lets only one drawer of each bay open",
+                        design -> steady(design, design.steady().interlocked())));
+    }
+
+    /** Not for what is meant to roll. */
+    private Optional<Remedy> anchor() {
+        return design().support() instanceof Support.Casters
+                ? Optional.empty()
+                : Optional.of(new Remedy(
+                        "an anchor at the top of the carcass, to studs or masonry",
+                        design -> steady(design, design.steady().anchored(Steady.Anchor.WALL))));
+    }
+
+    private static Optional<StandDesign> steady(StandDesign design, Steady steady) {
+        return Optional.of(Redesign.of(design).steady(steady).done());
+    }
+}

@@ -1,0 +1,92 @@
+package org.standwright.check.balance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.standwright.check.Finding;
+import org.standwright.check.LoadedStand;
+import org.standwright.check.Rule;
+import org.standwright.check.RuleText;
+import org.standwright.check.balance.statics.Force;
+import org.standwright.check.balance.statics.TippingCase;
+import org.standwright.check.balance.statics.TippingEdge;
+
+/** The published tests of open drawers and doors, as benchmarks; of each the part that tips most. */
+public final class TestOpenParts implements Rule {
+    private static final RuleText TEXT = new RuleText(
+            "test-open-parts",
+            "Would it stand the published tests of open drawers and doors?",
+            "ratio = R / O",
+            "A benchmark only: the standard is for domestic and office furniture, not for shop furniture. With its machine; "
+                    + "swivel casters point the worst way. Forces act at the front's upper edge.",
+            "EN 16122:2012, 11.4.1 to 11.4.3 and 11.5, forces as quoted by an accredited test report");
+
+    /** On an open part, N (11.4.2). */
+    private static final double DOWN = 100;
+    /** On an open part of a loaded unit: this share of its weight, at most so many N (11.4.3). */
+    private static final double SHARE = 0.2;
+
+    private static final double MOST = 300;
+    /** Outwards at a part that is locked, N (11.5). */
+    private static final double OUT = 100;
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public List<Finding> check(LoadedStand loaded) {
+        var standing = new Standing(loaded);
+        var findings = new ArrayList<Finding>();
+        if (!standing.openings().isEmpty()) {
+            findings.add(verdict(
+                    "all open",
+                    "Empty with everything open",
+                    standing,
+                    standing.allOpen().empty()));
+            findings.add(pressed(standing, DOWN, false));
+            findings.add(pressed(standing, Math.min(MOST, SHARE * loaded.mass() * TippingEdge.GRAVITY), true));
+            findings.add(pulled(standing));
+        }
+        return findings;
+    }
+
+    private static Finding pressed(Standing standing, double newtons, boolean full) {
+        var worst = standing.openings().stream()
+                .min(Comparator.comparingDouble(opening ->
+                        pressed(standing, opening, newtons, full).worst().ratio()))
+                .orElseThrow();
+        return verdict(
+                full ? "one open, full" : "one open, empty",
+                (full ? "Full, with " : "Empty, with ") + worst.group() + " open and pressed down with "
+                        + standing.loaded().units().force(newtons),
+                standing,
+                pressed(standing, worst, newtons, full));
+    }
+
+    private static TippingCase pressed(Standing standing, Opening opening, double newtons, boolean full) {
+        var open = standing.open(opening).with(edge -> List.of(edge.of(Force.down(newtons, opening.openGrip()))));
+        return full ? open.full() : open.empty();
+    }
+
+    /** The highest of them has the longest lever. */
+    private static Finding pulled(Standing standing) {
+        var highest = standing.openings().stream()
+                .max(Comparator.comparingDouble(opening -> opening.grip().z()))
+                .orElseThrow();
+        var pulled = standing.closed()
+                .empty()
+                .with(edge -> List.of(edge.of(Force.level(OUT, Opening.OUTWARDS, highest.grip()))));
+        return verdict(
+                "locked",
+                "Empty, with " + highest.group() + " locked and pulled with "
+                        + standing.loaded().units().force(OUT),
+                standing,
+                pulled);
+    }
+
+    private static Finding verdict(String subject, String situation, Standing standing, TippingCase tipping) {
+        return new Verdict(TEXT, subject, situation, standing, tipping).within(Verdict.IN_TEST);
+    }
+}

@@ -1,0 +1,69 @@
+package org.standwright.check.balance;
+
+import java.util.Locale;
+import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
+import org.standwright.check.Input;
+import org.standwright.check.Limit;
+import org.standwright.check.Quantity;
+import org.standwright.check.RuleText;
+import org.standwright.check.balance.statics.Balance;
+import org.standwright.check.balance.statics.TippingCase;
+import org.standwright.design.Steady;
+
+/**
+ * What a rule says about one way in which a stand may tip: what holds it over what tips it. A stand that is anchored does
+ * not tip as long as its anchor holds; what that has to bear is said then.
+ *
+ * @param situation in words, as a message begins: 'With all drawers open'
+ */
+record Verdict(RuleText text, String subject, String situation, Standing standing, TippingCase tipping) {
+    /** Below the first somebody has to watch out, below the second it tips; our own choice. */
+    static final Limit IN_USE = Limit.atLeast(1.5, 1);
+    /** It tips in a published test that does not apply to shop furniture. */
+    static final Limit IN_TEST = Limit.cautionBelow(1);
+    /** What an anchor has to bear more than it takes to stay; the same as the ratio without it. */
+    private static final double ANCHORED = 1.5;
+
+    Finding within(Limit limit) {
+        var worst = tipping.worst();
+        boolean held = isAnchored() && worst.ratio() < limit.first();
+        return (held ? anchored(worst) : judged(worst, limit))
+                .with(
+                        new Input(
+                                "R",
+                                "moments that hold it",
+                                Quantity.MOMENT,
+                                worst.moments().restoring()),
+                        new Input(
+                                "O",
+                                "moments that tip it",
+                                Quantity.MOMENT,
+                                worst.moments().overturning()));
+    }
+
+    private Finding judged(Balance worst, Limit limit) {
+        return Finding.judged(text, subject, new Gauge(Quantity.RATIO, worst.ratio(), limit), message(worst))
+                .remedies(new Steadier(standing, tipping, limit.first()).against(worst.edge()));
+    }
+
+    /** Not a stop, but where it would tip without its anchor that is worth a caution. */
+    private Finding anchored(Balance worst) {
+        var pull = new AnchorPull(standing, tipping).words(ANCHORED);
+        return worst.ratio() < 1
+                ? Finding.caution(text, subject, message(worst) + " " + pull)
+                : Finding.note(text, subject, message(worst) + " " + pull);
+    }
+
+    private boolean isAnchored() {
+        return standing.loaded().design().steady().anchor() != Steady.Anchor.NONE;
+    }
+
+    private String message(Balance worst) {
+        if (worst.moments().overturning() == 0) {
+            return situation + ", nothing tips it.";
+        }
+        return situation + ", what holds it is " + String.format(Locale.ROOT, "%.2f", worst.ratio())
+                + " times what tips it over its " + EdgeSide.word(worst.edge()) + " edge.";
+    }
+}
