@@ -122,10 +122,10 @@ class RulesTest {
 
     @Test
     void tellsWhetherTheHeightCanBeSet() {
-        assertThat(found(with(new Support.None(3), BOARD_18, slide()), "level-floor"))
+        assertThat(found(with(new Support.None(3), BOARD_18, slide()), "level-range"))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message()).contains("Nothing in the height stack"));
-        assertThat(found(with(LEVELERS, BOARD_18, slide()), "level-floor"))
+        assertThat(found(with(LEVELERS, BOARD_18, slide()), "level-range"))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message()).contains("from 885 mm to 920 mm"));
     }
