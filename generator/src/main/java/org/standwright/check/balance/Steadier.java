@@ -11,14 +11,24 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.Steady;
 import org.standwright.design.Support;
 import org.standwright.geom.Vec3;
+import org.standwright.unit.Units;
 
 /**
  * What makes a stand tip less, the cheapest first: a wider base, ballast, a lock for drawers, an anchor, a larger plan.
  *
  * @param ratio of what holds over what tips that is wanted
+ * @param lock whether one for drawers is among them
  */
-record Steadier(Standing standing, TippingCase tipping, double ratio) {
-    private static final double[] LARGER = {50, 100, 200};
+record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lock lock) {
+    private static final int[] LARGER = {1, 2, 4};
+    /** 50 mm or 2 in. */
+    private static final double LARGER_STEP = 50;
+
+    private static final double LARGER_STEP_INCH = 50.8;
+    /** 5 kg or 10 lb. */
+    private static final double BALLAST_STEP = 5;
+
+    private static final double BALLAST_STEP_INCH = 10 * 0.45359237;
 
     List<Remedy> against(TippingEdge edge) {
         var side = EdgeSide.of(edge);
@@ -27,7 +37,8 @@ record Steadier(Standing standing, TippingCase tipping, double ratio) {
         ballast().ifPresent(remedies::add);
         interlock().ifPresent(remedies::add);
         anchor().ifPresent(remedies::add);
-        for (double by : LARGER) {
+        for (int steps : LARGER) {
+            double by = steps * (isMetric() ? LARGER_STEP : LARGER_STEP_INCH);
             remedies.add(new LargerPlan(side, by).remedy(design()));
         }
         return remedies;
@@ -37,12 +48,16 @@ record Steadier(Standing standing, TippingCase tipping, double ratio) {
         return standing.loaded().design();
     }
 
+    private boolean isMetric() {
+        return standing.loaded().units() == Units.MM;
+    }
+
     /** As much as it takes, but not more than all the rest weighs. */
     private Optional<Remedy> ballast() {
         var carcass = standing.loaded().stand().carcass();
         var at = new Vec3(
                 carcass.centre().x(), carcass.centre().y(), carcass.min().z());
-        var needed = tipping.ballast(ratio, at);
+        var needed = tipping.ballast(ratio, at, isMetric() ? BALLAST_STEP : BALLAST_STEP_INCH);
         if (needed.isEmpty()
                 || needed.getAsDouble() == 0
                 || needed.getAsDouble() > standing.loaded().mass()) {
@@ -56,7 +71,7 @@ record Steadier(Standing standing, TippingCase tipping, double ratio) {
 
     private Optional<Remedy> interlock() {
         long drawers = standing.openings().stream().filter(Opening::drawer).count();
-        return standing.isInterlocked() || drawers < 2
+        return lock == Verdict.Lock.OF_NO_USE || standing.isInterlocked() || drawers < 2
                 ? Optional.empty()
                 : Optional.of(new Remedy(
                         "a mechanical lock that lets only one drawer of each bay open",

@@ -42,6 +42,7 @@ public final class TestClothingLoad implements Rule {
                         "With its drawers open and full of clothing",
                         standing,
                         standing.allOpen().full())
+                .helpedByALock()
                 .within(Verdict.IN_TEST)
                 .with(new Input("density", "of the clothing", Quantity.DENSITY, DrawerFill.DENSITY)));
     }

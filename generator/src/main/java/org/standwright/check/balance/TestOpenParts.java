@@ -3,6 +3,7 @@ package org.standwright.check.balance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Rule;
@@ -45,29 +46,54 @@ public final class TestOpenParts implements Rule {
                     "Empty with everything open",
                     standing,
                     standing.allOpen().empty()));
-            findings.add(pressed(standing, DOWN, false));
-            findings.add(pressed(standing, Math.min(MOST, SHARE * loaded.mass() * TippingEdge.GRAVITY), true));
+            findings.add(empty(standing));
+            findings.add(full(standing));
             findings.add(pulled(standing));
         }
         return findings;
     }
 
-    private static Finding pressed(Standing standing, double newtons, boolean full) {
-        var worst = standing.openings().stream()
-                .min(Comparator.comparingDouble(opening ->
-                        pressed(standing, opening, newtons, full).worst().ratio()))
-                .orElseThrow();
+    private static Finding empty(Standing standing) {
+        var worst = worst(standing, opening -> pressed(standing.open(opening).empty(), opening, DOWN));
         return verdict(
-                full ? "one open, full" : "one open, empty",
-                (full ? "Full, with " : "Empty, with ") + worst.group() + " open and pressed down with "
-                        + standing.loaded().units().force(newtons),
+                "one open, empty",
+                "Empty, with " + worst.group() + " open and pressed down with " + force(standing, DOWN),
                 standing,
-                pressed(standing, worst, newtons, full));
+                pressed(standing.open(worst).empty(), worst, DOWN));
     }
 
-    private static TippingCase pressed(Standing standing, Opening opening, double newtons, boolean full) {
-        var open = standing.open(opening).with(edge -> List.of(edge.of(Force.down(newtons, opening.openGrip()))));
-        return full ? open.full() : open.empty();
+    private static Finding full(Standing standing) {
+        double share = SHARE * standing.loaded().mass() * TippingEdge.GRAVITY;
+        Function<Opening, TippingCase> pressed = opening -> share < MOST
+                ? sharing(standing.open(opening).full(), opening)
+                : pressed(standing.open(opening).full(), opening, MOST);
+        var worst = worst(standing, pressed);
+        return verdict(
+                "one open, full",
+                "Full, with " + worst.group() + " open and pressed down with " + force(standing, Math.min(share, MOST)),
+                standing,
+                pressed.apply(worst));
+    }
+
+    private static Opening worst(Standing standing, Function<Opening, TippingCase> pressed) {
+        return standing.openings().stream()
+                .min(Comparator.comparingDouble(
+                        opening -> pressed.apply(opening).worst().ratio()))
+                .orElseThrow();
+    }
+
+    private static TippingCase pressed(TippingCase open, Opening opening, double newtons) {
+        return open.with(edge -> List.of(edge.of(Force.down(newtons, opening.openGrip()))));
+    }
+
+    /** Pressed down with a share of the weight of each body, so that more ballast presses more. */
+    private static TippingCase sharing(TippingCase open, Opening opening) {
+        return open.weighing((body, edge) ->
+                edge.of(body).plus(edge.of(Force.down(SHARE * body.mass() * TippingEdge.GRAVITY, opening.openGrip()))));
+    }
+
+    private static String force(Standing standing, double newtons) {
+        return standing.loaded().units().force(newtons);
     }
 
     /** The highest of them has the longest lever. */
@@ -80,8 +106,7 @@ public final class TestOpenParts implements Rule {
                 .with(edge -> List.of(edge.of(Force.level(OUT, Opening.OUTWARDS, highest.grip()))));
         return verdict(
                 "locked",
-                "Empty, with " + highest.group() + " locked and pulled with "
-                        + standing.loaded().units().force(OUT),
+                "Empty, with " + highest.group() + " locked and pulled with " + force(standing, OUT),
                 standing,
                 pulled);
     }

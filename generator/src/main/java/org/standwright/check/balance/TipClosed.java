@@ -43,6 +43,7 @@ public final class TipClosed implements Rule {
                 .with(new Input(
                         "b / h", "way to the edge over height, of the centre of mass", Quantity.RATIO, worst.ratio()));
         return List.of(finding.remedies(
-                new Steadier(standing, leaning, StrictMath.tan(StrictMath.toRadians(LEAST))).against(worst.edge())));
+                new Steadier(standing, leaning, StrictMath.tan(StrictMath.toRadians(LEAST)), Verdict.Lock.OF_NO_USE)
+                        .against(worst.edge())));
     }
 }

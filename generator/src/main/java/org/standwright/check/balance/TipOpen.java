@@ -27,6 +27,7 @@ public final class TipOpen implements Rule {
             return List.of();
         }
         return List.of(new Verdict(TEXT, "whole stand", situation(standing), standing, standing.allOpen())
+                .helpedByALock()
                 .within(Verdict.IN_USE));
     }
 

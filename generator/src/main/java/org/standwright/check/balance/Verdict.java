@@ -17,13 +17,28 @@ import org.standwright.design.Steady;
  *
  * @param situation in words, as a message begins: 'With all drawers open'
  */
-record Verdict(RuleText text, String subject, String situation, Standing standing, TippingCase tipping) {
+record Verdict(RuleText text, String subject, String situation, Standing standing, TippingCase tipping, Lock lock) {
+    /** Whether fewer open drawers would answer it. */
+    enum Lock {
+        OF_NO_USE,
+        OF_USE
+    }
+
     /** Below the first somebody has to watch out, below the second it tips; our own choice. */
     static final Limit IN_USE = Limit.atLeast(1.5, 1);
     /** It tips in a published test that does not apply to shop furniture. */
     static final Limit IN_TEST = Limit.cautionBelow(1);
     /** What an anchor has to bear more than it takes to stay; the same as the ratio without it. */
     private static final double ANCHORED = 1.5;
+
+    Verdict(RuleText text, String subject, String situation, Standing standing, TippingCase tipping) {
+        this(text, subject, situation, standing, tipping, Lock.OF_NO_USE);
+    }
+
+    /** The same where several drawers are open at a time. */
+    Verdict helpedByALock() {
+        return new Verdict(text, subject, situation, standing, tipping, Lock.OF_USE);
+    }
 
     Finding within(Limit limit) {
         var worst = tipping.worst();
@@ -44,7 +59,7 @@ record Verdict(RuleText text, String subject, String situation, Standing standin
 
     private Finding judged(Balance worst, Limit limit) {
         return Finding.judged(text, subject, new Gauge(Quantity.RATIO, worst.ratio(), limit), message(worst))
-                .remedies(new Steadier(standing, tipping, limit.first()).against(worst.edge()));
+                .remedies(new Steadier(standing, tipping, limit.first(), lock).against(worst.edge()));
     }
 
     /** Not a stop, but where it would tip without its anchor that is worth a caution. */

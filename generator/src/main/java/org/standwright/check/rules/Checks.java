@@ -7,22 +7,9 @@ import java.util.Optional;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Rule;
-import org.standwright.check.balance.CasterFloor;
 import org.standwright.check.balance.FootLoad;
 import org.standwright.check.balance.LevelRange;
-import org.standwright.check.balance.MachineCentre;
 import org.standwright.check.balance.RollingStand;
-import org.standwright.check.balance.TestClothingLoad;
-import org.standwright.check.balance.TestOpenParts;
-import org.standwright.check.balance.TestTopLoad;
-import org.standwright.check.balance.TipClosed;
-import org.standwright.check.balance.TipFeed;
-import org.standwright.check.balance.TipLargest;
-import org.standwright.check.balance.TipLean;
-import org.standwright.check.balance.TipOpen;
-import org.standwright.check.balance.TipPush;
-import org.standwright.check.balance.TipSlope;
-import org.standwright.check.balance.TipThreshold;
 import org.standwright.check.bending.WideDrawer;
 import org.standwright.check.fastener.EdgeScrews;
 import org.standwright.check.handling.ElbowHeight;
@@ -46,20 +33,7 @@ import org.standwright.design.RuleChoice;
 public final class Checks {
     /** In the order in which a maker reads them. */
     public static final List<Rule> RULES = List.of(
-            new MachineCentre(),
-            new TipClosed(),
-            new TipOpen(),
-            new TipLargest(),
-            new TipLean(),
-            new TipPush(),
-            new TipFeed(),
-            new TipSlope(),
-            new TipThreshold(),
-            new TestTopLoad(),
-            new TestOpenParts(),
-            new TestClothingLoad(),
             new FootLoad(),
-            new CasterFloor(),
             new RollingStand(),
             new LevelRange(),
             new WideDrawer(),

@@ -20,9 +20,6 @@ public record TippingCase(
         List<List<Bodies>> choices,
         Weighing weight,
         Function<TippingEdge, List<Moments>> forces) {
-    /** Ballast is bought in such steps, kg. */
-    private static final double STEP = 5;
-
     public TippingCase {
         choices = List.copyOf(choices);
     }
@@ -79,11 +76,12 @@ public record TippingCase(
     }
 
     /**
-     * Ballast that brings it to a ratio about every edge, kg in steps of 5; nothing where no ballast there helps.
+     * Ballast that brings it to a ratio about every edge, kg; nothing where no ballast there helps.
      *
      * @param at where the ballast lies
+     * @param step that it comes in, kg
      */
-    public OptionalDouble ballast(double ratio, Vec3 at) {
+    public OptionalDouble ballast(double ratio, Vec3 at, double step) {
         double most = 0;
         for (var edge : polygon.edges()) {
             double missing = missing(ratio, edge);
@@ -93,7 +91,7 @@ public record TippingCase(
             }
             most = Math.max(most, missing > 0 ? missing / each : 0);
         }
-        return OptionalDouble.of(STEP * StrictMath.ceil(most / STEP));
+        return OptionalDouble.of(step * StrictMath.ceil(most / step));
     }
 
     private List<List<Loading>> about(TippingEdge edge) {
