@@ -1,0 +1,63 @@
+package org.standwright.check.bending;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.check.LoadedStand;
+import org.standwright.design.built.Stand;
+import org.standwright.geom.Grid;
+
+/** What a level panel bears: things put on it, partitions that stand on it, and itself. */
+final class LevelLoads {
+    /** Not more than 200 lb on one shelf: Architectural Woodwork Standards 2009, section 10; kg. */
+    static final double MOST = 90.7;
+
+    private final Stand stand;
+    private final Uprights uprights;
+    private final UprightLoads carried;
+    private final double pressure;
+
+    LevelLoads(LoadedStand loaded) {
+        this.stand = loaded.stand();
+        this.uprights = Uprights.of(stand);
+        this.carried = new UprightLoads(loaded);
+        this.pressure = loaded.design().loads().shelves() * 1e-6;
+    }
+
+    /** Of a shelf in an opening: everything that may lie on it. */
+    List<SpanLoad> onShelf(PlacedPart shelf, double x0, double x1) {
+        return List.of(things(shelf, x0, x1, x0), itself(shelf, x0, x1));
+    }
+
+    /** Of the floor of openings between x0 and x1. */
+    List<SpanLoad> onFloor(PlacedPart level, double x0, double x1) {
+        var loads = new ArrayList<SpanLoad>();
+        loads.add(itself(level, x0, x1));
+        Floor.of(stand).stream()
+                .map(Floor::opening)
+                .filter(opening -> Grid.same(opening.y0(), level.box().max().z()))
+                .filter(opening -> opening.x0() < x1 && opening.x1() > x0)
+                .forEach(opening ->
+                        loads.add(things(level, Math.max(x0, opening.x0()), Math.min(x1, opening.x1()), x0)));
+        uprights.on(level).stream()
+                .filter(upright -> inside(upright, x0, x1))
+                .forEach(upright ->
+                        loads.add(SpanLoad.point(upright.box().centre().x() - x0, carried.of(upright))));
+        return loads;
+    }
+
+    private static boolean inside(PlacedPart upright, double x0, double x1) {
+        double x = upright.box().centre().x();
+        return x > x0 && x < x1;
+    }
+
+    private SpanLoad things(PlacedPart level, double from, double to, double x0) {
+        double mass = (to - from) * level.box().size().y() * pressure;
+        return new SpanLoad(from - x0, to - x0, Gravity.newtons(Math.min(MOST, mass)));
+    }
+
+    private static SpanLoad itself(PlacedPart level, double x0, double x1) {
+        double area = (x1 - x0) * level.box().size().y();
+        return new SpanLoad(0, x1 - x0, Gravity.ofLayer(level.part().material()) * area);
+    }
+}

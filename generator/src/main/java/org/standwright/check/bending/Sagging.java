@@ -1,0 +1,25 @@
+package org.standwright.check.bending;
+
+import org.standwright.check.Input;
+import org.standwright.check.Quantity;
+
+/** One span under what stays on it for years. */
+record Sagging(Gap gap, SimpleSpan span, Creep creep) {
+    /** After years, mm. */
+    double sag() {
+        return creep.longTerm(span.deflection());
+    }
+
+    double length() {
+        return span.length();
+    }
+
+    /** Numbers for the formula. */
+    Input[] inputs() {
+        return new Input[] {
+            new Input("L", "clear span", Quantity.LENGTH, span.length()),
+            new Input("E I", "stiffness", Quantity.STIFFNESS, span.stiffness()),
+            new Input("kdef", "creep", Quantity.RATIO, creep.kdef())
+        };
+    }
+}
