@@ -80,6 +80,11 @@ record DrawerBottom(DrawerLayout drawer, PlacedPart part, PlacedPart side, Plate
         return GrainWay.creep(part).longTerm(plate.uniform(pressure()));
     }
 
+    /** Whether it sags more at once than the theory of plates holds for. */
+    boolean isDeep() {
+        return !plate.believes(plate.uniform(pressure()));
+    }
+
     /** How far it reaches into the groove of a side, mm. */
     double engagement() {
         return side.box().max().x() - part.box().min().x();

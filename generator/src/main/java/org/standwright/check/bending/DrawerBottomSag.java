@@ -20,8 +20,8 @@ public final class DrawerBottomSag implements Rule {
             "Do the drawer bottoms sag?",
             "sag = alpha q b^4 / (E t^3) x (1 + kdef)",
             "A plate on its four edges, free to turn in its groove, evenly loaded for years. Up to twice as long as wide it"
-                    + " has the smaller modulus of both directions, beyond that it is a strip across its short side. Past"
-                    + " half of its thickness the theory says too much, since the edges begin to hold it.",
+                    + " has the smaller modulus of both directions, beyond that it is a strip across its short side. Its"
+                    + " edges slide in the groove.",
             "Lévy's series, as in Roark table 11.4 case 1a; creep EN 1995-1-1 table 3.2, as quoted; caution at L/144 as"
                     + " for shelves, Architectural Woodwork Standards 2009; stop 2 mm above what is below it, our own choice");
 
@@ -38,10 +38,11 @@ public final class DrawerBottomSag implements Rule {
     @Override
     public List<Finding> check(LoadedStand loaded) {
         var findings = new ArrayList<Finding>();
+        var bottoms = DrawerBottom.of(loaded);
         for (int i = 0; i < loaded.stand().bays().size(); i++) {
             var drawers = loaded.stand().bays().get(i).drawers();
             int bay = i;
-            DrawerBottom.of(loaded).stream()
+            bottoms.stream()
                     .filter(bottom -> drawers.contains(bottom.drawer()))
                     .max(Comparator.comparingDouble(bottom -> gauge(bottom).used()))
                     .ifPresent(worst -> findings.add(finding(worst, bay, loaded)));
@@ -61,7 +62,8 @@ public final class DrawerBottomSag implements Rule {
         double sag = worst.sag();
         var words = "Its bottom of " + units.length(plate.thickness()) + " sags " + Quantity.SAG.words(sag, units)
                 + " in the course of years under " + units.mass(worst.mass()) + ", "
-                + units.length(Math.max(0, worst.room())) + " above what is below it.";
+                + units.length(Math.max(0, worst.room())) + " above what is below it."
+                + (worst.isDeep() ? " Past half of its thickness the theory says too much." : "");
         return Finding.judged(TEXT, worst.label(), gauge(worst), words)
                 .with(
                         new Input("b", "short side", Quantity.LENGTH, plate.shorter()),

@@ -1,6 +1,7 @@
 package org.standwright.check.bending;
 
 import java.util.List;
+import org.standwright.check.LoadedStand;
 import org.standwright.design.built.MachineLayout;
 import org.standwright.design.kit.Point2;
 import org.standwright.geom.Grid;
@@ -14,8 +15,16 @@ final class MachineFeet {
     private final double weight;
     private final double off;
 
+    /** Those of a stand's machine; none where it hangs below the worktop. */
+    static List<Foot> of(LoadedStand loaded) {
+        return loaded.stand()
+                .machine()
+                .map(layout -> new MachineFeet(layout, loaded.design().machine().mass()).feet())
+                .orElseGet(List::of);
+    }
+
     /** @param mass of the machine, kg */
-    MachineFeet(MachineLayout machine, double mass) {
+    private MachineFeet(MachineLayout machine, double mass) {
         this.places = machine.bolts().isEmpty() ? corners(machine) : machine.bolts();
         this.weight = Gravity.newtons(mass);
         this.off = machine.centreOfMass().x() - middle();
@@ -27,7 +36,7 @@ final class MachineFeet {
      */
     record Foot(double x, double force) {}
 
-    List<Foot> feet() {
+    private List<Foot> feet() {
         return places.stream()
                 .map(foot -> new Foot(foot.x(), weight * share(foot)))
                 .toList();

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.standwright.assembly.Block;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
-import org.standwright.check.Input;
 import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
@@ -109,7 +108,6 @@ public final class PlateOpeningSag implements Rule {
                         "The top beside it sags " + Quantity.SAG.words(sag, units) + " "
                                 + worst.gap().words() + " in the course of years, under " + units.mass(mass) + ".")
                 .with(worst.inputs())
-                .with(new Input("W", "the machine's weight", Quantity.FORCE, Gravity.newtons(mass)))
                 .remedies(List.of(
                         Stiffer.secondLayer(),
                         Stiffer.thickerWorktop(loaded.design()),

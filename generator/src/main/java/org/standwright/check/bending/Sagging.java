@@ -14,9 +14,15 @@ record Sagging(Gap gap, SimpleSpan span, Creep creep) {
         return span.length();
     }
 
+    /** All that is on it, N. */
+    double load() {
+        return span.loads().stream().mapToDouble(SpanLoad::total).sum();
+    }
+
     /** Numbers for the formula. */
     Input[] inputs() {
         return new Input[] {
+            new Input("W", "all that is on it, itself included", Quantity.FORCE, load()),
             new Input("L", "clear span", Quantity.LENGTH, span.length()),
             new Input("E I", "stiffness", Quantity.STIFFNESS, span.stiffness()),
             new Input("kdef", "creep", Quantity.RATIO, creep.kdef())

@@ -6,14 +6,12 @@ import java.util.Set;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
-import org.standwright.check.Input;
 import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
 import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
-import org.standwright.design.Support;
 
 /**
  * How far shelves, dividers and the bottom sag in every bay. A bottom on casters or levelers is not held under its
@@ -50,15 +48,11 @@ public final class ShelfSag implements Rule {
             } else if (name.equals("divider")) {
                 findings.add(floor(part, part.label(), gap(part, loaded), loads, loaded));
             } else if (name.equals("bottom")
-                    && isHeldUnderPartitions(loaded.design().support())) {
+                    && BottomSpan.isHeldUnderPartitions(loaded.design().support())) {
                 bottom(part, loads, loaded, findings);
             }
         }
         return findings;
-    }
-
-    static boolean isHeldUnderPartitions(Support support) {
-        return support instanceof Support.Plinth || support instanceof Support.None;
     }
 
     private static Gap gap(PlacedPart level, LoadedStand loaded) {
@@ -88,15 +82,13 @@ public final class ShelfSag implements Rule {
         var units = loaded.units();
         double stiffness = ShelfSection.of(part, loaded.design()).stiffness();
         var span = new Sagging(gap, new SimpleSpan(gap.length(), stiffness, loads), GrainWay.creep(part));
-        double load = loads.stream().mapToDouble(SpanLoad::total).sum();
         return Finding.judged(
                         TEXT,
                         subject,
                         new Gauge(Quantity.SAG, span.sag(), limit(gap.length())),
-                        "Over " + units.length(gap.length()) + " and under " + units.force(load) + " it sags "
+                        "Over " + units.length(gap.length()) + " and under " + units.force(span.load()) + " it sags "
                                 + Quantity.SAG.words(span.sag(), units) + " in the course of years.")
                 .with(span.inputs())
-                .with(new Input("W", "load, itself included", Quantity.FORCE, load))
                 .remedies(remedies(gap, loaded));
     }
 

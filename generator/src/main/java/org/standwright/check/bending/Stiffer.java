@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standwright.check.Remedy;
 import org.standwright.design.Bay;
+import org.standwright.design.CarcassPlan;
+import org.standwright.design.Joint;
 import org.standwright.design.Layout;
 import org.standwright.design.Redesign;
 import org.standwright.design.StandDesign;
@@ -77,6 +79,24 @@ final class Stiffer {
         });
     }
 
+    /** Panels housed and glued in each other, so that partitions tie bottom and top together. */
+    static Remedy housed() {
+        return new Remedy("housed joints instead of screws", design -> {
+            var now = design.carcass();
+            return now.joint() instanceof Joint.Screwed
+                    ? Optional.of(Redesign.of(design)
+                            .carcass(new CarcassPlan(
+                                    now.sheet(),
+                                    now.back(),
+                                    now.housing(),
+                                    now.fit(),
+                                    new Joint.Housed(),
+                                    now.backPieces()))
+                            .done())
+                    : Optional.empty();
+        });
+    }
+
     /**
      * A bay of the carcass in two halves with the same contents, a partition between them. The other bays keep their
      * widths.
@@ -124,7 +144,9 @@ final class Stiffer {
     }
 
     private static String words(String what, SheetGood thicker, StandDesign design) {
-        return what + " of " + thicker.material().name() + ", "
-                + design.unit().length(thicker.material().thickness());
+        var thickness = design.unit().length(thicker.material().thickness());
+        return design.sheets().contains(thicker)
+                ? what + " of " + thicker.material().name()
+                : what + " of the same board " + thickness + " thick";
     }
 }

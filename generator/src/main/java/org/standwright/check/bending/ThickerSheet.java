@@ -26,7 +26,7 @@ final class ThickerSheet {
         return design.sheets().stream()
                 .filter(other -> !Grid.less(other.material().thickness(), least))
                 .min(Comparator.comparingDouble(other -> other.material().thickness()))
-                .orElseGet(() -> like(sheet, sold(least, design.unit())));
+                .orElseGet(() -> like(sheet, sold(least, design.unit()), design.unit()));
     }
 
     private static double sold(double least, Units units) {
@@ -39,10 +39,10 @@ final class ThickerSheet {
         return least;
     }
 
-    private static SheetGood like(SheetGood sheet, double thickness) {
+    private static SheetGood like(SheetGood sheet, double thickness, Units units) {
         var now = sheet.material();
         var thicker = new Material(
-                now.name() + " thicker",
+                now.name() + ", but " + units.length(thickness) + " thick",
                 thickness,
                 now.density(),
                 now.grain(),

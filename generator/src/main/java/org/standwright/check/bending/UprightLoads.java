@@ -35,7 +35,7 @@ final class UprightLoads {
         this.bottom = Named.part(stand, "bottom");
         this.top = Named.part(stand, "sub-top").box().min().z();
         uprights.all().forEach(upright -> forces.put(upright.label(), 0.0));
-        loaded.weights().forEach(this::take);
+        loaded.weights().forEach(weight -> take(loaded, weight));
         handOn();
     }
 
@@ -44,23 +44,22 @@ final class UprightLoads {
         return forces.get(upright.label());
     }
 
-    private void take(Weight weight) {
+    private void take(LoadedStand loaded, Weight weight) {
         double force = Gravity.newtons(weight.mass());
         switch (weight.kind()) {
-            case MACHINE -> machine(weight, force);
+            case MACHINE -> machine(loaded, weight, force);
             case BOARD -> board(weight, force);
             case BALLAST -> {}
             case CONTENTS, HARDWARE -> thing(weight, force);
         }
     }
 
-    private void machine(Weight weight, double force) {
-        stand.machine()
-                .ifPresentOrElse(
-                        layout -> new MachineFeet(layout, weight.mass())
-                                .feet()
-                                .forEach(foot -> share(foot.x(), top, foot.force())),
-                        () -> share(weight.centre().x(), top, force));
+    private void machine(LoadedStand loaded, Weight weight, double force) {
+        var feet = MachineFeet.of(loaded);
+        feet.forEach(foot -> share(foot.x(), top, foot.force()));
+        if (feet.isEmpty()) {
+            share(weight.centre().x(), top, force);
+        }
     }
 
     private void board(Weight weight, double force) {
