@@ -1,5 +1,7 @@
 package org.standwright.check.fastener;
 
+import java.util.Arrays;
+
 /**
  * What a fastener in single shear carries sideways, its members touching.
  *
@@ -28,6 +30,14 @@ public record YieldModes(SingleShear joint) {
                         * joint.diameter()
                         * StrictMath.sqrt(2 * joint.mainBearing() * joint.bendingYield() / (3 * (1 + re())));
         };
+    }
+
+    /** The smallest of the six, at which the joint begins to yield, N. Never to be designed with. */
+    public double yieldLoad() {
+        return Arrays.stream(YieldMode.values())
+                .mapToDouble(this::yieldLoad)
+                .min()
+                .orElseThrow();
     }
 
     /** The smallest over Rd under a load of ten years, N. */

@@ -12,6 +12,7 @@ import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.Feature;
 import org.standwright.part.Hole;
+import org.standwright.part.Removed;
 
 /**
  * One panel's end against another's face. The depth of the carcass runs along y of either panel.

@@ -1,23 +1,14 @@
-package org.standwright.design.carcass;
+package org.standwright.part;
 
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
-import org.standwright.part.Bevel;
-import org.standwright.part.Channel;
-import org.standwright.part.Contour;
-import org.standwright.part.EdgeHole;
-import org.standwright.part.Face;
-import org.standwright.part.FeatureVisitor;
-import org.standwright.part.Hole;
-import org.standwright.part.Part;
-import org.standwright.part.Pocket;
 
 /** The box around what a feature takes out of its part, in the part's frame. */
-final class Removed implements FeatureVisitor<Box3> {
+public final class Removed implements FeatureVisitor<Box3> {
     private final Part part;
 
-    Removed(Part part) {
+    public Removed(Part part) {
         this.part = part;
     }
 

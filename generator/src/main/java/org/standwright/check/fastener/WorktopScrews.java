@@ -1,0 +1,128 @@
+package org.standwright.check.fastener;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
+import org.standwright.check.Input;
+import org.standwright.check.LoadedStand;
+import org.standwright.check.Quantity;
+import org.standwright.check.Rule;
+import org.standwright.check.RuleText;
+import org.standwright.check.Weight;
+import org.standwright.geom.Grid;
+import org.standwright.geom.Vec3;
+import org.standwright.part.Hole;
+
+/**
+ * The screws that hold the worktop down, from inside through the sub-top. Two things draw on them: someone who lifts the
+ * full stand by one edge of its worktop, on half of the screws; and the work at the machine, which tips the worktop over
+ * one edge on the row of screws at the other, the machine's own weight left out.
+ */
+public final class WorktopScrews implements Rule {
+    private static final RuleText TEXT = new RuleText(
+            "top-screws",
+            "Do its screws hold the worktop?",
+            "lifting F = W / (n/2); working F = P (h + t) / (d r)",
+            "Withdrawal only: for flat heads pulled through the sub-top there is no source, so they are not rated. A metric "
+                    + "screw counts as the thickest numbered one that is not thicker; plywood as wood of specific gravity "
+                    + "0.42; loads of ten minutes.",
+            "withdrawal of NDS 2018 Eq. 12.2-2; own derivation of the forces");
+
+    private static final String HOLE = "worktop screw";
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public List<Finding> check(LoadedStand stand) {
+        return stand.stand().assembly().parts().stream()
+                .filter(placed -> placed.part().name().equals("sub-top"))
+                .findFirst()
+                .map(subTop -> found(stand, subTop))
+                .stream()
+                .toList();
+    }
+
+    private static Finding found(LoadedStand stand, PlacedPart subTop) {
+        var places = places(subTop);
+        var units = stand.units();
+        if (places.size() < 2) {
+            return Finding.stop(TEXT, "worktop", "It is held down by " + places.size() + " screw.");
+        }
+        double lifting = Masses.force(hanging(stand)) / (places.size() / 2.0);
+        double working = working(stand, places);
+        boolean lifts = lifting >= working;
+        double force = Math.max(lifting, working);
+        var words = (lifts ? "Lifted full by one edge of its worktop, the stand" : "The work at the machine")
+                + " draws with "
+                + units.force(force) + " on each of " + (lifts ? "half of the " + places.size() : "the") + " screws"
+                + (lifts ? "" : " at one edge");
+        var wood = HoldingWood.of(stand.design().worktop().sheet().material());
+        var screw = NumberedScrew.largestWithin(stand.design().screws().panel().diameter());
+        var length = BoughtScrew.length(stand.stand(), "worktop");
+        if (wood.isEmpty() || screw.isEmpty() || length.isEmpty()) {
+            return Finding.note(TEXT, "worktop", words + ", which are not rated in this wood.");
+        }
+        double thread =
+                screw.get().threadBeyond(length.getAsDouble(), subTop.part().thickness());
+        var limit = ScrewLimits.withdrawal(screw.get(), wood.get(), thread, LoadDuration.TEN_MINUTES);
+        var unrated = ScrewLimits.isRated(screw.get(), thread)
+                ? ""
+                : " So little is not rated: " + units.length(screw.get().leastPenetration()) + " would be.";
+        return Finding.judged(
+                        TEXT,
+                        "worktop",
+                        new Gauge(Quantity.FORCE, force, limit),
+                        words + ", with " + units.length(thread) + " of thread in it." + unrated)
+                .with(
+                        new Input("n", "screws", Quantity.COUNT, places.size()),
+                        new Input("lifting F", "on a screw when lifted", Quantity.FORCE, lifting),
+                        new Input("working F", "on a screw by the work", Quantity.FORCE, working));
+    }
+
+    private static List<Vec3> places(PlacedPart subTop) {
+        return subTop.part().features().stream()
+                .filter(feature ->
+                        feature instanceof Hole hole && hole.purpose().equals(HOLE))
+                .map(Hole.class::cast)
+                .map(hole -> subTop.placement().apply(new Vec3(hole.x(), hole.y(), 0)))
+                .toList();
+    }
+
+    /** Of everything below the worktop, full, kg. */
+    private static double hanging(LoadedStand stand) {
+        return stand.weights().stream()
+                .filter(weight ->
+                        weight.kind() != Weight.Kind.MACHINE && !weight.group().equals("worktop"))
+                .mapToDouble(Weight::mass)
+                .sum();
+    }
+
+    /** The worse of the two directions, N. */
+    private static double working(LoadedStand stand, List<Vec3> places) {
+        double worktop = stand.stand().worktop().size().z();
+        return stand.design()
+                .machine()
+                .workingForce()
+                .map(force -> force.force() * (force.height() + worktop))
+                .map(moment -> Math.max(perScrew(moment, places, Vec3::x), perScrew(moment, places, Vec3::y)))
+                .orElse(0.0);
+    }
+
+    private static double perScrew(double moment, List<Vec3> places, ToDoubleFunction<Vec3> across) {
+        double least = places.stream().mapToDouble(across).min().orElseThrow();
+        double most = places.stream().mapToDouble(across).max().orElseThrow();
+        long row = Math.min(
+                places.stream()
+                        .filter(place -> Grid.same(across.applyAsDouble(place), most))
+                        .count(),
+                places.stream()
+                        .filter(place -> Grid.same(across.applyAsDouble(place), least))
+                        .count());
+        return Grid.same(least, most) ? 0 : moment / (most - least) / row;
+    }
+}
