@@ -2,6 +2,7 @@ package org.standwright.check.fastener;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.check.Finding;
@@ -19,23 +20,22 @@ import org.standwright.part.Hole;
 import org.standwright.part.Part;
 
 /**
- * A fastener sits at least three of its diameters from the edges of a panel, or the wood splits; the worst of a stand. What
- * joins the panels of a carcass is left out: it sits on the middle of the panel that it holds.
+ * A screw sits at least three of its diameters from the edges of a panel, or the wood splits; the worst of a stand. Screws
+ * into the middle of another panel's edge have no choice and are left out; bolts in clearance holes split nothing.
  */
 public final class EdgeDistance implements Rule {
     private static final RuleText TEXT = new RuleText(
             "edge-distance",
-            "Are screws and bolts far enough from the edges?",
+            "Are screws far enough from the edges?",
             "distance of the hole's centre, at least 3 d",
-            "Joints of the carcass sit on the middle of a panel and are left out.",
+            "Screws into the middle of another panel's edge, and bolts in clearance holes, are left out.",
             "common practice, no source");
 
     private static final double DIAMETERS = 3;
-    /** What is wider holds no fastener: a cup, a recess, mm. */
-    private static final double WIDEST = 14;
+    private static final List<String> INTO_EDGES = List.of("joint screw", "joint screw pilot", "plinth screw");
 
-    private static final List<String> JOINTS =
-            List.of("joint screw", "joint screw pilot", "connector", "connector head", "dowel");
+    /** Of a front, whose holes are wider than its screws so that it can be set. */
+    private static final String OVERSIZE = "front screw, oversize";
 
     @Override
     public RuleText text() {
@@ -53,7 +53,7 @@ public final class EdgeDistance implements Rule {
                         place.part(),
                         new Gauge(Quantity.LENGTH, place.distance(), Limit.cautionBelow(DIAMETERS * place.diameter())),
                         "Nearest to an edge is its hole for '" + place.purpose() + "': "
-                                + stand.units().length(place.distance()) + " from it to the middle of a fastener of "
+                                + stand.units().length(place.distance()) + " from it to the middle of a screw of "
                                 + stand.units().length(place.diameter()) + "."))
                 .stream()
                 .toList();
@@ -62,35 +62,35 @@ public final class EdgeDistance implements Rule {
     private static Stream<Place> places(LoadedStand stand, PlacedPart placed) {
         var part = placed.part();
         return part.features().stream()
-                .filter(feature -> !JOINTS.contains(feature.purpose()))
-                .flatMap(feature -> distance(part, feature))
-                .filter(near -> near.diameter() <= WIDEST)
-                .map(near ->
-                        new Place(placed.label(), near.purpose(), near.distance(), fastener(stand, near.diameter())));
+                .filter(feature -> !INTO_EDGES.contains(feature.purpose()))
+                .flatMap(feature -> place(stand, placed.label(), part, feature).stream());
     }
 
-    private static Stream<Place> distance(Part part, Feature feature) {
+    private static Optional<Place> place(LoadedStand stand, String label, Part part, Feature feature) {
         if (feature instanceof Hole hole) {
             double toEnds = Math.min(hole.x(), part.length() - hole.x());
             double toEdges = Math.min(hole.y(), part.width() - hole.y());
-            return Stream.of(new Place(part.name(), hole.purpose(), Math.min(toEnds, toEdges), hole.diameter()));
+            return screw(stand, hole.diameter(), hole.purpose())
+                    .map(screw -> new Place(label, hole.purpose(), Math.min(toEnds, toEdges), screw.diameter()));
         }
         if (feature instanceof EdgeHole hole) {
             double reach = hole.edge().isEnd() ? part.width() : part.length();
             double distance = Math.min(hole.along(), reach - hole.along());
-            return Stream.of(new Place(part.name(), hole.purpose(), distance, hole.diameter()));
+            return screw(stand, hole.diameter(), hole.purpose())
+                    .map(screw -> new Place(label, hole.purpose(), distance, screw.diameter()));
         }
-        return Stream.empty();
+        return Optional.empty();
     }
 
-    /** Of the screw that the hole is a pilot or a clearance bore for, else of the hole itself, mm. */
-    private static double fastener(LoadedStand stand, double bore) {
+    /** What the hole is a pilot or a clearance bore for; the thicker one where it suits both. */
+    private static Optional<Screw> screw(LoadedStand stand, double bore, String purpose) {
         var screws = stand.design().screws();
+        if (purpose.equals(OVERSIZE)) {
+            return Optional.of(screws.panel());
+        }
         return Stream.of(screws.panel(), screws.slide())
                 .filter(family -> Grid.same(family.pilot(), bore) || Grid.same(family.clearance(), bore))
-                .mapToDouble(Screw::diameter)
-                .max()
-                .orElse(bore);
+                .max(Comparator.comparingDouble(Screw::diameter));
     }
 
     private record Place(String part, String purpose, double distance, double diameter) {}

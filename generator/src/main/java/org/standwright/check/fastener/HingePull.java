@@ -13,6 +13,7 @@ import org.standwright.check.RuleText;
 import org.standwright.design.built.DoorLayout;
 import org.standwright.design.kit.Hinge;
 import org.standwright.design.kit.Screw;
+import org.standwright.geom.Grid;
 
 /**
  * What draws the top hinge's screws out of their upright: T = W (w/2) / s, a door of weight W and width w on hinges s
@@ -51,6 +52,9 @@ public final class HingePull implements Rule {
             return List.of(Finding.stop(TEXT, subject, "One hinge lets it sag: a door takes two or more."));
         }
         double spacing = door.hinges().get(hinges - 1) - door.hinges().get(0);
+        if (!Grid.less(0, spacing)) {
+            return List.of(Finding.stop(TEXT, subject, "Its hinges sit at one height: it turns about them and sags."));
+        }
         double weight = Masses.force(Masses.ofGroup(stand, subject));
         double pull = weight * door.front().width() / 2 / spacing;
         var findings = new ArrayList<Finding>();
@@ -65,12 +69,11 @@ public final class HingePull implements Rule {
                         new Input("s", "from the lowest hinge to the highest", Quantity.LENGTH, spacing),
                         new Input("n", "screws of a hinge in the upright", Quantity.COUNT, screws(door))));
         if (door.hinge() instanceof Hinge.Butt butt) {
-            findings.add(Finding.caution(
+            findings.add(Finding.note(
                     TEXT,
-                    subject + ", edge",
+                    subject,
                     "The top hinge draws with " + stand.units().force(pull / butt.screws())
-                            + " on each of its screws in the door's edge, and screws into an edge are not rated. Glue solid "
-                            + "wood to that edge, or use concealed hinges."));
+                            + " on each of its screws in the door's edge, where screws are not rated."));
         }
         return findings;
     }
@@ -91,7 +94,7 @@ public final class HingePull implements Rule {
         var limit = ScrewLimits.withdrawal(screw.get(), wood.get(), thread, LoadDuration.PERMANENT);
         var unrated = ScrewLimits.isRated(screw.get(), thread)
                 ? ""
-                : " So little is not rated: " + units.length(screw.get().leastPenetration()) + " of thread would be.";
+                : " Less than " + units.length(screw.get().leastPenetration()) + " of thread is not rated.";
         return Finding.judged(
                 TEXT,
                 subject,

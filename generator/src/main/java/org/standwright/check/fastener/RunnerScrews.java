@@ -8,6 +8,7 @@ import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
+import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.design.Hang;
@@ -83,7 +84,7 @@ public final class RunnerScrews implements Rule {
         var limit = ScrewLimits.lateral(screw.get(), joint, into, LoadDuration.PERMANENT);
         var unrated = ScrewLimits.isRated(screw.get(), into)
                 ? ""
-                : " So little is not rated: " + units.length(screw.get().leastPenetration()) + " would be.";
+                : " Less than " + units.length(screw.get().leastPenetration()) + " is not rated.";
         return Finding.judged(
                         TEXT,
                         subject,
@@ -99,7 +100,8 @@ public final class RunnerScrews implements Rule {
                                 Quantity.LENGTH,
                                 drawer.box().depth()),
                         new Input("n", "screws in a runner", Quantity.COUNT, places.size()),
-                        new Input("x1", "first screw from the front end", Quantity.LENGTH, places.get(0)));
+                        new Input("x1", "first screw from the front end", Quantity.LENGTH, places.get(0)))
+                .remedies(List.of(new Remedy("one drawer more in each column", new DrawerCount(1)::in)));
     }
 
     private static double onEachRunner(LoadedStand stand, DrawerLayout drawer) {

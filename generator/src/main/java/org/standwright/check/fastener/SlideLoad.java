@@ -69,13 +69,13 @@ public final class SlideLoad implements Rule {
                 .with(
                         new Input("m", "drawer, full", Quantity.MASS, mass),
                         new Input("contents", "contents", Quantity.MASS, contents))
-                .remedies(List.of(new Remedy("one drawer more in each column", MoreDrawers::in)));
+                .remedies(List.of(new Remedy("one drawer more in each column", new DrawerCount(1)::in)));
     }
 
     private static Finding wide(LoadedStand stand, DrawerLayout drawer) {
         return Finding.note(
                 TEXT,
-                group(drawer) + ", width",
+                group(drawer),
                 "Its box is " + stand.units().length(drawer.box().width())
                         + " wide. Slides are rated with narrower drawers: leave some of the rating unused.");
     }

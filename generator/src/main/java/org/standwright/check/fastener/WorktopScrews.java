@@ -1,6 +1,7 @@
 package org.standwright.check.fastener;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.check.Finding;
@@ -8,9 +9,13 @@ import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
+import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.check.Weight;
+import org.standwright.design.Redesign;
+import org.standwright.design.StandDesign;
+import org.standwright.design.Worktop;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Hole;
@@ -57,31 +62,42 @@ public final class WorktopScrews implements Rule {
         double working = working(stand, places);
         boolean lifts = lifting >= working;
         double force = Math.max(lifting, working);
-        var words = (lifts ? "Lifted full by one edge of its worktop, the stand" : "The work at the machine")
-                + " draws with "
-                + units.force(force) + " on each of " + (lifts ? "half of the " + places.size() : "the") + " screws"
-                + (lifts ? "" : " at one edge");
+        var words = lifts
+                ? "Lifted full by one edge of its worktop, the stand draws with " + units.force(force)
+                        + " on each screw that carries it, half of " + places.size()
+                : "The work at the machine draws with " + units.force(force)
+                        + " on each screw at one edge of the worktop";
         var wood = HoldingWood.of(stand.design().worktop().sheet().material());
         var screw = NumberedScrew.largestWithin(stand.design().screws().panel().diameter());
         var length = BoughtScrew.length(stand.stand(), "worktop");
         if (wood.isEmpty() || screw.isEmpty() || length.isEmpty()) {
-            return Finding.note(TEXT, "worktop", words + ", which are not rated in this wood.");
+            return Finding.note(TEXT, "worktop", words + ". Screws in this wood are not rated.");
         }
         double thread =
                 screw.get().threadBeyond(length.getAsDouble(), subTop.part().thickness());
         var limit = ScrewLimits.withdrawal(screw.get(), wood.get(), thread, LoadDuration.TEN_MINUTES);
         var unrated = ScrewLimits.isRated(screw.get(), thread)
                 ? ""
-                : " So little is not rated: " + units.length(screw.get().leastPenetration()) + " would be.";
+                : " Less than " + units.length(screw.get().leastPenetration()) + " is not rated.";
         return Finding.judged(
                         TEXT,
                         "worktop",
                         new Gauge(Quantity.FORCE, force, limit),
-                        words + ", with " + units.length(thread) + " of thread in it." + unrated)
+                        words + ", with " + units.length(thread) + " of thread in the worktop." + unrated)
                 .with(
                         new Input("n", "screws", Quantity.COUNT, places.size()),
                         new Input("lifting F", "on a screw when lifted", Quantity.FORCE, lifting),
-                        new Input("working F", "on a screw by the work", Quantity.FORCE, working));
+                        new Input("working F", "on a screw by the work", Quantity.FORCE, working))
+                .remedies(List.of(new Remedy("a worktop of two layers, with longer screws", WorktopScrews::twoLayers)));
+    }
+
+    private static Optional<StandDesign> twoLayers(StandDesign design) {
+        var now = design.worktop();
+        return now.layers() > 1
+                ? Optional.empty()
+                : Optional.of(Redesign.of(design)
+                        .worktop(new Worktop(now.sheet(), 2, now.overhang(), now.plate()))
+                        .done());
     }
 
     private static List<Vec3> places(PlacedPart subTop) {

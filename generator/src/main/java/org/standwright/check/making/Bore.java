@@ -48,10 +48,14 @@ record Bore(String purpose, Box3 box, int axis, boolean through) {
         return axis == 2;
     }
 
-    /** Whether one widens the other on the same axis, as a recess does. */
+    /** Whether one widens the other on the same axis, as a recess does: both begin at one face, or one goes through. */
     boolean widens(Bore other) {
-        boolean coaxial = axis == other.axis && Grid.same(between(other), 0);
-        return coaxial && (through || other.through);
+        return axis == other.axis
+                && Grid.same(between(other), 0)
+                && (through
+                        || other.through
+                        || Grid.same(on(box.min(), axis), on(other.box.min(), axis))
+                        || Grid.same(on(box.max(), axis), on(other.box.max(), axis)));
     }
 
     /** Wood between the two, mm; 0 or less where they meet. Around the ends it takes bores as square. */

@@ -94,7 +94,7 @@ public final class HardwareThickness implements Rule {
     }
 
     private static Optional<Finding> inEdge(LoadedStand stand, PlacedPart placed, Feature feature) {
-        if (!(feature instanceof EdgeHole hole)) {
+        if (!(feature instanceof EdgeHole hole) || placed.part().material().isBar()) {
             return Optional.empty();
         }
         double thickness = placed.part().thickness();

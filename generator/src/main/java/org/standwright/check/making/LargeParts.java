@@ -68,7 +68,7 @@ public final class LargeParts implements Rule {
                 .max(Comparator.comparingDouble((PlacedPart placed) -> cut.applyAsDouble(placed.part())))
                 .map(placed -> Finding.judged(
                         TEXT,
-                        placed.label() + ", " + what,
+                        placed.label(),
                         new Gauge(
                                 Quantity.LENGTH, cut.applyAsDouble(placed.part()), Limit.atMost(longest.getAsDouble())),
                         "The longest " + what + " of a part is "

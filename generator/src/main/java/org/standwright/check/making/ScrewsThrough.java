@@ -61,8 +61,9 @@ public final class ScrewsThrough implements Rule {
         var part = placed.part();
         var bores = Bore.of(part);
         return bores.stream()
-                .filter(bore ->
-                        bore.isInFace() && !bore.through() && bores.stream().noneMatch(bore::widens))
+                .filter(bore -> bore.isInFace()
+                        && !bore.through()
+                        && bores.stream().noneMatch(other -> other.through() && bore.widens(other)))
                 .map(bore -> new Blind(
                         placed.label(), bore.purpose(), bore.box().size().z(), part.thickness()));
     }

@@ -8,8 +8,10 @@ import org.standwright.check.Gauge;
 import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
+import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
+import org.standwright.check.fastener.DrawerCount;
 import org.standwright.design.Hang;
 import org.standwright.design.built.DrawerLayout;
 
@@ -27,6 +29,9 @@ public final class SlideRoom implements Rule {
     /** What holds a tool, mm. */
     private static final double SHALLOW = 40;
 
+    private static final List<Remedy> FEWER =
+            List.of(new Remedy("one drawer less in each column", new DrawerCount(-1)::in));
+
     @Override
     public RuleText text() {
         return TEXT;
@@ -41,28 +46,26 @@ public final class SlideRoom implements Rule {
         var findings = new ArrayList<Finding>();
         drawers.stream()
                 .min(Comparator.comparingDouble(drawer -> drawer.inside().width()))
-                .ifPresent(drawer -> findings.add(judged(
+                .ifPresent(drawer -> findings.add(advised(
                         drawer,
-                        ", width",
                         drawer.inside().width(),
                         Limit.cautionBelow(NARROW),
                         "The narrowest drawer is "
                                 + units.length(drawer.inside().width()) + " wide inside.")));
         drawers.stream()
                 .min(Comparator.comparingDouble(drawer -> drawer.inside().height()))
-                .ifPresent(drawer -> findings.add(judged(
-                        drawer,
-                        ", height",
-                        drawer.inside().height(),
-                        Limit.cautionBelow(SHALLOW),
-                        "The shallowest drawer holds things of "
-                                + units.length(drawer.inside().height()) + ".")));
+                .ifPresent(drawer -> findings.add(advised(
+                                drawer,
+                                drawer.inside().height(),
+                                Limit.cautionBelow(SHALLOW),
+                                "The shallowest drawer holds things of "
+                                        + units.length(drawer.inside().height()) + ".")
+                        .remedies(FEWER)));
         if (stand.design().drawers().hang() instanceof Hang.Slides slides) {
             drawers.stream()
                     .min(Comparator.comparingDouble(drawer -> drawer.box().height()))
-                    .ifPresent(drawer -> findings.add(judged(
+                    .ifPresent(drawer -> findings.add(advised(
                             drawer,
-                            ", slide",
                             drawer.box().height(),
                             Limit.atLeast(slides.slide().bodyHeight()),
                             "The lowest box is " + units.length(drawer.box().height()) + " high, its slide "
@@ -71,8 +74,7 @@ public final class SlideRoom implements Rule {
         return findings;
     }
 
-    private static Finding judged(DrawerLayout drawer, String what, double figure, Limit limit, String message) {
-        return Finding.judged(
-                TEXT, "drawer " + drawer.name() + what, new Gauge(Quantity.LENGTH, figure, limit), message);
+    private static Finding advised(DrawerLayout drawer, double figure, Limit limit, String message) {
+        return Advised.of(TEXT, "drawer " + drawer.name(), new Gauge(Quantity.LENGTH, figure, limit), message);
     }
 }

@@ -12,8 +12,12 @@ import org.standwright.check.Gauge;
 import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
+import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
+import org.standwright.design.CarcassPlan;
+import org.standwright.design.Redesign;
+import org.standwright.design.StandDesign;
 
 /**
  * Wood that channels and pockets leave: under each of them, between two from both faces at one place, and beside a
@@ -50,10 +54,22 @@ public final class ThinWeb implements Rule {
                 .flatMap(kind)
                 .min(Comparator.comparingDouble(web -> web.left() / web.least()))
                 .map(web -> Finding.judged(
-                        TEXT,
-                        web.part(),
-                        new Gauge(Quantity.LENGTH, web.left(), Limit.cautionBelow(web.least())),
-                        where + web.cut() + " " + stand.units().length(web.left()) + " of wood is left."));
+                                TEXT,
+                                web.part(),
+                                new Gauge(Quantity.LENGTH, web.left(), Limit.cautionBelow(web.least())),
+                                where + web.cut() + " " + stand.units().length(web.left()) + " of wood is left.")
+                        .remedies(List.of(new Remedy("housings a third of the thickness deep", ThinWeb::shallower))));
+    }
+
+    private static Optional<StandDesign> shallower(StandDesign design) {
+        var now = design.carcass();
+        double third = now.sheet().material().thickness() * SHARE;
+        return now.housing() <= third
+                ? Optional.empty()
+                : Optional.of(Redesign.of(design)
+                        .carcass(new CarcassPlan(
+                                now.sheet(), now.back(), third, now.fit(), now.joint(), now.backPieces()))
+                        .done());
     }
 
     private static Stream<Web> under(PlacedPart placed) {
