@@ -16,25 +16,28 @@ public final class Bench {
         MakeBench.print("planer-stand");
         MakeBench.print("drill-press-stand");
         System.out.println();
-        pipeline();
+        table("design to assembly and cut list, warm, JMH: milliseconds (aim 5)", StandBenchmark.class);
+        System.out.println();
+        table("all rules, warm, JMH: milliseconds (aim 20)", CheckBenchmark.class);
         System.out.println();
         SolidBench.main(args);
         System.out.println("\nsheet plans, random jobs on 2440 x 1220 mm");
         SheetBench.main(args);
     }
 
-    private static void pipeline() throws RunnerException {
-        System.out.println("design to assembly and cut list, warm, JMH: milliseconds (aim 5)");
-        System.out.printf("%-20s %8s %8s %8s%n", "preset", "median", "p95", "max");
+    private static void table(String title, Class<?> benchmark) throws RunnerException {
+        System.out.println(title);
+        System.out.printf("%-24s %-20s %8s %8s %8s%n", "what", "preset", "median", "p95", "max");
         var options = new OptionsBuilder()
-                .include(StandBenchmark.class.getName())
+                .include(benchmark.getName())
                 .verbosity(VerboseMode.SILENT)
                 .build();
         for (var result : new Runner(options).run()) {
             var times = result.getPrimaryResult().getStatistics();
             System.out.printf(
                     Locale.ROOT,
-                    "%-20s %8.3f %8.3f %8.3f%n",
+                    "%-24s %-20s %8.3f %8.3f %8.3f%n",
+                    result.getPrimaryResult().getLabel(),
                     result.getParams().getParam("preset"),
                     times.getPercentile(50),
                     times.getPercentile(95),

@@ -7,11 +7,38 @@ import java.util.Optional;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Rule;
+import org.standwright.check.balance.CasterFloor;
 import org.standwright.check.balance.FootLoad;
 import org.standwright.check.balance.LevelRange;
+import org.standwright.check.balance.MachineCentre;
 import org.standwright.check.balance.RollingStand;
+import org.standwright.check.balance.TestClothingLoad;
+import org.standwright.check.balance.TestOpenParts;
+import org.standwright.check.balance.TestTopLoad;
+import org.standwright.check.balance.TipClosed;
+import org.standwright.check.balance.TipFeed;
+import org.standwright.check.balance.TipLargest;
+import org.standwright.check.balance.TipLean;
+import org.standwright.check.balance.TipOpen;
+import org.standwright.check.balance.TipPush;
+import org.standwright.check.balance.TipSlope;
+import org.standwright.check.balance.TipThreshold;
+import org.standwright.check.bending.BottomGroove;
+import org.standwright.check.bending.BottomSag;
+import org.standwright.check.bending.DrawerBottomSag;
+import org.standwright.check.bending.PlateOpeningSag;
+import org.standwright.check.bending.Racking;
+import org.standwright.check.bending.ShelfSag;
+import org.standwright.check.bending.SideBearing;
+import org.standwright.check.bending.SideBuckling;
+import org.standwright.check.bending.TopSag;
 import org.standwright.check.bending.WideDrawer;
+import org.standwright.check.fastener.EdgeDistance;
 import org.standwright.check.fastener.EdgeScrews;
+import org.standwright.check.fastener.HingePull;
+import org.standwright.check.fastener.RunnerScrews;
+import org.standwright.check.fastener.SlideLoad;
+import org.standwright.check.fastener.WorktopScrews;
 import org.standwright.check.handling.ElbowHeight;
 import org.standwright.check.handling.MachineLifting;
 import org.standwright.check.handling.NeighbourLevel;
@@ -26,7 +53,16 @@ import org.standwright.check.machine.RouterAir;
 import org.standwright.check.machine.RouterSwitch;
 import org.standwright.check.machine.SidesInReach;
 import org.standwright.check.making.BoardThickness;
+import org.standwright.check.making.EdgePly;
+import org.standwright.check.making.HardwareThickness;
+import org.standwright.check.making.HingeSlide;
+import org.standwright.check.making.LargeParts;
+import org.standwright.check.making.MeetingScrews;
+import org.standwright.check.making.ScrewsThrough;
 import org.standwright.check.making.SheetThickness;
+import org.standwright.check.making.SlideRoom;
+import org.standwright.check.making.SmallParts;
+import org.standwright.check.making.ThinWeb;
 import org.standwright.design.RuleChoice;
 
 /** All rules, asked in order, with what the design decides about them. */
@@ -34,12 +70,48 @@ public final class Checks {
     /** In the order in which a maker reads them. */
     public static final List<Rule> RULES = List.of(
             new FootLoad(),
+            new TipClosed(),
+            new TipOpen(),
+            new TipLargest(),
+            new TipLean(),
+            new TipPush(),
+            new TipFeed(),
+            new TipSlope(),
+            new TipThreshold(),
+            new TestTopLoad(),
+            new TestOpenParts(),
+            new TestClothingLoad(),
+            new MachineCentre(),
             new RollingStand(),
+            new CasterFloor(),
             new LevelRange(),
+            new TopSag(),
+            new PlateOpeningSag(),
+            new ShelfSag(),
+            new BottomSag(),
+            new DrawerBottomSag(),
+            new BottomGroove(),
+            new SideBearing(),
+            new SideBuckling(),
+            new Racking(),
             new WideDrawer(),
+            new SlideLoad(),
+            new RunnerScrews(),
+            new HingePull(),
+            new WorktopScrews(),
             new EdgeScrews(),
+            new EdgeDistance(),
             new SheetThickness(),
             new BoardThickness(),
+            new ThinWeb(),
+            new MeetingScrews(),
+            new ScrewsThrough(),
+            new EdgePly(),
+            new HingeSlide(),
+            new HardwareThickness(),
+            new SlideRoom(),
+            new SmallParts(),
+            new LargeParts(),
             new MachineOnWorktop(),
             new MachineAnchor(),
             new DrawerInTheWay(),
