@@ -7,7 +7,9 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.design.built.MachineLayout;
 
-/** Every figure of stability depends on where the machine's centre of mass is; where nobody measured it, it is assumed. */
+/**
+ * Every figure of stability depends on where the machine's centre of mass is; where nobody measured it, it is assumed.
+ */
 public final class MachineCentre implements Rule {
     private static final RuleText TEXT = new RuleText(
             "machine-centre",

@@ -11,8 +11,8 @@ import org.standwright.design.column.Running;
 import org.standwright.design.kit.Caster;
 
 /**
- * A stand on casters: the two at the operator's side lock wheel and swivel, drawers stay shut while it rolls. Portable bases must be
- * locked in use (29 CFR 1910.212(b) and its interpretations).
+ * A stand on casters: the two at the operator's side lock wheel and swivel, drawers stay shut while it rolls. Portable
+ * bases must be locked in use (29 CFR 1910.212(b) and its interpretations).
  */
 public final class RollingStand implements Rule {
     private static final RuleText TEXT =

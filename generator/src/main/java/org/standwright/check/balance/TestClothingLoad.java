@@ -17,9 +17,9 @@ public final class TestClothingLoad implements Rule {
             "test-clothing-load",
             "Would it stand the published test with clothing in all drawers?",
             "ratio = R / O, contents = density x (height - 1/8 in) x width x depth",
-            "A benchmark only: the rule was for clothing storage, not for shop furniture. All drawers and doors open, or of "
-                    + "the drawers of a bay one where a lock lets no more open; drawers full, shelves empty; with its "
-                    + "machine; swivel casters point the worst way.",
+            "A benchmark only: the rule was for clothing storage, not for shop furniture. All drawers and doors open, "
+                    + "or of the drawers of a bay one where a lock lets no more open; drawers full, shelves empty; with "
+                    + "its machine; swivel casters point the worst way.",
             "superseded rule of the US CPSC for clothing storage: 8.5 lb/ft\u00b3; test as in ASTM F2057-23, 9.2.1");
 
     @Override

@@ -18,8 +18,8 @@ public final class TestOpenParts implements Rule {
             "test-open-parts",
             "Would it stand the published tests of open drawers and doors?",
             "ratio = R / O",
-            "A benchmark only: the standard is for domestic and office furniture, not for shop furniture. With its machine; "
-                    + "swivel casters point the worst way. Forces act at the front's upper edge.",
+            "A benchmark only: the standard is for domestic and office furniture, not for shop furniture. With its "
+                    + "machine; swivel casters point the worst way. Forces act at the front's upper edge.",
             "EN 16122:2012, 11.4.1 to 11.4.3 and 11.5, forces as quoted by an accredited test report");
 
     /** On an open part, N (11.4.2). */

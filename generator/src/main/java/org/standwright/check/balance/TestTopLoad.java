@@ -12,8 +12,8 @@ public final class TestTopLoad implements Rule {
             "test-top-load",
             "Would it stand the published test of a loaded top?",
             "ratio = R / O",
-            "A benchmark only: the standard is for domestic and office furniture, not for shop furniture. Empty and closed, "
-                    + "with its machine; swivel casters point the worst way.",
+            "A benchmark only: the standard is for domestic and office furniture, not for shop furniture. Empty "
+                    + "and closed, with its machine; swivel casters point the worst way.",
             "EN 16122:2012, 11.2.1 and 11.2.2, forces as quoted by an accredited test report");
 
     @Override

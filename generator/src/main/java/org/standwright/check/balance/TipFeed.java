@@ -15,13 +15,17 @@ import org.standwright.design.kit.WorkingForce;
 import org.standwright.geom.Vec2;
 import org.standwright.geom.Vec3;
 
-/** The force of work at the machine, along and against its feed as it stands turned; without a feed, to and from the operator. */
+/**
+ * The force of work at the machine, along and against its feed as it stands turned; without a feed, to and from the
+ * operator.
+ */
 public final class TipFeed implements Rule {
     private static final RuleText TEXT = new RuleText(
             "tip-feed",
             "Does it tip while the machine is fed?",
             "ratio = R / O, with O including F H",
-            "Contents count only where they tip. Swivel casters point the worst way. It does not slide. Drawers and doors are closed.",
+            "Contents count only where they tip. Swivel casters point the worst way. It does not "
+                    + "slide. Drawers and doors are closed.",
             "statics; the limits are our own choice");
 
     @Override

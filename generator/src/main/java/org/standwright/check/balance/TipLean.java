@@ -13,7 +13,9 @@ public final class TipLean implements Rule {
             "tip-lean",
             "Does it tip when somebody leans on it?",
             "ratio = R / O, with F down at 50 mm from the edge of the worktop",
-            "Contents count only where they tip. Swivel casters point the worst way. Drawers and doors are closed. A stand with a working height over 1000 mm is besides pressed down by 350 N and pulled out by 50 N.",
+            "Contents count only where they tip. Swivel casters point the worst way. Drawers and "
+                    + "doors are closed. A stand with a working height over 1000 mm is besides pressed down "
+                    + "by 350 N and pulled out by 50 N.",
             "EN 16122:2012, 11.2.1 and 11.2.2, forces as quoted by an accredited test report");
 
     @Override

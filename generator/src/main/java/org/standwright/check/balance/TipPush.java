@@ -12,7 +12,8 @@ public final class TipPush implements Rule {
             "tip-push",
             "Does it tip when somebody pushes it?",
             "ratio = R / O, with O including F H",
-            "Contents count only where they tip. Swivel casters point the worst way. It does not slide. Drawers and doors are closed.",
+            "Contents count only where they tip. Swivel casters point the worst way. It does not "
+                    + "slide. Drawers and doors are closed.",
             "statics; force and limits are our own choice");
 
     @Override

@@ -21,7 +21,8 @@ public final class TipThreshold implements Rule {
             "tip-threshold",
             "Does it tip when it is pushed over a threshold?",
             "ratio = b / (k (H - r)), k = sqrt(2 r h - h^2) / (r - h)",
-            "Pushed slowly at the working height; the push shifts all weight to the leading wheels before it tips. Contents count only where they tip. Swivel casters point the worst way.",
+            "Pushed slowly at the working height; the push shifts all weight to the leading wheels "
+                    + "before it tips. Contents count only where they tip. Swivel casters point the worst way.",
             "statics; the limit is our own choice");
 
     /** What holds over what tips, to be steady; our own choice. */

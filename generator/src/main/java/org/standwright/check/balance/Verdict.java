@@ -12,8 +12,8 @@ import org.standwright.check.balance.statics.TippingCase;
 import org.standwright.design.Steady;
 
 /**
- * What a rule says about one way in which a stand may tip: what holds it over what tips it. A stand that is anchored does
- * not tip as long as its anchor holds; what that has to bear is said then.
+ * What a rule says about one way in which a stand may tip: what holds it over what tips it. A stand that is anchored
+ * does not tip as long as its anchor holds; what that has to bear is said then.
  *
  * @param situation in words, as a message begins: 'With all drawers open'
  */

@@ -7,10 +7,10 @@ import java.util.List;
  * The worst filling: contents count only where they tip.
  *
  * <p>Nobody knows what will lie in a drawer, so each thing that may be there is taken in or left out, whichever makes
- * restoring over overturning smallest. A thing lowers the ratio exactly when its own ratio is lower; so those are added,
- * and the lower ratio is tried again until nothing changes (Dinkelbach's method for a quotient of sums, which ends at the
- * smallest one). So contents that are heavier never make an open drawer safer. Where only one of several loadings
- * can be, as with drawers of which one opens at a time, the worst of them is taken in the same way.
+ * restoring over overturning smallest. A thing lowers the ratio exactly when its own ratio is lower; so those are
+ * added, and the lower ratio is tried again until nothing changes (Dinkelbach's method for a quotient of sums, which
+ * ends at the smallest one). So contents that are heavier never make an open drawer safer. Where only one of several
+ * loadings can be, as with drawers of which one opens at a time, the worst of them is taken in the same way.
  */
 public final class LeastRatio {
     private static final double SAME = 1e-12;

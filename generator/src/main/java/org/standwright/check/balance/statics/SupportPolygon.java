@@ -8,11 +8,11 @@ import org.standwright.geom.Vec2;
 /**
  * What a stand is sure to stand on, however its casters have swivelled.
  *
- * <p>A centre of mass is held against falling in direction n when some foot reaches farther that way: when
- * {@code n·p <= max(n·c - r)} over all feet with centre c and radius r. The directions in which two feet reach equally far,
- * {@code n·(c2 - c1) = r2 - r1}, are those of the inner common tangents of their circles; between them one foot alone
- * holds, and its two tangents say as much as all directions between. So the tangents that no other foot reaches over are
- * the tipping edges.
+ * <p>A centre of mass is held against falling in direction n when some foot reaches farther that way: when {@code n·p
+ * <= max(n·c - r)} over all feet with centre c and radius r. The directions in which two feet reach equally far, {@code
+ * n·(c2 - c1) = r2 - r1}, are those of the inner common tangents of their circles; between them one foot alone holds,
+ * and its two tangents say as much as all directions between. So the tangents that no other foot reaches over are the
+ * tipping edges.
  *
  * @param edges counter-clockwise by their normals
  */

@@ -8,10 +8,10 @@ import org.standwright.geom.Vec2;
 /**
  * Rolling over a threshold: does the stand climb it, or tip over its leading wheels?
  *
- * <p>A wheel of radius r climbs an edge of height h when the level push is {@code k = √(2rh - h²) / (r - h)} times the load
- * on its axle: the edge's force goes through edge and axle. A push at the handle shifts weight onto that axle; once
- * all of it is there, more push tips. So of a weight W, which needs {@code k W}, the centre must lie
- * farther behind the axle than {@code k (H - r)}, with the handle at height H. Casters trail behind the way the stand rolls.
+ * <p>A wheel of radius r climbs an edge of height h when the level push is {@code k = √(2rh - h²) / (r - h)} times the
+ * load on its axle: the edge's force goes through edge and axle. A push at the handle shifts weight onto that axle;
+ * once all of it is there, more push tips. So of a weight W, which needs {@code k W}, the centre must lie farther
+ * behind the axle than {@code k (H - r)}, with the handle at height H. Casters trail behind the way the stand rolls.
  *
  * @param height of the threshold, mm
  * @param wheel radius of the leading wheels, mm

@@ -48,7 +48,10 @@ class BalanceFormulasTest {
         assertThat(carcass.plus(drawer.times(3)).ratio()).isEqualTo(1.1556, within(1e-4));
     }
 
-    /** Superseded CPSC rule for clothing storage, 8.5 lb/ft3: 20 x 18 in and 6 in high, 1.22396 ft3, 10.404 lb, 4.719 kg. */
+    /**
+     * Superseded CPSC rule for clothing storage, 8.5 lb/ft3: 20 x 18 in and 6 in high, 1.22396 ft3, 10.404 lb, 4.719
+     * kg.
+     */
     @Test
     void fillsADrawerAsTheClothingRuleSays() {
         var inside = new Size3(20 * INCH, 18 * INCH, 6 * INCH);

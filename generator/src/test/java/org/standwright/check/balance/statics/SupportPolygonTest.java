@@ -38,7 +38,9 @@ class SupportPolygonTest {
         assertThat(insides(polygon, 100, 150)).containsExactlyInAnyOrder(65.0, 115.0, 465.0, 215.0);
     }
 
-    /** Fixed at the back: the side edges run aslant, from the back wheels to the front circles' inner tangent points. */
+    /**
+     * Fixed at the back: the side edges run aslant, from the back wheels to the front circles' inner tangent points.
+     */
     @Test
     void aSideOfAFixedAndASwivelCasterTipsOverTheInnerTangent() {
         var polygon =
