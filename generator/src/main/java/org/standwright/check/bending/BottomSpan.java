@@ -119,7 +119,7 @@ final class BottomSpan {
                 .filter(block -> block.kind() == Block.Kind.CASTER || block.kind() == Block.Kind.LEVELER)
                 .mapToDouble(block -> block.box().centre().x())
                 .summaryStatistics();
-        return new Gap("what it stands on at the left", "at the right", feet.getMin(), feet.getMax());
+        return new Gap("its feet at the left", "those at the right", feet.getMin(), feet.getMax());
     }
 
     private double stiffness() {

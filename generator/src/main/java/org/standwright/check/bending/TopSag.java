@@ -22,7 +22,8 @@ public final class TopSag implements Rule {
             "sag = sum of W b x (L^2 - b^2 - x^2) / (6 L E I) x (1 + kdef), at its greatest",
             "A strip as deep as the machine's base lies on the uprights beside it without being held down, bears the"
                     + " machine on its bolts or on the corners of its base, and itself. Glued worktop layers bend as one,"
-                    + " worktop and sub-top slide on each other. The uprights themselves do not sink. The machine stays for years.",
+                    + " worktop and sub-top slide on each other. The uprights do not sink; what stands on an overhang and what is"
+                    + " cut out of the top are left out. The machine stays for years.",
             "superposed beams, Wood Handbook FPL-GTR-190 chapter 9; creep EN 1995-1-1 table 3.2, as quoted; caution above"
                     + " 0.5 mm is shop practice, stop above 1.5 mm our own choice");
 
