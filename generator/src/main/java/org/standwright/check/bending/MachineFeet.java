@@ -32,13 +32,14 @@ final class MachineFeet {
 
     /**
      * @param x in the assembly, mm
+     * @param y in the assembly, mm
      * @param force downwards, N
      */
-    record Foot(double x, double force) {}
+    record Foot(double x, double y, double force) {}
 
     private List<Foot> feet() {
         return places.stream()
-                .map(foot -> new Foot(foot.x(), weight * share(foot)))
+                .map(foot -> new Foot(foot.x(), foot.y(), weight * share(foot)))
                 .toList();
     }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
+import org.standwright.check.Input;
 import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
@@ -22,8 +23,8 @@ public final class TopSag implements Rule {
             "sag = sum of W b x (L^2 - b^2 - x^2) / (6 L E I) x (1 + kdef), at its greatest",
             "A strip as deep as the machine's base lies on the uprights beside it without being held down, bears the"
                     + " machine on its bolts or on the corners of its base, and itself. Glued worktop layers bend as one,"
-                    + " worktop and sub-top slide on each other. The uprights do not sink; what stands on an overhang and what is"
-                    + " cut out of the top are left out. The machine stays for years.",
+                    + " worktop and sub-top slide on each other. The uprights do not sink; what is cut out of the top is left out."
+                    + " Feet on an overhang bend it by W a^3 / (3 E I) beyond the carcass. The machine stays for years.",
             "superposed beams, Wood Handbook FPL-GTR-190 chapter 9; creep EN 1995-1-1 table 3.2, as quoted; caution above"
                     + " 0.5 mm is shop practice, stop above 1.5 mm our own choice");
 
@@ -36,13 +37,19 @@ public final class TopSag implements Rule {
 
     @Override
     public List<Finding> check(LoadedStand loaded) {
-        var stand = loaded.stand();
-        return stand.machine()
-                .flatMap(machine -> spans(loaded, machine).stream()
-                        .max(Comparator.comparingDouble(Sagging::sag))
-                        .map(worst -> finding(worst, loaded)))
-                .map(List::of)
+        return loaded.stand()
+                .machine()
+                .map(machine -> findings(machine, loaded))
                 .orElseGet(List::of);
+    }
+
+    private static List<Finding> findings(MachineLayout machine, LoadedStand loaded) {
+        var findings = new ArrayList<Finding>();
+        spans(loaded, machine).stream()
+                .max(Comparator.comparingDouble(Sagging::sag))
+                .ifPresent(worst -> findings.add(finding(worst, loaded)));
+        Overhang.of(loaded, machine).forEach(overhang -> findings.add(finding(overhang, loaded)));
+        return findings;
     }
 
     /** Nothing where the base does not reach over the sub-top. */
@@ -85,6 +92,21 @@ public final class TopSag implements Rule {
                                 + units.mass(loaded.design().machine().mass()) + ".")
                 .with(worst.inputs())
                 .remedies(remedies(worst, loaded));
+    }
+
+    private static Finding finding(Overhang overhang, LoadedStand loaded) {
+        var units = loaded.units();
+        return Finding.judged(
+                        TEXT,
+                        overhang.where(),
+                        new Gauge(Quantity.SAG, overhang.sag(), LIMIT),
+                        "Under the machine's feet, " + units.length(overhang.reach()) + " beyond the carcass, it sags "
+                                + Quantity.SAG.words(overhang.sag(), units) + " in the course of years.")
+                .with(
+                        new Input("W", "on its feet there", Quantity.FORCE, overhang.force()),
+                        new Input("a", "beyond the carcass", Quantity.LENGTH, overhang.reach()),
+                        new Input("E I", "stiffness", Quantity.STIFFNESS, overhang.stiffness()))
+                .remedies(List.of(Stiffer.secondLayer(), Stiffer.thickerWorktop(loaded.design())));
     }
 
     private static List<Remedy> remedies(Sagging worst, LoadedStand loaded) {

@@ -43,7 +43,7 @@ class CarcassRulesTest {
         var finding = about("bay 1", WIDE, wide);
 
         assertThat(figure(finding)).isCloseTo(938 / 500.0, withPercentage(1e-9));
-        assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
         assertThat(finding.message()).contains("938 mm wide on slides of 500 mm");
         assertThat(severity("bay 1", WIDE, Stands.plain(draft -> {}))).isEqualTo(Severity.FINE);
         assertThat(severity("bay 2", WIDE, cured("halves", finding, wide))).isEqualTo(Severity.FINE);

@@ -13,11 +13,13 @@ import static org.standwright.design.Designs.equal;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.check.Stands;
 import org.standwright.design.Draft;
+import org.standwright.design.Place;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Worktop;
 import org.standwright.design.kit.CentreOfMass;
@@ -114,6 +116,34 @@ class TopSagTest {
 
         assertThat(figure(about("top", RULE, mdf)) / figure(about("top", RULE, plywood)))
                 .isCloseTo(3.25 / 1.8 * 6500 / 2200, withPercentage(1e-6));
+    }
+
+    /** W a³ / (3 E I), any table of beams: two corners 150 before the carcass, glued layers of 560 mm across the grain. */
+    @Test
+    void bendsAnOverhangUnderTheFeetOnIt() {
+        var onOverhang = overhanging(38, 200);
+        double stiffness = 3000.0 * 560 * 36 * 36 * 36 / 12;
+        double sag = 1.8 * 38 * 9.80665 / 2 * Math.pow(150, 3) / (3 * stiffness);
+        var finding = about("overhang at the front", RULE, onOverhang);
+
+        assertThat(figure(finding)).isCloseTo(sag, withPercentage(1e-6));
+        assertThat(finding.severity()).isEqualTo(Severity.FINE);
+        assertThat(severity("overhang at the front", RULE, overhanging(400, 200)))
+                .isEqualTo(Severity.STOP);
+    }
+
+    private static StandDesign overhanging(double mass, double overhang) {
+        return Draft.of(heavy(mass), draft -> {
+            draft.worktop = new Worktop(BOARD_18, 2, new Worktop.Overhang(overhang, 0, 0, 0), draft.worktop.plate());
+            draft.place = new Place(
+                    0,
+                    new Place.Margins(
+                            OptionalDouble.of(50),
+                            OptionalDouble.empty(),
+                            OptionalDouble.empty(),
+                            OptionalDouble.empty()),
+                    Optional.empty());
+        });
     }
 
     @Test
