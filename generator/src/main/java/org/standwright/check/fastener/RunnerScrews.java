@@ -62,7 +62,7 @@ public final class RunnerScrews implements Rule {
         var places = places(stand, drawer);
         var carries = "Open as far as it goes, it puts " + units.force(onRunner) + " on the front end of each runner";
         if (places.size() < 2) {
-            return Finding.stop(TEXT, subject, carries + ", which " + places.size() + " screw cannot keep level.");
+            return Finding.stop(TEXT, subject, carries + ", which takes two screws: it has " + places.size() + ".");
         }
         if (screw.isEmpty() || upright.isEmpty() || runner.isEmpty() || depth.isEmpty()) {
             return Finding.note(TEXT, subject, carries + ". Its screws in this wood are not rated.");

@@ -56,7 +56,8 @@ public final class WorktopScrews implements Rule {
         var places = places(subTop);
         var units = stand.units();
         if (places.size() < 2) {
-            return Finding.stop(TEXT, "worktop", "It is held down by " + places.size() + " screw.");
+            return Finding.stop(
+                    TEXT, "worktop", places.isEmpty() ? "No screw holds it down." : "One screw alone holds it down.");
         }
         double lifting = Masses.force(hanging(stand)) / (places.size() / 2.0);
         double working = working(stand, places);
@@ -65,8 +66,7 @@ public final class WorktopScrews implements Rule {
         var words = lifts
                 ? "Lifted full by one edge of its worktop, the stand draws with " + units.force(force)
                         + " on each screw that carries it, half of " + places.size()
-                : "The work at the machine draws with " + units.force(force)
-                        + " on each screw at one edge of the worktop";
+                : "The work at the machine draws with " + units.force(force) + " on each screw at one edge";
         var wood = HoldingWood.of(stand.design().worktop().sheet().material());
         var screw = NumberedScrew.largestWithin(stand.design().screws().panel().diameter());
         var length = BoughtScrew.length(stand.stand(), "worktop");

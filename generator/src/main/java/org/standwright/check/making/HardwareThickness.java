@@ -116,7 +116,7 @@ public final class HardwareThickness implements Rule {
         return Optional.of(Finding.judged(
                 TEXT,
                 "door " + door.name(),
-                new Gauge(Quantity.LENGTH, butt.leaf(), Limit.cautionAbove(thickness)),
+                new Gauge(Quantity.LENGTH, butt.leaf(), Limit.atMost(thickness)),
                 "The leaf of " + butt.name() + " is " + units.length(butt.leaf()) + " wide on a door of "
                         + units.length(thickness) + "."));
     }

@@ -63,7 +63,7 @@ public final class SmallParts implements Rule {
         long below = sheets.stream()
                 .filter(placed -> side.applyAsDouble(placed) < least)
                 .count();
-        var more = below > 1 ? ", one of " + below + " so small" : "";
+        var more = below > 1 ? ", one of " + below + " below the limit" : "";
         return sheets.stream().min(Comparator.comparingDouble(side)).map(placed -> {
             double size = side.applyAsDouble(placed);
             var words = "The " + which + " part is " + stand.units().length(size) + unit + more + "."

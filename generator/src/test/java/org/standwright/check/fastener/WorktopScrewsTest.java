@@ -1,0 +1,63 @@
+package org.standwright.check.fastener;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.standwright.check.Altered;
+import org.standwright.check.Asked;
+import org.standwright.check.Stands;
+import org.standwright.design.Loads;
+import org.standwright.design.kit.WorkingForce;
+import org.standwright.part.Part;
+
+class WorktopScrewsTest {
+    private static final WorktopScrews RULE = new WorktopScrews();
+
+    /** #6, G 0.42: 12.150 N/mm of NDS Table 12.2B, 27 mm of thread, 1.6 for ten minutes: 524.9 N. */
+    @Test
+    void holdsAStandThatIsLifted() {
+        var plain = Stands.plain(draft -> {});
+
+        assertThat(Asked.of(RULE, plain))
+                .containsExactly("FINE worktop: Lifted full by one edge of its worktop, the stand draws with 211.4 N "
+                        + "on each screw that carries it, half of 12, with 27 mm of thread in the worktop.");
+        assertThat(Asked.limit(RULE, Stands.loaded(plain))).isEqualTo("at most 524.9 N");
+    }
+
+    @Test
+    void stopsOneFullOfLead() {
+        var heavy = Stands.plain(draft -> draft.loads = new Loads(11_000, 195, 750, 150));
+
+        assertThat(Asked.of(RULE, heavy))
+                .containsExactly("STOP worktop: Lifted full by one edge of its worktop, the stand draws with 3008.1 N "
+                        + "on each screw that carries it, half of 12, with 27 mm of thread in the worktop.");
+    }
+
+    @Test
+    void asksForWhatTheWorkTips() {
+        var pulled = Stands.withMachine(machine -> machine.workingForce = Optional.of(new WorkingForce(2000, 500)));
+
+        assertThat(Asked.of(RULE, pulled))
+                .containsExactly("STOP worktop: The work at the machine draws with 591.6 N on each screw at one edge, "
+                        + "with 27 mm of thread in the worktop.");
+    }
+
+    @Test
+    void stopsAWorktopThatNothingHolds() {
+        var loose = Altered.part(
+                Stands.plain(draft -> {}),
+                "sub-top",
+                part -> new Part(
+                        part.name(),
+                        part.material(),
+                        part.length(),
+                        part.width(),
+                        part.oversize(),
+                        part.bands(),
+                        List.of()));
+
+        assertThat(Asked.of(RULE, loose)).containsExactly("STOP worktop: No screw holds it down.");
+    }
+}
