@@ -1,5 +1,6 @@
 package org.standwright.check;
 
+import java.util.Locale;
 import org.standwright.unit.Units;
 
 /**
@@ -8,6 +9,8 @@ import org.standwright.unit.Units;
  * @param figure in the unit of {@code quantity}; finite
  */
 public record Gauge(Quantity quantity, double figure, Limit limit) {
+    private static final int MOST_WORDS = 99;
+
     public Gauge {
         if (!Double.isFinite(figure)) {
             throw new IllegalArgumentException("a figure of " + figure + " cannot be judged; give a number.");
@@ -18,9 +21,20 @@ public record Gauge(Quantity quantity, double figure, Limit limit) {
         return limit.of(figure);
     }
 
-    /** How much of the first limit is used: 1 at the limit, more beyond it. */
+    /** How much of the first limit is used: 1 at the limit, more beyond it, infinite where nothing may be there at all. */
     public double used() {
         return limit.used(figure);
+    }
+
+    /** '0.41'; what is beyond the limit never reads 1.00, and what is within it never more. */
+    public String usedWords() {
+        double used = used();
+        if (used > MOST_WORDS) {
+            return "over " + MOST_WORDS;
+        }
+        boolean beyond = severity() != Severity.FINE;
+        double shown = Math.round(used * 100) / 100.0;
+        return String.format(Locale.ROOT, "%.2f", beyond ? Math.max(1.01, shown) : Math.min(1, shown));
     }
 
     /** The same where only a share of the limit may be used. */

@@ -75,9 +75,14 @@ public record Limit(Side side, OptionalDouble caution, OptionalDouble stop) {
         return new Limit(side, scaled(caution, factor), scaled(stop, factor));
     }
 
-    /** How much of the first limit a figure uses: 1 at the limit, more beyond it. */
+    /** How much of the first limit a figure uses: 0 for nothing, 1 at the limit, more beyond it, without end. */
     double used(double figure) {
-        return side == Side.AT_MOST ? figure / first() : first() / figure;
+        double part = side == Side.AT_MOST ? figure : first();
+        double whole = side == Side.AT_MOST ? first() : figure;
+        if (whole > 0) {
+            return Math.max(0, part / whole);
+        }
+        return of(figure) == Severity.FINE ? 0 : Double.POSITIVE_INFINITY;
     }
 
     private static OptionalDouble scaled(OptionalDouble value, double factor) {

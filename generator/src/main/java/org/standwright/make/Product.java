@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.standwright.advice.Advice;
+import org.standwright.advice.Cures;
 import org.standwright.advice.SavingSearch;
 import org.standwright.assembly.Assembly;
 import org.standwright.check.Finding;
@@ -76,7 +77,8 @@ public record Product(
         var cutList = CutList.of(stand);
         var plan = planned(design, cutList, effort);
         var solids = building.get();
-        return new Product(stand, solids, cutList, plan, Checks.of(LoadedStand.of(stand, solids)), Optional.empty());
+        var findings = Cures.of(LoadedStand.of(stand, solids), solids, Checks::of);
+        return new Product(stand, solids, cutList, plan, findings, Optional.empty());
     }
 
     /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(StandDesign)} does. */

@@ -63,7 +63,6 @@ import org.standwright.check.making.SheetThickness;
 import org.standwright.check.making.SlideRoom;
 import org.standwright.check.making.SmallParts;
 import org.standwright.check.making.ThinWeb;
-import org.standwright.design.RuleChoice;
 
 /** All rules, asked in order, with what the design decides about them. */
 public final class Checks {
@@ -137,28 +136,14 @@ public final class Checks {
     public static List<Finding> of(LoadedStand stand) {
         var findings = new ArrayList<Finding>();
         RULES.forEach(rule -> findings.addAll(of(rule, stand)));
+        findings.addAll(new Choices(stand.design().rules()).idle(findings));
         findings.sort(Comparator.comparing(Finding::severity));
         return findings;
     }
 
     /** What one rule finds, as strict as the design wants it. */
     public static List<Finding> of(Rule rule, LoadedStand stand) {
-        return rule.check(stand).stream()
-                .map(finding -> chosen(finding, stand.design().rules()))
-                .toList();
-    }
-
-    private static Finding chosen(Finding finding, List<RuleChoice> choices) {
-        var chosen = finding;
-        for (var choice : choices) {
-            if (choice.rule().equals(finding.rule())
-                    && choice.about().map(finding.subject()::equals).orElse(true)) {
-                chosen = chosen.tightened(choice.share());
-                if (chosen.isWorthSaying() && choice.waived().isPresent()) {
-                    chosen = chosen.waivedFor(choice.waived().get());
-                }
-            }
-        }
-        return chosen;
+        var choices = new Choices(stand.design().rules());
+        return rule.check(stand).stream().map(choices::applied).toList();
     }
 }
