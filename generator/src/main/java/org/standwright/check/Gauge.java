@@ -42,15 +42,19 @@ public record Gauge(Quantity quantity, double figure, Limit limit) {
         return new Gauge(quantity, figure, limit.tightened(share));
     }
 
-    /** 'at most 0.5 mm; beyond 1.5 mm it stops'. */
+    /** 'at most 0.5 mm, a stop above 1.5 mm'. */
     public String limitWords(Units units) {
-        var side = limit.side() == Limit.Side.AT_MOST ? "at most " : "at least ";
-        var first = side + quantity.words(limit.first(), units);
+        var first = firstLimitWords(units);
         return limit.caution().isPresent() && limit.stop().isPresent()
                 ? first
                         + (limit.side() == Limit.Side.AT_MOST ? ", a stop above " : ", a stop below ")
                         + quantity.words(limit.stop().getAsDouble(), units)
                 : first;
+    }
+
+    /** 'at most 0.5 mm': where a growing trouble is first met. */
+    public String firstLimitWords(Units units) {
+        return (limit.side() == Limit.Side.AT_MOST ? "at most " : "at least ") + quantity.words(limit.first(), units);
     }
 
     /** '0.4 mm'. */

@@ -1,10 +1,15 @@
 package org.standwright.cli;
 
 import java.io.IOException;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.standwright.check.Rule;
+import org.standwright.export.CheckTextWriter;
+import org.standwright.export.ExplainTextWriter;
 import org.standwright.export.OverviewTextWriter;
 import org.standwright.make.Product;
 import org.standwright.solid.Fineness;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,8 +18,8 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "check",
-        description = "Works a design out and says what it comes to: height stack, sizes and what to watch out for."
-                + " Writes no files.")
+        description = "Works a design out and says what it comes to: height stack, sizes, what every rule measures or"
+                + " finds, and what cures it. Writes no files.")
 final class CheckCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
@@ -22,11 +27,26 @@ final class CheckCommand implements Callable<Integer> {
     @Mixin
     private DesignInput input;
 
-    @Option(names = "--quiet", description = "Say nothing but errors and what stops the design from being built.")
-    private boolean quiet;
+    @ArgGroup
+    private Said said = new Said();
 
-    @Option(names = "--json", description = "Print the report as JSON instead of text.")
-    private boolean json;
+    /** What is said; not more than one of these. */
+    private static final class Said {
+        @Option(names = "--quiet", description = "Say nothing but errors and what stops the design from being built.")
+        private boolean quiet;
+
+        @Option(names = "--json", description = "Print the report as JSON instead of text.")
+        private boolean json;
+
+        @Option(
+                names = "--explain",
+                paramLabel = "RULE",
+                converter = RuleWord.class,
+                completionCandidates = RuleWord.class,
+                description = "Say how one rule comes to its figures: question, formula, what it takes for granted,"
+                        + " source, and the numbers of each finding. 'check' without it lists the rules.")
+        private Optional<Rule> explained = Optional.empty();
+    }
 
     private final Progress progress;
 
@@ -38,20 +58,24 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         var product = progress.during("Working out", this::product);
         var out = spec.commandLine().getOut();
-        if (json) {
+        if (said.json) {
             out.print(Texts.of(product::writeReport));
-        } else if (quiet) {
+        } else if (said.quiet) {
             product.stops()
                     .forEach(finding -> spec.commandLine().getErr().println(FindingLine.of(finding, product.units())));
+        } else if (said.explained.isPresent()) {
+            var rule = said.explained.get().text();
+            out.print(Texts.of(text -> ExplainTextWriter.write(rule, product.findings(), product.units(), text)));
         } else {
-            out.print(Texts.of(text -> OverviewTextWriter.write(product.stand(), product.findings(), text)));
+            out.print(Texts.of(text -> OverviewTextWriter.write(product.stand(), text)));
             out.println(Summary.of(product));
+            out.print(Texts.of(text -> CheckTextWriter.write(product.findings(), product.units(), text)));
         }
         return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
     }
 
     /** Only the report says what would save a sheet. */
     private Product product() {
-        return json ? input.product() : input.worked(design -> Product.of(design, Fineness.FILE));
+        return said.json ? input.product() : input.worked(design -> Product.of(design, Fineness.FILE));
     }
 }

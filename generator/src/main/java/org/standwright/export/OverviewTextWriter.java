@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.standwright.check.Finding;
 import org.standwright.design.Layout;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DoorLayout;
@@ -25,7 +24,7 @@ import org.standwright.geom.Rect;
 import org.standwright.packet.words.FoundHeight;
 import org.standwright.unit.Units;
 
-/** What a stand comes to, as plain text: how its height was found, its sizes, its bays, and what the checks found. */
+/** What a stand comes to, as plain text: how its height was found, its sizes and its bays. */
 public final class OverviewTextWriter {
     private final Stand stand;
     private final Units units;
@@ -37,14 +36,13 @@ public final class OverviewTextWriter {
     }
 
     /** Writes UTF-8. */
-    public static void write(Stand stand, List<Finding> findings, OutputStream out) throws IOException {
+    public static void write(Stand stand, OutputStream out) throws IOException {
         var page = new OverviewTextWriter(stand);
         page.lines.add(stand.design().name());
         page.found();
         page.stack(PrintedStack.of(stand.stack(), page.units));
         page.sizes();
         stand.bays().forEach(page::bay);
-        page.findings(findings);
         out.write((String.join("\n", page.lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
@@ -129,18 +127,6 @@ public final class OverviewTextWriter {
         return undersides.isEmpty()
                 ? ""
                 : "shelves at " + undersides.stream().map(units::bareLength).collect(Collectors.joining(", "));
-    }
-
-    private void findings(List<Finding> findings) {
-        heading("Findings");
-        var worth = findings.stream().filter(Finding::isWorthSaying).toList();
-        if (worth.isEmpty()) {
-            lines.add("none; the checks know only what was entered");
-        }
-        worth.forEach(finding -> lines.addAll(WrappedText.lines(
-                finding.severity().name().toLowerCase(Locale.ROOT) + ": ",
-                "    ",
-                finding.subject() + ": " + finding.sentences(units) + " (" + finding.source() + ")")));
     }
 
     private void heading(String text) {

@@ -77,7 +77,7 @@ class TextWritersTest {
                 Designs.LEVELERS,
                 Designs.planerStand().drawers().mount(),
                 Designs.planerStand().bays()));
-        OverviewTextWriter.write(stand, List.of(), out);
+        OverviewTextWriter.write(stand, out);
         assertThat(lines())
                 .anyMatch(line -> line.matches("levelers +40 mm  can be set from 25 to 60 mm"))
                 .anyMatch(line -> line.matches("working height +900 mm  can be set from 885 to 920 mm"))
@@ -98,7 +98,7 @@ class TextWritersTest {
 
     @Test
     void showsEverySectionAndHowTheHeightWasFound() throws IOException {
-        OverviewTextWriter.write(MixedStand.in(Units.MM), List.of(), out);
+        OverviewTextWriter.write(MixedStand.in(Units.MM), out);
         assertThat(lines())
                 .anyMatch(line -> line.startsWith("2 mm below the table saw"))
                 .anyMatch(line -> line.startsWith("Mirrored: "))

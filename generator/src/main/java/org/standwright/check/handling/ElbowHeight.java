@@ -14,9 +14,11 @@ import org.standwright.unit.Units;
  * add 25 mm (common practice, no source).
  */
 public final class ElbowHeight implements Rule {
-    private static final RuleText TEXT = RuleText.plain(
+    private static final RuleText TEXT = new RuleText(
             "elbow-height",
             "Does the working height suit the person?",
+            "height = elbow + shoes + offset for the work",
+            "People of middling size in shoes of 25 mm; light work 50 to 100 mm below the elbow, heavy 200 to 400 mm.",
             "ANSUR II elbow heights; CCOHS and AUVA offsets");
 
     /** Median elbow height of the men measured, mm. */

@@ -2,7 +2,11 @@ package org.standwright.check.handling;
 
 import java.util.List;
 import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
+import org.standwright.check.Input;
+import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
+import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.design.WorkingHeight;
@@ -14,8 +18,12 @@ import org.standwright.geom.Grid;
  * lies 0 to 3 mm (1/8 in) below the table before it, never above, or boards catch on its edge.
  */
 public final class NeighbourLevel implements Rule {
-    private static final RuleText TEXT = RuleText.plain(
-            "neighbour-level", "Is it level with its neighbour?", "guides to outfeed tables; common practice");
+    private static final RuleText TEXT = new RuleText(
+            "neighbour-level",
+            "Is it level with its neighbour?",
+            "b = height of the surface - working height",
+            "The surface was measured on the same floor.",
+            "guides to outfeed tables; common practice");
 
     /** mm. */
     private static final double LOWEST_OUTFEED = 3;
@@ -29,20 +37,31 @@ public final class NeighbourLevel implements Rule {
     public List<Finding> check(LoadedStand loaded) {
         var stand = loaded.stand();
         return stand.design().workingHeight() instanceof WorkingHeight.Beside beside
-                ? List.of(finding(stand, beside))
+                ? findings(stand, beside)
                 : List.of();
     }
 
-    private static Finding finding(Stand stand, WorkingHeight.Beside beside) {
+    /** What it can be set to is worth reading even where all is well. */
+    private static List<Finding> findings(Stand stand, WorkingHeight.Beside beside) {
+        var gauge = new Gauge(Quantity.LENGTH, beside.below(), Limit.cautionAbove(LOWEST_OUTFEED));
+        var message = words(stand, beside);
+        var judged = Finding.judged(TEXT, beside.surface(), gauge, message)
+                .with(
+                        new Input("b", "below that surface", Quantity.LENGTH, beside.below()),
+                        new Input("surface", "its height", Quantity.LENGTH, beside.surfaceHeight()));
+        return judged.isWorthSaying()
+                ? List.of(judged)
+                : List.of(judged, Finding.note(TEXT, beside.surface(), message));
+    }
+
+    private static String words(Stand stand, WorkingHeight.Beside beside) {
         var units = stand.design().unit();
         var stack = stand.stack();
-        boolean off = Grid.less(LOWEST_OUTFEED, beside.below());
-        var message = units.length(stack.workingHeight()) + ", " + place(stand, beside) + " (at "
+        return units.length(stack.workingHeight()) + ", " + place(stand, beside) + " (at "
                 + units.length(beside.surfaceHeight()) + "); it can be set from "
                 + units.length(stack.lowest()) + " to " + units.length(stack.highest())
                 + ". For an outfeed keep it 0 to " + units.length(LOWEST_OUTFEED)
                 + " below the table before it, never above.";
-        return off ? Finding.caution(TEXT, beside.surface(), message) : Finding.note(TEXT, beside.surface(), message);
     }
 
     private static String place(Stand stand, WorkingHeight.Beside beside) {

@@ -39,10 +39,14 @@ import org.standwright.check.fastener.HingePull;
 import org.standwright.check.fastener.RunnerScrews;
 import org.standwright.check.fastener.SlideLoad;
 import org.standwright.check.fastener.WorktopScrews;
+import org.standwright.check.handling.Doorway;
 import org.standwright.check.handling.ElbowHeight;
 import org.standwright.check.handling.MachineLifting;
 import org.standwright.check.handling.NeighbourLevel;
+import org.standwright.check.handling.PartLifting;
 import org.standwright.check.handling.SheetLifting;
+import org.standwright.check.handling.Stairs;
+import org.standwright.check.handling.StandLifting;
 import org.standwright.check.machine.CordHole;
 import org.standwright.check.machine.DrawerInTheWay;
 import org.standwright.check.machine.HoseBend;
@@ -121,7 +125,11 @@ public final class Checks {
             new RouterAir(),
             new RouterSwitch(),
             new MachineLifting(),
+            new StandLifting(),
+            new PartLifting(),
             new SheetLifting(),
+            new Doorway(),
+            new Stairs(),
             new NeighbourLevel(),
             new ElbowHeight());
 
