@@ -43,7 +43,7 @@ final class Run {
     }
 
     private int misused(ParameterException failure) {
-        complain(failure.getMessage());
+        complain(failure.getMessage().replaceFirst("^Error: ", ""));
         var command = failure.getCommandLine().getCommandSpec().qualifiedName();
         err.println("'" + command + " --help' says how it is used.");
         return ExitCode.BAD_INPUT;

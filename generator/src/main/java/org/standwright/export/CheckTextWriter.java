@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import org.standwright.check.Cautions;
 import org.standwright.check.Finding;
 import org.standwright.check.rules.Answer;
+import org.standwright.packet.words.FindingWords;
 import org.standwright.unit.Units;
 
 /**

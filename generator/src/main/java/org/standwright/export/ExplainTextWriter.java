@@ -11,13 +11,14 @@ import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.RuleText;
+import org.standwright.packet.words.FindingWords;
 import org.standwright.unit.Units;
 
 /** How one rule comes to what it says about a stand, as plain text: its formula, and the numbers of each finding. */
 public final class ExplainTextWriter {
     private static final String INDENT = "  ";
-    /** Where what a line says begins, behind the word for it. */
-    private static final int WORD = 13;
+    /** Room for the word before what a line says. */
+    private static final int WORD = 11;
 
     private final Units units;
     private final List<String> lines = new ArrayList<>();
@@ -71,7 +72,7 @@ public final class ExplainTextWriter {
 
     private void inputs(List<Input> inputs) {
         var table = new TextTable(LEFT, LEFT, LEFT);
-        inputs.forEach(input -> table.add(INDENT + input.symbol(), "= " + input.words(units), input.what()));
+        inputs.forEach(input -> table.add(word(input.symbol()), "= " + input.words(units), input.what()));
         lines.addAll(table.lines());
     }
 
@@ -82,9 +83,11 @@ public final class ExplainTextWriter {
     }
 
     private void line(String word, String text) {
-        lines.addAll(WrappedText.lines(
-                INDENT + word + " ".repeat(Math.max(1, WORD - INDENT.length() - word.length())),
-                " ".repeat(WORD),
-                text));
+        lines.addAll(WrappedText.lines(word(word) + "  ", " ".repeat(WORD + 2), text));
+    }
+
+    /** Filled up with blanks, so that what follows it lines up. */
+    private static String word(String word) {
+        return INDENT + word + " ".repeat(Math.max(0, WORD - INDENT.length() - word.length()));
     }
 }

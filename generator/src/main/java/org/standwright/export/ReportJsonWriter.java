@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
+import org.standwright.check.LoadedStand;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
@@ -23,6 +24,17 @@ import org.standwright.solid.AssemblySolids;
  * Everything about one stand as data, enough to work it out again from this file alone. JSON in UTF-8; lengths are exact
  * doubles in mm, masses kg, densities kg/m³, in the frames of the packages part, assembly and sheet. {@code design} is as
  * written, all the rest as built. Mass, centre of mass and inertia (kg·mm², about that centre) are those of the boards.
+ *
+ * <p>{@code weights}: everything that weighs, {@code what} it is, its {@code kind}, the {@code group} it moves with, its
+ * {@code mass} and its {@code centre} with everything closed. {@code rules}: every rule with {@code name}, {@code question},
+ * {@code formula}, {@code assumptions} and {@code source}, the formula and the assumptions empty where nothing is worked
+ * out. {@code findings}: the heaviest first, {@code fine} ones included. One that was measured has its {@code quantity}, its
+ * {@code figure}, the {@code limit} ({@code side}, and {@code caution} and {@code stop} as far as there are such) and the
+ * {@code ratio} of the first limit that is used, 1 at the limit, missing where it is beyond all numbers; {@code inputs} are
+ * the numbers put into the formula, each with its own quantity. A {@code cure} was built and checked; its {@code figure} is
+ * the one after it. {@code waived} is why its maker accepts it. Figures are in mm (length, sag), kg (mass), N (force), N/mm²
+ * (stress), N/mm (line-load), N·mm (moment), N·mm² (stiffness), kg/m³ (density), degrees (angle), or plain numbers (ratio,
+ * count).
  */
 public final class ReportJsonWriter {
     private static final int VERSION = 1;
@@ -78,7 +90,9 @@ public final class ReportJsonWriter {
         report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
         report.set("sheetPlan", ReportSheets.plan(plan, SecondStage.of(stand).labels(cutList)));
         savings.ifPresent(advice -> report.set("savings", ReportSavings.of(stand.design(), advice)));
-        report.set("findings", JsonShapes.list(findings, ReportJsonWriter::finding));
+        report.set("weights", JsonShapes.list(LoadedStand.of(stand, solids).weights(), ReportChecks::weight));
+        report.set("rules", JsonShapes.list(ReportChecks.rules(), ReportChecks::rule));
+        report.set("findings", JsonShapes.list(findings, ReportChecks::finding));
         return report;
     }
 
@@ -99,14 +113,5 @@ public final class ReportJsonWriter {
         var node = JsonShapes.object().put("count", line.count()).put("item", line.item());
         node.set("uses", JsonShapes.words(line.uses()));
         return node;
-    }
-
-    private static ObjectNode finding(Finding finding) {
-        return JsonShapes.object()
-                .put("severity", JsonShapes.word(finding.severity()))
-                .put("rule", finding.rule())
-                .put("subject", finding.subject())
-                .put("message", finding.message())
-                .put("source", finding.source());
     }
 }

@@ -28,7 +28,7 @@ public final class Packet {
             new CuttingOrderSection(),
             new SavingSection(),
             new AssemblySection(),
-            new FindingSection(),
+            new CheckSection(),
             new CautionSection());
 
     private Packet() {}

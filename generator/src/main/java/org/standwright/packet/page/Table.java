@@ -18,6 +18,9 @@ public record Table(List<Column> columns, List<List<String>> rows) {
 
     /** A column, and where its words stand. */
     public record Column(String heading, Kind kind) {
+        /** No bar is longer. */
+        private static final double MOST_SHARE = 9;
+
         public enum Kind {
             /** Figures, on the right, never wrapped while there is room. */
             FIGURES,
@@ -26,7 +29,9 @@ public record Table(List<Column> columns, List<List<String>> rows) {
             /** Sentences, on the left, that take the room that is left. */
             PROSE,
             /** A box to tick in each cell that is not empty. */
-            TICK
+            TICK,
+            /** A share, drawn as a bar. */
+            BAR
         }
 
         public static Column figures(String heading) {
@@ -39,6 +44,15 @@ public record Table(List<Column> columns, List<List<String>> rows) {
 
         public static Column tick(String heading) {
             return new Column(heading, Kind.TICK);
+        }
+
+        public static Column bar(String heading) {
+            return new Column(heading, Kind.BAR);
+        }
+
+        /** What stands in a cell of such a column. */
+        public static String share(double share) {
+            return String.valueOf(Math.min(share, MOST_SHARE));
         }
 
         public static Column prose(String heading) {

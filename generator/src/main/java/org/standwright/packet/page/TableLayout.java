@@ -94,6 +94,11 @@ final class TableLayout {
             shapes.add(Mark.box(x + PAD, -PAD / 2 - measure.pitch(SIZE) + measure.below(SIZE)));
             return;
         }
+        if (kind == Column.Kind.BAR && weight == Weight.REGULAR && !lines.isEmpty()) {
+            double lower = -PAD / 2 - measure.pitch(SIZE) + measure.below(SIZE);
+            shapes.addAll(ShareBar.shapes(Double.parseDouble(lines.get(0)), x + PAD, lower));
+            return;
+        }
         boolean right = kind == Column.Kind.FIGURES;
         double at = right ? x + widths.get(column) - PAD : x + PAD;
         double y = -PAD / 2 - measure.pitch(SIZE) + measure.below(SIZE) + 0.2;
@@ -152,6 +157,9 @@ final class TableLayout {
     }
 
     private double natural(int column) {
+        if (table.columns().get(column).kind() == Column.Kind.BAR) {
+            return ShareBar.WIDTH + 2 * PAD;
+        }
         double cells = table.rows().stream()
                 .flatMap(row -> row.get(column).lines())
                 .mapToDouble(line -> measure.width(line, SIZE, Weight.REGULAR))

@@ -1,0 +1,106 @@
+package org.standwright.packet;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
+import org.standwright.check.Input;
+import org.standwright.check.rules.Answer;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Table;
+import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.FindingWords;
+import org.standwright.unit.Units;
+
+/** What the checks say, the heaviest first; how much of each limit is used; and how the figures were found. */
+final class CheckSection implements Section {
+    @Override
+    public void print(Contents contents, Flow flow) {
+        flow.heading("Findings");
+        findings(contents, flow);
+        var measured = Answer.of(contents.findings()).stream()
+                .flatMap(answer -> answer.measured().stream())
+                .toList();
+        if (!measured.isEmpty()) {
+            flow.heading("Checks");
+            flow.lead("How much of its limit each check uses at its worst place. The line across a bar is the limit.");
+            flow.table(shares(measured, contents.units()));
+            flow.heading("How the figures were found");
+            flow.table(figures(measured, contents.units()));
+        }
+    }
+
+    private static void findings(Contents contents, Flow flow) {
+        var rows = contents.findings().stream()
+                .filter(Finding::isWorthSaying)
+                .sorted(Comparator.comparing(Finding::severity))
+                .map(finding -> row(finding, contents.units()))
+                .toList();
+        if (rows.isEmpty()) {
+            flow.paragraph("The checks found nothing to say. That is no proof that the stand is safe: they know only "
+                    + "what was entered.");
+        } else {
+            flow.table(new Table(
+                    List.of(
+                            Column.words("Weight"),
+                            Column.prose("About"),
+                            Column.prose("Finding"),
+                            Column.prose("Limit from")),
+                    rows));
+        }
+    }
+
+    private static List<String> row(Finding finding, Units units) {
+        return List.of(
+                FindingWords.weight(finding),
+                finding.subject(),
+                String.join("\n", FindingWords.lines(finding, units)),
+                finding.source());
+    }
+
+    private static Table shares(List<Finding> measured, Units units) {
+        return new Table(
+                List.of(
+                        Column.prose("Question"),
+                        Column.prose("Worst at"),
+                        Column.figures("Figure"),
+                        Column.words("Limit"),
+                        Column.bar("Used"),
+                        Column.figures("Share")),
+                measured.stream()
+                        .flatMap(finding -> finding.gauge().stream().map(gauge -> share(finding, gauge, units)))
+                        .toList());
+    }
+
+    private static List<String> share(Finding finding, Gauge gauge, Units units) {
+        return List.of(
+                finding.text().question(),
+                finding.subject(),
+                gauge.figureWords(units),
+                gauge.firstLimitWords(units),
+                Column.share(gauge.used()),
+                gauge.usedWords());
+    }
+
+    private static Table figures(List<Finding> measured, Units units) {
+        return new Table(
+                List.of(Column.words("Check"), Column.prose("Formula, and the numbers put into it at the worst place")),
+                measured.stream()
+                        .map(finding -> List.of(finding.rule(), figure(finding, units)))
+                        .toList());
+    }
+
+    /** 'each = m / 3', 'm = 135 kg, mass of everything, full', '45 kg: caster 100'. */
+    private static String figure(Finding finding, Units units) {
+        var inputs = finding.inputs().stream().map(input -> words(input, units)).collect(Collectors.joining("; "));
+        var outcome = finding.gauge().map(gauge -> gauge.figureWords(units)).orElse("") + ": " + finding.subject();
+        return List.of(finding.text().formula(), inputs, outcome).stream()
+                .filter(line -> !line.isEmpty())
+                .collect(Collectors.joining("\n"));
+    }
+
+    private static String words(Input input, Units units) {
+        return input.symbol() + " = " + input.words(units) + ", " + input.what();
+    }
+}

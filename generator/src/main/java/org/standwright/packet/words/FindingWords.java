@@ -1,0 +1,32 @@
+package org.standwright.packet.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.standwright.check.Finding;
+import org.standwright.unit.Units;
+
+/** What a finding says on paper and on a screen of text. */
+public final class FindingWords {
+    private FindingWords() {}
+
+    /** How much it weighs: 'stop', or 'accepted stop' where the design says why. */
+    public static String weight(Finding finding) {
+        var word = finding.severity().name().toLowerCase(Locale.ROOT);
+        return finding.waived().isPresent() ? "accepted " + word : word;
+    }
+
+    /** What was found, and a line each for the limit, the cure and why it is accepted, as far as there are such. */
+    public static List<String> lines(Finding finding, Units units) {
+        var lines = new ArrayList<String>();
+        lines.add(finding.message());
+        finding.gauge().ifPresent(gauge -> lines.add("Limit: " + gauge.limitWords(units) + "."));
+        finding.cure()
+                .ifPresent(cure -> lines.add("Cure: " + cure.words()
+                        + cure.after()
+                                .map(after -> ", then " + after.figureWords(units))
+                                .orElse("") + "."));
+        finding.waived().ifPresent(reason -> lines.add("Accepted by the maker of this design: " + reason));
+        return lines;
+    }
+}
