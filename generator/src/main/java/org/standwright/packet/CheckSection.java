@@ -1,8 +1,11 @@
 package org.standwright.packet;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
@@ -41,22 +44,14 @@ final class CheckSection implements Section {
             flow.paragraph("The checks found nothing to say. That is no proof that the stand is safe: they know only "
                     + "what was entered.");
         } else {
-            flow.table(new Table(
-                    List.of(
-                            Column.words("Weight"),
-                            Column.prose("About"),
-                            Column.prose("Finding"),
-                            Column.prose("Limit from")),
-                    rows));
+            flow.table(
+                    new Table(List.of(Column.words("Weight"), Column.prose("About"), Column.prose("Finding")), rows));
         }
     }
 
     private static List<String> row(Finding finding, Units units) {
         return List.of(
-                FindingWords.weight(finding),
-                finding.subject(),
-                String.join("\n", FindingWords.lines(finding, units)),
-                finding.source());
+                FindingWords.weight(finding), finding.subject(), String.join("\n", FindingWords.lines(finding, units)));
     }
 
     private static Table shares(List<Finding> measured, Units units) {
@@ -83,24 +78,36 @@ final class CheckSection implements Section {
                 gauge.usedWords());
     }
 
+    /** A formula that several checks share is printed once. */
     private static Table figures(List<Finding> measured, Units units) {
+        var first = new HashMap<String, String>();
+        var rows = new ArrayList<List<String>>();
+        for (var finding : measured) {
+            var formula = finding.text().formula();
+            var known = first.putIfAbsent(formula, finding.rule());
+            var shown = known == null || formula.isEmpty() ? formula : "as " + known;
+            rows.add(List.of(finding.rule(), figure(finding, shown, units)));
+        }
         return new Table(
                 List.of(Column.words("Check"), Column.prose("Formula, and the numbers put into it at the worst place")),
-                measured.stream()
-                        .map(finding -> List.of(finding.rule(), figure(finding, units)))
-                        .toList());
+                rows);
     }
 
-    /** 'each = m / 3', 'm = 135 kg, mass of everything, full', '45 kg: caster 100'. */
-    private static String figure(Finding finding, Units units) {
-        var inputs = finding.inputs().stream().map(input -> words(input, units)).collect(Collectors.joining("; "));
-        var outcome = finding.gauge().map(gauge -> gauge.figureWords(units)).orElse("") + ": " + finding.subject();
-        return List.of(finding.text().formula(), inputs, outcome).stream()
-                .filter(line -> !line.isEmpty())
-                .collect(Collectors.joining("\n"));
+    /** 'each = m / 3', 'm = 135 kg, mass of everything, full; gives 45 kg'. */
+    private static String figure(Finding finding, String formula, Units units) {
+        var numbers = Stream.concat(
+                        finding.inputs().stream().map(input -> words(input, units)),
+                        finding.gauge().stream().map(gauge -> "gives " + unbroken(gauge.figureWords(units))))
+                .collect(Collectors.joining("; "));
+        return formula.isEmpty() ? numbers : formula + "\n" + numbers;
     }
 
     private static String words(Input input, Units units) {
-        return input.symbol() + " = " + input.words(units) + ", " + input.what();
+        return unbroken(input.symbol() + " = " + input.words(units)) + ", " + input.what();
+    }
+
+    /** A value that no line break parts from its unit. */
+    private static String unbroken(String words) {
+        return words.replace(' ', '\u00a0');
     }
 }

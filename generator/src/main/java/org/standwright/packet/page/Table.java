@@ -1,6 +1,7 @@
 package org.standwright.packet.page;
 
 import java.util.List;
+import java.util.Locale;
 import org.standwright.drawing.TextMeasure;
 
 /** Cells in rows under headings; a cell's words are wrapped to the width of its column. */
@@ -52,7 +53,7 @@ public record Table(List<Column> columns, List<List<String>> rows) {
 
         /** What stands in a cell of such a column. */
         public static String share(double share) {
-            return String.valueOf(Math.min(share, MOST_SHARE));
+            return String.format(Locale.ROOT, "%.3f", Math.min(share, MOST_SHARE));
         }
 
         public static Column prose(String heading) {

@@ -16,11 +16,13 @@ public final class FindingWords {
         return finding.waived().isPresent() ? "accepted " + word : word;
     }
 
-    /** What was found, and a line each for the limit, the cure and why it is accepted, as far as there are such. */
+    /** What was found, and a line each for the limit or the source, the cure and why it is accepted, as far as there are such. */
     public static List<String> lines(Finding finding, Units units) {
         var lines = new ArrayList<String>();
         lines.add(finding.message());
-        finding.gauge().ifPresent(gauge -> lines.add("Limit: " + gauge.limitWords(units) + "."));
+        lines.add(finding.gauge()
+                .map(gauge -> "Limit: " + gauge.limitWords(units) + " (" + finding.source() + ").")
+                .orElse("From: " + finding.source() + "."));
         finding.cure()
                 .ifPresent(cure -> lines.add("Cure: " + cure.words()
                         + cure.after()
