@@ -24,6 +24,7 @@ import org.standwright.check.balance.TipPush;
 import org.standwright.check.balance.TipSlope;
 import org.standwright.design.Redesign;
 import org.standwright.design.built.Stand;
+import org.standwright.design.stand.StandBuilder;
 import org.standwright.geom.Vec3;
 import org.standwright.solid.AssemblySolids;
 
@@ -208,7 +209,7 @@ class RandomBalanceTest {
 
     /** Built once for all tests. */
     private static LoadedStand random(long seed) {
-        return BUILT.computeIfAbsent(seed, some -> loaded(RandomStandsTest.build(RandomStandsTest.buildable(some))));
+        return BUILT.computeIfAbsent(seed, some -> loaded(StandBuilder.build(RandomStands.buildable(some))));
     }
 
     private static LoadedStand loaded(Stand stand) {

@@ -28,7 +28,6 @@ import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Worktop;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.file.DesignFiles;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
 import org.standwright.solid.AssemblySolids;
@@ -42,8 +41,7 @@ class RandomBendingTest {
     }
 
     private static StandDesign design(long seed) {
-        return DesignFiles.parse("random.json", RandomStandsTest.buildable(seed), Presets.shipped())
-                .design();
+        return RandomStands.buildable(seed);
     }
 
     @ParameterizedTest

@@ -62,7 +62,6 @@ public class CheckBenchmark {
 
     @Benchmark
     public List<Finding> weighingRulesAndCures() {
-        var whole = LoadedStand.of(stand, solids);
-        return Cures.of(whole, solids, Checks.of(whole));
+        return Cures.of(LoadedStand.of(stand, solids), solids, Checks::of);
     }
 }
