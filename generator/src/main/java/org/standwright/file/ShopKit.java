@@ -12,7 +12,6 @@ record ShopKit(
         String edging,
         String panelScrew,
         String slideScrew,
-        String caster,
         String leveler,
         String kerf,
         String trim) {
@@ -28,7 +27,6 @@ record ShopKit(
                         "tape-0.6",
                         "screw-4",
                         "slide-screw-4",
-                        "caster-100",
                         "leveler-m10",
                         "3.2 mm",
                         "5 mm")
@@ -41,7 +39,6 @@ record ShopKit(
                         "tape-0.024-inch",
                         "screw-8",
                         "slide-screw-6",
-                        "caster-4-inch",
                         "leveler-m10",
                         "1/8 in",
                         "1/4 in");

@@ -19,9 +19,8 @@ public final class StartingFile {
     private static final double WIDTH_FOR_TWO_BAYS = 600;
     private static final double LEAST_CARCASS = 300;
     private static final double USUAL_DRAWER = 150;
-    private static final double MOST_ON_CASTERS_KG = 60;
-    /** Casters, two layers of blocks, two of worktop, and the carcass's bottom and sub-top, roughly. */
-    private static final double SUPPORT_AND_BOARDS = 240;
+    /** Levelers, two layers of blocks, two of worktop, and the carcass's bottom and sub-top, roughly. */
+    private static final double SUPPORT_AND_BOARDS = 150;
 
     private final String preset;
     private final Machine machine;
@@ -71,7 +70,7 @@ public final class StartingFile {
                   "workingHeight": "%s",
                   "plan": { "width": "%s", "depth": "%s" },
                   "layout": "as-written",
-                  "support": %s,
+                  "support": { "kind": "levelers", "leveler": "%s" },
                   "carcass": { "sheet": "%s", "back": "%s", "joint": { "kind": "dado" } },
                   "worktop": { "sheet": "%s", "layers": 2 },
                   "bays": [
@@ -87,7 +86,13 @@ public final class StartingFile {
                   },
                   "edges": { "fronts": "%s" },
                   "screws": { "panel": "%s", "slide": "%s" },
-                  "saw": { "kerf": "%s", "trim": "%s" }
+                  "saw": { "kerf": "%s", "trim": "%s" },
+                  "loads": { "note": "Full drawers, in kg/m³ of their inside.", "drawers": 500 },
+                  "steady": {
+                    "note": "Full drawers can turn a stand over: leave lock and anchor out only where 'check' says that it stands without.",
+                    "interlock": true,
+                    "anchor": "wall"
+                  }
                 }
                 """.formatted(
                         preset,
@@ -97,7 +102,7 @@ public final class StartingFile {
                         unit.length(workingHeight),
                         unit.length(width()),
                         unit.length(depth()),
-                        support(kit),
+                        kit.leveler(),
                         kit.board(),
                         kit.thin(),
                         kit.board(),
@@ -134,12 +139,6 @@ public final class StartingFile {
 
     private double reference() {
         return machine.reference().height() + machine.feet();
-    }
-
-    private String support(ShopKit kit) {
-        return machine.mass() <= MOST_ON_CASTERS_KG
-                ? "{ \"kind\": \"casters\", \"caster\": \"" + kit.caster() + "\" }"
-                : "{ \"kind\": \"levelers\", \"leveler\": \"" + kit.leveler() + "\" }";
     }
 
     private String bays() {

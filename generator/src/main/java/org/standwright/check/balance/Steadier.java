@@ -52,7 +52,7 @@ record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lo
         return standing.loaded().units() == Units.MM;
     }
 
-    /** As much as it takes, but not more than all the rest weighs. */
+    /** As much as it takes, but not more than can be got in and fixed under a cabinet. */
     private Optional<Remedy> ballast() {
         var carcass = standing.loaded().stand().carcass();
         var at = new Vec3(
@@ -60,7 +60,7 @@ record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lo
         var needed = tipping.ballast(ratio, at, isMetric() ? BALLAST_STEP : BALLAST_STEP_INCH);
         if (needed.isEmpty()
                 || needed.getAsDouble() == 0
-                || needed.getAsDouble() > standing.loaded().mass()) {
+                || needed.getAsDouble() > MOST_BALLAST) {
             return Optional.empty();
         }
         double kilograms = needed.getAsDouble();
