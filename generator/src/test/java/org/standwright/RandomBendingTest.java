@@ -40,14 +40,10 @@ class RandomBendingTest {
         return LongStream.rangeClosed(1, "full".equals(System.getProperty("standwright.random")) ? 60 : 4);
     }
 
-    private static StandDesign design(long seed) {
-        return RandomStands.buildable(seed);
-    }
-
     @ParameterizedTest
     @MethodSource("seeds")
     void neverBendsLessUnderAHeavierMachine(long seed) {
-        var design = design(seed);
+        var design = RandomStands.buildable(seed);
         var light = loaded(design).orElseThrow();
         var heavy = loaded(Draft.of(
                         design,
@@ -80,7 +76,7 @@ class RandomBendingTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void neverSagsMoreWithThickerBoards(long seed) {
-        var design = design(seed);
+        var design = RandomStands.buildable(seed);
 
         noWorse(design, worktop(design), new TopSag(), new PlateOpeningSag());
         noWorse(design, carcass(design), new TopSag(), new ShelfSag(), new SideBuckling());
@@ -92,7 +88,7 @@ class RandomBendingTest {
     void offersChangesThatCanBeTried() {
         int cured = 0;
         for (long seed : seeds().toArray()) {
-            var design = design(seed);
+            var design = RandomStands.buildable(seed);
             var now = loaded(design).orElseThrow();
             for (var rule : List.of(new TopSag(), new ShelfSag(), new BottomSag(), new DrawerBottomSag())) {
                 for (var finding : rule.check(now)) {

@@ -128,7 +128,7 @@ class TopSagTest {
 
         assertThat(figure(finding)).isCloseTo(sag, withPercentage(1e-6));
         assertThat(finding.severity()).isEqualTo(Severity.FINE);
-        assertThat(severity("overhang at the front", RULE, overhanging(400, 200)))
+        assertThat(severity("overhang at the front", RULE, overhanging(1200, 200)))
                 .isEqualTo(Severity.STOP);
     }
 
