@@ -4,20 +4,23 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.check.LoadedStand;
+import org.standwright.check.Weight;
 import org.standwright.design.built.Stand;
 import org.standwright.geom.Grid;
 
-/** What a level panel bears: things put on it, partitions that stand on it, and itself. */
+/** What a level panel bears: things put on it, partitions that stand on it, ballast under a bottom, and itself. */
 final class LevelLoads {
     /** Not more than 200 lb on one shelf: Architectural Woodwork Standards 2009, section 10; kg. */
     static final double MOST = 90.7;
 
+    private final LoadedStand loaded;
     private final Stand stand;
     private final Uprights uprights;
     private final UprightLoads carried;
     private final double pressure;
 
     LevelLoads(LoadedStand loaded) {
+        this.loaded = loaded;
         this.stand = loaded.stand();
         this.uprights = Uprights.of(stand);
         this.carried = new UprightLoads(loaded);
@@ -43,7 +46,19 @@ final class LevelLoads {
                 .filter(upright -> inside(upright, x0, x1))
                 .forEach(upright ->
                         loads.add(SpanLoad.point(upright.box().centre().x() - x0, carried.of(upright))));
+        if (level.label().equals("bottom")) {
+            loads.addAll(ballast(x0, x1));
+        }
         return loads;
+    }
+
+    /** Fixed under the bottom. */
+    private List<SpanLoad> ballast(double x0, double x1) {
+        return loaded.weights().stream()
+                .filter(weight -> weight.kind() == Weight.Kind.BALLAST)
+                .filter(weight -> weight.centre().x() > x0 && weight.centre().x() < x1)
+                .map(weight -> SpanLoad.point(weight.centre().x() - x0, Gravity.newtons(weight.mass())))
+                .toList();
     }
 
     private static boolean inside(PlacedPart upright, double x0, double x1) {

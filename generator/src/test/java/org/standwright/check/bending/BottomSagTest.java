@@ -19,6 +19,7 @@ import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Joint;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Steady;
 import org.standwright.design.Support;
 
 class BottomSagTest {
@@ -61,6 +62,17 @@ class BottomSagTest {
                     .as(remedy.words())
                     .isLessThan(figure(finding));
         }
+    }
+
+    /** W L³ / (48 E I), any table of beams: 50 kg in the middle of 480 mm. */
+    @Test
+    void bearsTheBallastUnderItsMiddle() {
+        var design = Draft.of(Designs.planerStand(), draft -> draft.bays = List.of(bay(equal(4))));
+        var loaded = Draft.of(design, draft -> draft.steady = new Steady(50, false, draft.steady.anchor()));
+        double stiffness = 6500.0 * 554 * 18 * 18 * 18 / 12;
+        double more = figure(about("bottom", RULE, loaded)) - figure(about("bottom", RULE, design));
+
+        assertThat(more).isCloseTo(1.8 * 50 * 9.80665 * 480 * 480 * 480 / (48 * stiffness), withPercentage(0.1));
     }
 
     @Test
