@@ -20,6 +20,9 @@ import org.standwright.unit.Units;
  * @param lock whether one for drawers is among them
  */
 record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lock lock) {
+    /** More ballast than this under one stand is no cure, kg; common practice, no source. */
+    private static final double MOST_BALLAST = 50;
+
     private static final int[] LARGER = {1, 2, 4};
     /** 50 mm or 2 in. */
     private static final double LARGER_STEP = 50;
