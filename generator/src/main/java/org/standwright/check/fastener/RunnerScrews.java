@@ -52,45 +52,15 @@ public final class RunnerScrews implements Rule {
     }
 
     private static Finding found(LoadedStand stand, DrawerLayout drawer, Bar bar) {
-        var subject = "drawer " + drawer.name();
-        var units = stand.units();
         double onRunner = onEachRunner(stand, drawer);
-        var screw = NumberedScrew.largestWithin(stand.design().screws().panel().diameter());
-        var upright = HoldingWood.of(stand.design().carcass().sheet().material());
-        var runner = HoldingWood.of(bar.material());
-        var depth = Bores.shallowest(stand.stand(), "runner pilot");
         var places = places(stand, drawer);
-        var carries = "Open as far as it goes, it puts " + units.force(onRunner) + " on the front end of each runner";
+        var carries =
+                "Open as far as it goes, it puts " + stand.units().force(onRunner) + " on the front end of each runner";
         if (places.size() < 2) {
-            return Finding.stop(TEXT, subject, carries + ", which takes two screws: it has " + places.size() + ".");
-        }
-        if (screw.isEmpty() || upright.isEmpty() || runner.isEmpty() || depth.isEmpty()) {
-            return Finding.note(TEXT, subject, carries + ". Its screws in this wood are not rated.");
-        }
-        double into = depth.getAsDouble();
-        if (into <= screw.get().tip()) {
             return Finding.stop(
-                    TEXT,
-                    subject,
-                    carries + ", but only the tips of its screws are in the wood: " + units.length(into) + ".");
+                    TEXT, subject(drawer), carries + ", which takes two screws: it has " + places.size() + ".");
         }
-        double force = onRunner * share(places);
-        var joint = SingleShear.along(
-                screw.get(),
-                into,
-                bar.width(),
-                upright.get().value(),
-                runner.get().value());
-        var limit = ScrewLimits.lateral(screw.get(), joint, into, LoadDuration.PERMANENT);
-        var unrated = ScrewLimits.isRated(screw.get(), into)
-                ? ""
-                : " Less than " + units.length(screw.get().leastPenetration()) + " is not rated.";
-        return Finding.judged(
-                        TEXT,
-                        subject,
-                        new Gauge(Quantity.FORCE, force, limit),
-                        carries + ", " + units.force(force) + " on its front screw, which reaches " + units.length(into)
-                                + " into the upright." + unrated)
+        return held(stand, drawer, bar, onRunner * share(places), carries)
                 .with(
                         new Input("R/2", "on the front end of one runner", Quantity.FORCE, onRunner),
                         new Input("s", "travel", Quantity.LENGTH, drawer.travel()),
@@ -104,8 +74,40 @@ public final class RunnerScrews implements Rule {
                 .remedies(List.of(new Remedy("one drawer more in each column", new DrawerCount(1)::in)));
     }
 
+    private static Finding held(LoadedStand stand, DrawerLayout drawer, Bar bar, double force, String carries) {
+        var units = stand.units();
+        var screw = NumberedScrew.largestWithin(stand.design().screws().panel().diameter());
+        var upright = HoldingWood.of(stand.design().carcass().sheet().material());
+        var runner = HoldingWood.of(bar.material());
+        var depth = Bores.shallowest(stand.stand(), "runner pilot");
+        if (screw.isEmpty() || upright.isEmpty() || runner.isEmpty() || depth.isEmpty()) {
+            return Finding.note(TEXT, subject(drawer), carries + ". Its screws in this wood are not rated.");
+        }
+        double into = depth.getAsDouble();
+        var reaches = carries + ", " + units.force(force) + " on its front screw, which reaches " + units.length(into)
+                + " into the upright.";
+        if (into <= screw.get().tip()) {
+            return Finding.stop(TEXT, subject(drawer), reaches + " That is little more than its tip.");
+        }
+        var joint = SingleShear.along(
+                screw.get(),
+                into,
+                bar.width(),
+                upright.get().value(),
+                runner.get().value());
+        var limit = ScrewLimits.lateral(screw.get(), joint, into, LoadDuration.PERMANENT);
+        var unrated = ScrewLimits.isRated(screw.get(), into)
+                ? ""
+                : " Less than " + units.length(screw.get().leastPenetration()) + " is not rated.";
+        return Finding.judged(TEXT, subject(drawer), new Gauge(Quantity.FORCE, force, limit), reaches + unrated);
+    }
+
+    private static String subject(DrawerLayout drawer) {
+        return "drawer " + drawer.name();
+    }
+
     private static double onEachRunner(LoadedStand stand, DrawerLayout drawer) {
-        double weight = Masses.force(Masses.ofGroup(stand, "drawer " + drawer.name()));
+        double weight = Masses.force(Masses.ofGroup(stand, subject(drawer)));
         double length = drawer.box().depth();
         double before = drawer.travel() - length / 2;
         return weight / 2 * (before <= 0 ? 1 : 1 + before / (length - drawer.travel()));
@@ -114,8 +116,7 @@ public final class RunnerScrews implements Rule {
     /** Places of the screws of the runner whose front screw carries more, left or right. */
     private static List<Double> places(LoadedStand stand, DrawerLayout drawer) {
         return Stream.of("left", "right")
-                .map(side ->
-                        Bores.along(stand.stand(), "drawer " + drawer.name() + " " + side + " runner", "runner screw"))
+                .map(side -> Bores.along(stand.stand(), subject(drawer) + " " + side + " runner", "runner screw"))
                 .max(Comparator.comparingDouble(RunnerScrews::share))
                 .orElseThrow();
     }

@@ -35,6 +35,7 @@ public final class WorktopScrews implements Rule {
                     + "0.42; loads of ten minutes.",
             "withdrawal of NDS 2018 Eq. 12.2-2; own derivation of the forces");
 
+    private static final String SUBJECT = "worktop";
     private static final String HOLE = "worktop screw";
 
     @Override
@@ -54,40 +55,42 @@ public final class WorktopScrews implements Rule {
 
     private static Finding found(LoadedStand stand, PlacedPart subTop) {
         var places = places(subTop);
-        var units = stand.units();
         if (places.size() < 2) {
             return Finding.stop(
-                    TEXT, "worktop", places.isEmpty() ? "No screw holds it down." : "One screw alone holds it down.");
+                    TEXT, SUBJECT, places.isEmpty() ? "No screw holds it down." : "One screw alone holds it down.");
         }
         double lifting = Masses.force(hanging(stand)) / (places.size() / 2.0);
         double working = working(stand, places);
-        boolean lifts = lifting >= working;
-        double force = Math.max(lifting, working);
-        var words = lifts
-                ? "Lifted full by one edge of its worktop, the stand draws with " + units.force(force)
+        var units = stand.units();
+        var words = lifting >= working
+                ? "Lifted full by one edge of its worktop, the stand draws with " + units.force(lifting)
                         + " on each screw that carries it, half of " + places.size()
-                : "The work at the machine draws with " + units.force(force) + " on each screw at one edge";
+                : "The work at the machine draws with " + units.force(working) + " on each screw at one edge";
+        return held(stand, subTop.part().thickness(), Math.max(lifting, working), words)
+                .with(
+                        new Input("n", "screws", Quantity.COUNT, places.size()),
+                        new Input("lifting F", "on a screw when lifted", Quantity.FORCE, lifting),
+                        new Input("working F", "on a screw by the work", Quantity.FORCE, working));
+    }
+
+    private static Finding held(LoadedStand stand, double through, double force, String words) {
+        var units = stand.units();
         var wood = HoldingWood.of(stand.design().worktop().sheet().material());
         var screw = NumberedScrew.largestWithin(stand.design().screws().panel().diameter());
         var length = BoughtScrew.length(stand.stand(), "worktop");
         if (wood.isEmpty() || screw.isEmpty() || length.isEmpty()) {
-            return Finding.note(TEXT, "worktop", words + ". Screws in this wood are not rated.");
+            return Finding.note(TEXT, SUBJECT, words + ". Screws in this wood are not rated.");
         }
-        double thread =
-                screw.get().threadBeyond(length.getAsDouble(), subTop.part().thickness());
+        double thread = screw.get().threadBeyond(length.getAsDouble(), through);
+        if (thread == 0) {
+            return Finding.stop(TEXT, SUBJECT, "Its screws do not reach beyond the sub-top.");
+        }
         var limit = ScrewLimits.withdrawal(screw.get(), wood.get(), thread, LoadDuration.TEN_MINUTES);
         var unrated = ScrewLimits.isRated(screw.get(), thread)
                 ? ""
                 : " Less than " + units.length(screw.get().leastPenetration()) + " is not rated.";
-        return Finding.judged(
-                        TEXT,
-                        "worktop",
-                        new Gauge(Quantity.FORCE, force, limit),
-                        words + ", with " + units.length(thread) + " of thread in the worktop." + unrated)
-                .with(
-                        new Input("n", "screws", Quantity.COUNT, places.size()),
-                        new Input("lifting F", "on a screw when lifted", Quantity.FORCE, lifting),
-                        new Input("working F", "on a screw by the work", Quantity.FORCE, working))
+        var all = words + ", with " + units.length(thread) + " of thread in the worktop." + unrated;
+        return Finding.judged(TEXT, SUBJECT, new Gauge(Quantity.FORCE, force, limit), all)
                 .remedies(List.of(new Remedy("a worktop of two layers, with longer screws", WorktopScrews::twoLayers)));
     }
 
@@ -113,7 +116,7 @@ public final class WorktopScrews implements Rule {
     private static double hanging(LoadedStand stand) {
         return stand.weights().stream()
                 .filter(weight ->
-                        weight.kind() != Weight.Kind.MACHINE && !weight.group().equals("worktop"))
+                        weight.kind() != Weight.Kind.MACHINE && !weight.group().equals(SUBJECT))
                 .mapToDouble(Weight::mass)
                 .sum();
     }

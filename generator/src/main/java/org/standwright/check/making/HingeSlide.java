@@ -14,6 +14,7 @@ import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Grid;
 
 /** Arms and plates of hinges beside slides, drawers on their whole way and shelves: the nearest two. */
 public final class HingeSlide implements Rule {
@@ -49,13 +50,13 @@ public final class HingeSlide implements Rule {
     }
 
     private static Finding found(LoadedStand stand, Near near) {
-        if (near.room() <= 0) {
+        if (Grid.less(near.room(), 0)) {
             return Finding.stop(TEXT, near.hinge(), "It meets " + near.other() + ".");
         }
         return Finding.judged(
                 TEXT,
                 near.hinge(),
-                new Gauge(Quantity.LENGTH, near.room(), Limit.cautionBelow(LEAST)),
+                new Gauge(Quantity.LENGTH, Math.max(Grid.STEP, near.room()), Limit.cautionBelow(LEAST)),
                 "Nearest to a hinge is " + near.other() + ", " + stand.units().length(near.room()) + " away.");
     }
 

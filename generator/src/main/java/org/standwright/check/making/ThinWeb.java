@@ -53,12 +53,17 @@ public final class ThinWeb implements Rule {
         return stand.stand().assembly().parts().stream()
                 .flatMap(kind)
                 .min(Comparator.comparingDouble(web -> web.left() / web.least()))
-                .map(web -> Finding.judged(
-                                TEXT,
-                                web.part(),
-                                new Gauge(Quantity.LENGTH, web.left(), Limit.cautionBelow(web.least())),
-                                where + web.cut() + " " + stand.units().length(web.left()) + " of wood is left.")
-                        .remedies(List.of(new Remedy("housings a third of the thickness deep", ThinWeb::shallower))));
+                .map(web -> found(stand, web, where));
+    }
+
+    private static Finding found(LoadedStand stand, Web web, String where) {
+        if (web.left() <= 0) {
+            return Finding.stop(TEXT, web.part(), where + web.cut() + " no wood is left.");
+        }
+        var gauge = new Gauge(Quantity.LENGTH, web.left(), Limit.cautionBelow(web.least()));
+        var words = where + web.cut() + " " + stand.units().length(web.left()) + " of wood is left.";
+        return Finding.judged(TEXT, web.part(), gauge, words)
+                .remedies(List.of(new Remedy("housings a third of the thickness deep", ThinWeb::shallower)));
     }
 
     private static Optional<StandDesign> shallower(StandDesign design) {

@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.standwright.assembly.Hardware;
 import org.standwright.check.Altered;
 import org.standwright.check.Asked;
 import org.standwright.check.Stands;
 import org.standwright.design.Loads;
+import org.standwright.design.Worktop;
 import org.standwright.design.kit.WorkingForce;
+import org.standwright.part.Board;
 import org.standwright.part.Part;
+import org.standwright.part.SheetGood;
 
 class WorktopScrewsTest {
     private static final WorktopScrews RULE = new WorktopScrews();
@@ -45,6 +49,26 @@ class WorktopScrewsTest {
     }
 
     @Test
+    void stopsScrewsThatDoNotReachIt() {
+        var thin = Altered.hardware(
+                Stands.plain(draft -> {}), new Hardware("screw 4 x 16 mm", 12, "worktop, from inside"));
+
+        assertThat(Asked.of(RULE, thin)).containsExactly("STOP worktop: Its screws do not reach beyond the sub-top.");
+    }
+
+    @Test
+    void ratesNoScrewInFibreboard() {
+        var fibreboard = Stands.plain(draft ->
+                draft.worktop = new Worktop(mdf(draft.worktop.sheet()), 2, draft.worktop.overhang(), Optional.empty()));
+
+        assertThat(Asked.of(RULE, fibreboard))
+                .singleElement()
+                .asString()
+                .startsWith("NOTE worktop: Lifted full")
+                .endsWith("Screws in this wood are not rated.");
+    }
+
+    @Test
     void stopsAWorktopThatNothingHolds() {
         var loose = Altered.part(
                 Stands.plain(draft -> {}),
@@ -59,5 +83,14 @@ class WorktopScrewsTest {
                         List.of()));
 
         assertThat(Asked.of(RULE, loose)).containsExactly("STOP worktop: No screw holds it down.");
+    }
+
+    private static SheetGood mdf(SheetGood sheet) {
+        return new SheetGood(
+                sheet.material().stiff(Board.MDF.usual()),
+                sheet.length(),
+                sheet.width(),
+                sheet.nominal(),
+                sheet.price());
     }
 }

@@ -28,12 +28,20 @@ class HingeSlideTest {
 
     @Test
     void stopsAHingeInASlide() {
-        assertThat(Asked.of(RULE, hinge(0))).containsExactly("STOP hinge 1 of door 9.9: It meets slide 1.1 left.");
+        assertThat(Asked.of(RULE, hinge(Vec3.ZERO)))
+                .containsExactly("STOP hinge 1 of door 9.9: It meets slide 1.1 left.");
     }
 
     @Test
     void stopsAHingeInTheWayOfADrawer() {
-        assertThat(Asked.of(RULE, hinge(-400))).containsExactly("STOP hinge 1 of door 9.9: It meets drawer 1.1.");
+        assertThat(Asked.of(RULE, hinge(new Vec3(14, -400, 0))))
+                .containsExactly("STOP hinge 1 of door 9.9: It meets drawer 1.1.");
+    }
+
+    @Test
+    void warnsOfAHingeThatTouches() {
+        assertThat(Asked.of(RULE, hinge(new Vec3(0, 0, 45))))
+                .containsExactly("CAUTION hinge 1 of door 9.9: Nearest to a hinge is slide 1.1 left, 0 mm away.");
     }
 
     @Test
@@ -41,16 +49,15 @@ class HingeSlideTest {
         assertThat(Asked.of(RULE, Stands.plain(draft -> {}))).isEmpty();
     }
 
-    /** One as large as a slide, at its place or before it. */
-    private static LoadedStand hinge(double y) {
+    /** One as large as a slide, this far from its place. */
+    private static LoadedStand hinge(Vec3 away) {
         var plain = Stands.plain(draft -> {});
         var slide = Stands.loaded(plain).stand().assembly().blocks().stream()
                 .filter(block -> block.kind() == Block.Kind.SLIDE)
                 .findFirst()
                 .orElseThrow()
                 .box();
-        var inwards = y == 0 ? Vec3.ZERO : new Vec3(slide.size().x() + 1, y, 0);
-        var box = new Box3(slide.min().plus(inwards), slide.max().plus(inwards));
+        var box = new Box3(slide.min().plus(away), slide.max().plus(away));
         return Altered.block(plain, new Block("hinge 1 of door 9.9", Block.Kind.HINGE, box));
     }
 }

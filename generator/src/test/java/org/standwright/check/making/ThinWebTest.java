@@ -52,6 +52,15 @@ class ThinWebTest {
     }
 
     @Test
+    void stopsDadosThatMeet() {
+        var through = side(
+                Channel.across(Face.BENCH, 300, 318, width(), 10), Channel.across(Face.SHOW, 310, 328, width(), 9));
+
+        assertThat(Asked.of(RULE, through))
+                .contains("STOP left side: Between its dado and what is cut from the other face no wood is left.");
+    }
+
+    @Test
     void warnsOfALipThatBreaksOff() {
         var lip = side(Channel.along(Face.BENCH, 4, 10, length(), 5));
 
