@@ -12,9 +12,13 @@ import org.standwright.check.Rule;
 import org.standwright.check.Severity;
 import org.standwright.check.fastener.EdgeDistance;
 import org.standwright.check.fastener.EdgeScrews;
+import org.standwright.check.fastener.HingePull;
+import org.standwright.check.fastener.RunnerScrews;
+import org.standwright.check.fastener.SlideLoad;
+import org.standwright.check.fastener.WorktopScrews;
 import org.standwright.design.stand.StandBuilder;
 
-/** The builder and the rules agree: nothing that it built is judged to be impossible to make. */
+/** The builder and the rules agree: nothing that it built is judged to be impossible to make. Nothing weighs here. */
 class RandomStandsJudgedTest {
     private static final List<Rule> RULES = List.of(
             new ThinWeb(),
@@ -27,7 +31,11 @@ class RandomStandsJudgedTest {
             new SmallParts(),
             new LargeParts(),
             new EdgeScrews(),
-            new EdgeDistance());
+            new EdgeDistance(),
+            new SlideLoad(),
+            new RunnerScrews(),
+            new HingePull(),
+            new WorktopScrews());
 
     static LongStream seeds() {
         return LongStream.rangeClosed(1, "full".equals(System.getProperty("standwright.random")) ? 1000 : 60);
@@ -38,7 +46,11 @@ class RandomStandsJudgedTest {
     void buildsNothingThatCannotBeMade(long seed) {
         var stand = new LoadedStand(StandBuilder.build(RandomStands.buildable(seed)), List.of());
         for (var rule : RULES) {
-            assertThat(rule.check(stand)).noneMatch(finding -> finding.severity() == Severity.STOP);
+            assertThat(rule.check(stand))
+                    .noneMatch(finding -> finding.severity() == Severity.STOP)
+                    .allSatisfy(finding -> finding.gauge()
+                            .ifPresent(
+                                    gauge -> assertThat(gauge.used()).isFinite().isNotNegative()));
         }
     }
 }
