@@ -5,16 +5,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.standwright.check.Cure;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Remedy;
+import org.standwright.check.Rule;
 import org.standwright.check.Severity;
+import org.standwright.check.rules.Checks;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.stand.StandBuilder;
@@ -32,30 +35,28 @@ public final class Cures {
     private final LoadedStand before;
     private final AssemblySolids solids;
     private final List<Finding> findings;
-    private final Function<LoadedStand, List<Finding>> checks;
-    /** What is found in each changed stand; nothing for one that cannot be built. */
-    private final Map<StandDesign, Optional<List<Finding>>> tried = new HashMap<>();
+    private final List<Rule> rules;
+    /** The changed stands; nothing for one that cannot be built. */
+    private final Map<StandDesign, Optional<LoadedStand>> built = new HashMap<>();
+    /** Whether something new stops them. */
+    private final Map<StandDesign, Boolean> stopped = new HashMap<>();
 
-    private Cures(
-            LoadedStand before,
-            AssemblySolids solids,
-            List<Finding> findings,
-            Function<LoadedStand, List<Finding>> checks) {
+    private Cures(LoadedStand before, AssemblySolids solids, List<Finding> findings, List<Rule> rules) {
         this.before = before;
         this.solids = solids;
         this.findings = findings;
-        this.checks = checks;
+        this.rules = rules;
     }
 
     /**
      * The findings in their order, those with a cure that have one.
      *
      * @param solids of this very stand
-     * @param checks all rules
+     * @param findings what these rules find in it
+     * @param rules all of them
      */
-    public static List<Finding> of(
-            LoadedStand stand, AssemblySolids solids, Function<LoadedStand, List<Finding>> checks) {
-        return new Cures(stand, solids, checks.apply(stand), checks).all();
+    public static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings, List<Rule> rules) {
+        return new Cures(stand, solids, findings, rules).all();
     }
 
     private List<Finding> all() {
@@ -88,7 +89,7 @@ public final class Cures {
         for (var remedy : finding.remedies()) {
             var cure = remedy.change()
                     .apply(before.design())
-                    .flatMap(this::found)
+                    .flatMap(this::built)
                     .flatMap(after -> cure(finding, remedy, after));
             if (cure.isPresent()) {
                 return cure;
@@ -97,32 +98,33 @@ public final class Cures {
         return Optional.empty();
     }
 
-    /** What is found in a changed stand, or nothing where it cannot be built or too many were built already. */
-    private Optional<List<Finding>> found(StandDesign design) {
-        if (!tried.containsKey(design) && tried.size() < MOST_BUILDS) {
-            tried.put(design, built(design));
+    /** A changed stand, or nothing where it cannot be built or too many were built already. */
+    private Optional<LoadedStand> built(StandDesign design) {
+        if (!built.containsKey(design) && built.size() < MOST_BUILDS) {
+            built.put(design, build(design));
         }
-        return tried.getOrDefault(design, Optional.empty());
+        return built.getOrDefault(design, Optional.empty());
     }
 
-    private Optional<List<Finding>> built(StandDesign design) {
+    private Optional<LoadedStand> build(StandDesign design) {
         try {
             var stand = StandBuilder.build(design);
-            return Optional.of(checks.apply(LoadedStand.of(stand, solids.rebuilt(stand.assembly()))));
+            return Optional.of(LoadedStand.of(stand, solids.rebuilt(stand.assembly())));
         } catch (ImpossibleDesignException refusal) {
             return Optional.empty();
         }
     }
 
-    private Optional<Cure> cure(Finding finding, Remedy remedy, List<Finding> after) {
-        var ofRule = after.stream()
-                .filter(other -> other.rule().equals(finding.rule()))
+    private Optional<Cure> cure(Finding finding, Remedy remedy, LoadedStand after) {
+        var ofRule = rules.stream()
+                .filter(rule -> rule.text().name().equals(finding.rule()))
+                .flatMap(rule -> Checks.of(rule, after).stream())
                 .toList();
         var same = ofRule.stream()
                 .filter(other -> other.subject().equals(finding.subject()))
                 .toList();
         var about = same.isEmpty() ? ofRule : same;
-        return about.stream().noneMatch(Cures::isTrouble) && stops(findings).containsAll(stops(after))
+        return about.stream().noneMatch(Cures::isTrouble) && !isStopped(after)
                 ? Optional.of(new Cure(remedy.words(), worst(about)))
                 : Optional.empty();
     }
@@ -131,9 +133,16 @@ public final class Cures {
         return findings.stream().flatMap(finding -> finding.gauge().stream()).max(Comparator.comparing(Gauge::used));
     }
 
-    private static TreeSet<String> stops(List<Finding> findings) {
-        return findings.stream()
-                .filter(Finding::isStop)
+    /** Whether some rule stops a changed stand that did not stop the one before. */
+    private boolean isStopped(LoadedStand after) {
+        return stopped.computeIfAbsent(
+                after.design(),
+                design -> !stops(findings.stream())
+                        .containsAll(stops(rules.stream().flatMap(rule -> Checks.of(rule, after).stream()))));
+    }
+
+    private static Set<String> stops(Stream<Finding> findings) {
+        return findings.filter(Finding::isStop)
                 .map(finding -> finding.rule() + " " + finding.subject())
                 .collect(Collectors.toCollection(TreeSet::new));
     }

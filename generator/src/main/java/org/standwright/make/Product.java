@@ -77,7 +77,8 @@ public record Product(
         var cutList = CutList.of(stand);
         var plan = planned(design, cutList, effort);
         var solids = building.get();
-        var findings = Cures.of(LoadedStand.of(stand, solids), solids, Checks::of);
+        var loaded = LoadedStand.of(stand, solids);
+        var findings = Cures.of(loaded, solids, Checks.of(loaded), Checks.RULES);
         return new Product(stand, solids, cutList, plan, findings, Optional.empty());
     }
 

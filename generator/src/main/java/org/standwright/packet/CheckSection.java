@@ -18,6 +18,9 @@ import org.standwright.unit.Units;
 
 /** What the checks say, the heaviest first; how much of each limit is used; and how the figures were found. */
 final class CheckSection implements Section {
+    /** Letters that fit on a line beside the names of the checks. */
+    private static final int ONE_LINE = 100;
+
     @Override
     public void print(Contents contents, Flow flow) {
         flow.heading("Findings");
@@ -97,9 +100,10 @@ final class CheckSection implements Section {
     private static String figure(Finding finding, String formula, Units units) {
         var numbers = Stream.concat(
                         finding.inputs().stream().map(input -> words(input, units)),
-                        finding.gauge().stream().map(gauge -> "gives " + unbroken(gauge.figureWords(units))))
+                        finding.gauge().stream().map(gauge -> unbroken("gives " + gauge.figureWords(units))))
                 .collect(Collectors.joining("; "));
-        return formula.isEmpty() ? numbers : formula + "\n" + numbers;
+        boolean fits = formula.length() + numbers.length() < ONE_LINE;
+        return formula.isEmpty() ? numbers : formula + (fits ? ": " : "\n") + numbers;
     }
 
     private static String words(Input input, Units units) {

@@ -72,7 +72,7 @@ class CuresTest {
                     new RuleChoice("thick-top", Optional.empty(), 1, Optional.of("Nothing heavy ever stands on it.")));
         });
 
-        assertThat(cures(accepted, new ThickTop(List.of(SECOND_LAYER)))).isEmpty();
+        assertThat(cures(accepted, SECOND_LAYER)).isEmpty();
     }
 
     /** The subject that was named is gone with its sheet; then nothing that the rule finds may be left. */
@@ -97,23 +97,24 @@ class CuresTest {
         }
         remedies.addAll(remedies);
         var loaded = Stands.loaded(Stands.plain(draft -> draft.worktop = layers(draft.worktop, 1)));
-        var rule = new ThickTop(remedies);
+        cured(loaded, new ThickTop(remedies, counted));
 
-        Cures.of(loaded, AssemblySolids.of(loaded.stand().assembly()), stand -> {
-            counted.add(stand);
-            return Checks.of(rule, stand);
-        });
+        assertThat(counted.stream().map(System::identityHashCode).distinct()).hasSize(1 + Cures.MOST_BUILDS);
+    }
 
-        assertThat(counted).hasSize(1 + Cures.MOST_BUILDS);
+    private static List<Finding> cured(LoadedStand loaded, ThickTop thick) {
+        List<Rule> rules = List.of(thick, new HeavyTop());
+        var findings =
+                rules.stream().flatMap(rule -> Checks.of(rule, loaded).stream()).toList();
+        return Cures.of(loaded, AssemblySolids.of(loaded.stand().assembly()), findings, rules);
     }
 
     private static List<Cure> cures(Remedy... remedies) {
-        return cures(Stands.plain(draft -> draft.worktop = layers(draft.worktop, 1)), new ThickTop(List.of(remedies)));
+        return cures(Stands.plain(draft -> draft.worktop = layers(draft.worktop, 1)), remedies);
     }
 
-    private static List<Cure> cures(StandDesign design, Rule rule) {
-        var loaded = Stands.loaded(design);
-        return Cures.of(loaded, AssemblySolids.of(loaded.stand().assembly()), stand -> Checks.of(rule, stand)).stream()
+    private static List<Cure> cures(StandDesign design, Remedy... remedies) {
+        return cured(Stands.loaded(design), new ThickTop(List.of(remedies), new ArrayList<>())).stream()
                 .flatMap(finding -> finding.cure().stream())
                 .toList();
     }
@@ -138,10 +139,14 @@ class CuresTest {
         return Designs.BOARD_18.material().thick(mm);
     }
 
-    private record ThickTop(List<Remedy> remedies) implements Rule {
+    private static double thickness(LoadedStand stand) {
+        var top = stand.design().worktop();
+        return top.layers() * top.sheet().material().thickness();
+    }
+
+    private record ThickTop(List<Remedy> remedies, List<LoadedStand> asked) implements Rule {
         private static final RuleText TEXT =
                 RuleText.plain("thick-top", "Is the worktop thick enough?", "this test's own");
-        private static final RuleText HEAVY = RuleText.plain("heavy-top", "Is it too heavy?", "this test's own");
 
         @Override
         public RuleText text() {
@@ -150,12 +155,25 @@ class CuresTest {
 
         @Override
         public List<Finding> check(LoadedStand stand) {
-            var top = stand.design().worktop();
-            double thick = top.layers() * top.sheet().material().thickness();
-            var gauge = new Gauge(Quantity.LENGTH, thick, Limit.cautionBelow(36));
-            var subject = "worktop of " + top.sheet().material().thickness();
-            var finding = Finding.judged(TEXT, subject, gauge, "It is thin.").remedies(remedies);
-            return thick < 60 ? List.of(finding) : List.of(finding, Finding.stop(HEAVY, subject, "It is heavy."));
+            asked.add(stand);
+            var gauge = new Gauge(Quantity.LENGTH, thickness(stand), Limit.cautionBelow(36));
+            var subject =
+                    "worktop of " + stand.design().worktop().sheet().material().thickness();
+            return List.of(Finding.judged(TEXT, subject, gauge, "It is thin.").remedies(remedies));
+        }
+    }
+
+    private record HeavyTop() implements Rule {
+        private static final RuleText TEXT = RuleText.plain("heavy-top", "Is it too heavy?", "this test's own");
+
+        @Override
+        public RuleText text() {
+            return TEXT;
+        }
+
+        @Override
+        public List<Finding> check(LoadedStand stand) {
+            return thickness(stand) < 60 ? List.of() : List.of(Finding.stop(TEXT, "worktop", "It is heavy."));
         }
     }
 }

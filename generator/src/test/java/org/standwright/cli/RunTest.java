@@ -118,8 +118,20 @@ class RunTest {
         var before = session.tree();
         assertThat(session.run("check T/stand.json")).isZero();
         assertThat(session.out.toString())
-                .contains("Height stack, from the floor up", "working height", "drawer 1.1", "caution:");
+                .contains("Height stack, from the floor up", "working height", "drawer 1.1", "caution:")
+                .containsPattern("foot-load +\\[#+\\.+] 0\\.\\d\\d +fine")
+                .contains("Nothing to say about this stand: ", "With every stand", "Disconnect the machine");
         assertThat(session.tree()).isEqualTo(before);
+    }
+
+    @Test
+    void explainsOneRuleInTheWantedUnit() {
+        assertThat(session.run("check T/stand.json --explain foot-load --unit in"))
+                .isZero();
+        assertThat(session.out.toString())
+                .startsWith("foot-load: Do the casters or levelers bear the load?\n")
+                .contains("each = m / 3", "source", " lb  mass of everything, full", "used")
+                .doesNotContain("Height stack");
     }
 
     @Test

@@ -82,8 +82,7 @@ class TextWritersTest {
                 .anyMatch(line -> line.matches("levelers +40 mm  can be set from 25 to 60 mm"))
                 .anyMatch(line -> line.matches("working height +900 mm  can be set from 885 to 920 mm"))
                 .anyMatch(line -> line.startsWith("Bay 1, opening 400 x "))
-                .anyMatch(line -> line.startsWith("drawer 1.1  front "))
-                .contains("none; the checks know only what was entered");
+                .anyMatch(line -> line.startsWith("drawer 1.1  front "));
     }
 
     @Test

@@ -6,9 +6,15 @@ import static org.standwright.design.Designs.fill;
 import static org.standwright.design.Designs.given;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standwright.advice.SavingSearch;
+import org.standwright.check.Cure;
 import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
+import org.standwright.check.Input;
+import org.standwright.check.Limit;
+import org.standwright.check.Quantity;
 import org.standwright.check.RuleText;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Designs;
@@ -35,9 +41,23 @@ final class Jobs {
                     "drawer 1.2",
                     "The drawer is 374 mm wide and its slide 500 mm long: 0.75 times, within the usual 1.5 times."),
             Finding.stop(
-                    RuleText.plain("tip-push", "Does it tip?", "EN 14749"), "stand", "It tips when pushed at 150 N."));
+                    RuleText.plain("tip-push", "Does it tip?", "EN 14749"), "stand", "It tips when pushed at 150 N."),
+            sag("worktop", 0.61)
+                    .cured(new Cure("a second worktop layer", Optional.of(sag(0.12))))
+                    .waivedFor("Nothing heavier than a lamp ever stands on it."),
+            sag("bottom", 0.2));
 
     private Jobs() {}
+
+    private static Finding sag(String subject, double sag) {
+        var text = new RuleText("part-sag", "Does it sag?", "sag = k W", "It is dry.", "common practice, no source");
+        return Finding.judged(text, subject, sag(sag), "It sags under all that is on it.")
+                .with(new Input("W", "all that is on it", Quantity.FORCE, 320));
+    }
+
+    private static Gauge sag(double sag) {
+        return new Gauge(Quantity.SAG, sag, Limit.atMost(0.5, 1.5));
+    }
 
     static StandDesign metric() {
         return Designs.planerStand();

@@ -119,6 +119,24 @@ class PacketTest {
         assertThat(oneLine(text(Jobs.packet(Jobs.plinth())))).contains("through the holes in the bottom");
     }
 
+    @Test
+    void saysOfEachFindingWhatCuresItAndWhyItIsAccepted() throws IOException {
+        assertThat(oneLine(text(Jobs.packet(Jobs.metric()))))
+                .containsSubsequence("stop stand It tips when pushed", "caution drawer 1.2", "accepted caution worktop")
+                .contains("Limit: at most 0.5 mm, a stop above 1.5 mm (common practice, no source).")
+                .contains("Cure: a second worktop layer, then 0.12 mm.")
+                .contains("Accepted by the maker of this design: Nothing heavier than a lamp ever stands on it.");
+    }
+
+    /** The worst place alone: 0.61 of 0.5 mm. */
+    @Test
+    void showsHowMuchOfEachLimitIsUsedAndHowTheFiguresWereFound() throws IOException {
+        assertThat(oneLine(text(Jobs.packet(Jobs.metric()))))
+                .contains("Does it sag? worktop 0.61 mm at most 0.5 mm 1.22")
+                .contains("How the figures were found")
+                .containsPattern("part-sag sag = k W: W = 320 N, all that is on it; gives.0\\.61 mm");
+    }
+
     /** Common practice, no source: drawers are cut to the openings as built; inset fronts too, overlay fronts not. */
     @Test
     void drawerPartsAndInsetFrontsWaitForTheSecondStage() {
