@@ -52,10 +52,13 @@ public final class Cures {
      * The findings in their order, those with a cure that have one.
      *
      * @param solids of this very stand
-     * @param findings what these rules find in it
-     * @param rules all of them
+     * @param findings what all rules find in it
      */
-    public static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings, List<Rule> rules) {
+    public static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings) {
+        return of(stand, solids, findings, Checks.RULES);
+    }
+
+    static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings, List<Rule> rules) {
         return new Cures(stand, solids, findings, rules).all();
     }
 

@@ -78,7 +78,7 @@ public record Product(
         var plan = planned(design, cutList, effort);
         var solids = building.get();
         var loaded = LoadedStand.of(stand, solids);
-        var findings = Cures.of(loaded, solids, Checks.of(loaded), Checks.RULES);
+        var findings = Cures.of(loaded, solids, Checks.of(loaded));
         return new Product(stand, solids, cutList, plan, findings, Optional.empty());
     }
 
