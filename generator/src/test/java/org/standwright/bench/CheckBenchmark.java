@@ -62,6 +62,7 @@ public class CheckBenchmark {
 
     @Benchmark
     public List<Finding> weighingRulesAndCures() {
-        return Cures.of(LoadedStand.of(stand, solids), solids, Checks::of);
+        var weighed = LoadedStand.of(stand, solids);
+        return Cures.of(weighed, solids, Checks.of(weighed));
     }
 }

@@ -56,7 +56,7 @@ class FailedRunTest {
                     2 | check                                     | FILE
                     2 | check T/nowhere.json                      | nowhere.json
                     2 | check T/low.json                          | field "workingHeight"
-                    2 | check T/stand.json --explain foot-laod    | 'foot-laod' is no rule. These are: foot-load, rolling-stand
+                    2 | check T/stand.json --explain foot-laod    | 'foot-laod' is no rule. These are: foot-load, tip-closed
                     2 | check T/stand.json --explain hose-hole --json  | mutually exclusive
                     2 | check T/stand.json --quiet --explain hose-hole | mutually exclusive
                     2 | presets show                              | KIND/NAME

@@ -24,7 +24,9 @@ final class Session {
               "drawers": { "box": "birch-12", "bottom": "birch-6.5", "front": "birch-18", "hang": { "kind": "slides", "slide": "slide-45-full" },
                            "mount": "overlay" },
               "screws": { "panel": "screw-4", "slide": "slide-screw-4" },
-              "saw": { "kerf": "3.2 mm", "trim": "5 mm" }
+              "saw": { "kerf": "3.2 mm", "trim": "5 mm" },
+              "loads": { "drawers": 150 },
+              "steady": { "anchor": "wall" }
             }
             """;
 
