@@ -12,14 +12,18 @@ import org.standwright.design.Draft;
 import org.standwright.design.Mount;
 import org.standwright.design.RuleChoice;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Steady;
 import org.standwright.design.Support;
 import org.standwright.design.Work;
 import org.standwright.design.support.Castered;
 import org.standwright.unit.Units;
 
 class ChecksTest {
-    private static final StandDesign DESIGN =
-            Designs.stand(900, Designs.CASTERS, Mount.OVERLAY, List.of(bay(equal(3)), bay(equal(3))));
+    /** Fixed to a wall, so that it does not tip. */
+    private static final StandDesign DESIGN = Draft.of(
+            Designs.stand(900, Designs.CASTERS, Mount.OVERLAY, List.of(bay(equal(3)), bay(equal(3)))),
+            draft -> draft.steady = Steady.BY_ITSELF.anchored(Steady.Anchor.WALL));
+
     private static final StandDesign WEAK = Draft.of(
             DESIGN,
             draft -> draft.support = new Support.Casters(

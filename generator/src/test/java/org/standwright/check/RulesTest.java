@@ -21,6 +21,7 @@ import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Steady;
 import org.standwright.design.Support;
 import org.standwright.design.kit.Caster;
 import org.standwright.design.kit.Machine;
@@ -219,6 +220,7 @@ class RulesTest {
             draft.plan(plan.width(), plan.depth());
             draft.front(front);
             draft.slide(slide);
+            draft.steady = Steady.BY_ITSELF.anchored(Steady.Anchor.WALL); // so that it does not tip
         });
     }
 }
