@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.standwright.check.Stands;
 import org.standwright.design.Designs;
 import org.standwright.design.DrawerPlan;
+import org.standwright.design.Loads;
 import org.standwright.design.Savings.OtherSheet;
 import org.standwright.design.StandDesign;
 import org.standwright.design.stand.StandBuilder;
@@ -93,12 +94,13 @@ class SavingSearchTest {
                 .isEqualTo(20);
     }
 
-    /** Each bottom fills a sheet of its own. */
+    /** Each bottom fills a sheet of its own; drawers hold little, so that fewer and larger ones are not too heavy. */
     @Test
     void findsADrawerThatCouldGo() {
         var bottoms = Designs.sheet("thin", 6, 560, 760);
         var design = TightTops.of(SINGLE, savings(give(0), give(0), 2, List.of()), draft -> {
             var now = draft.drawers;
+            draft.loads = new Loads(50, 195, 750, 150);
             draft.drawers = new DrawerPlan(
                     now.box(),
                     bottoms,
