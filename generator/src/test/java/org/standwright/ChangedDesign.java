@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;
@@ -60,8 +61,11 @@ record ChangedDesign(JsonNode file) {
     }
 
     Stand stand() {
-        return StandBuilder.build(
-                DesignFiles.parse("stand", file.toString(), Presets.shipped()).design());
+        return StandBuilder.build(design());
+    }
+
+    StandDesign design() {
+        return DesignFiles.parse("stand", file.toString(), Presets.shipped()).design();
     }
 
     ImpossibleDesignException refusal() {

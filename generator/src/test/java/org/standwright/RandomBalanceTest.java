@@ -23,6 +23,7 @@ import org.standwright.check.balance.TipOpen;
 import org.standwright.check.balance.TipPush;
 import org.standwright.check.balance.TipSlope;
 import org.standwright.design.Redesign;
+import org.standwright.design.Steady;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.geom.Vec3;
@@ -209,7 +210,11 @@ class RandomBalanceTest {
 
     /** Built once for all tests. */
     private static LoadedStand random(long seed) {
-        return BUILT.computeIfAbsent(seed, some -> loaded(StandBuilder.build(RandomStands.buildable(some))));
+        return BUILT.computeIfAbsent(
+                seed,
+                some -> loaded(StandBuilder.build(Redesign.of(RandomStands.buildable(some))
+                        .steady(Steady.BY_ITSELF)
+                        .done())));
     }
 
     private static LoadedStand loaded(Stand stand) {

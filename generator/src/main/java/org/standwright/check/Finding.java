@@ -3,6 +3,7 @@ package org.standwright.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.standwright.unit.Units;
 
 /**
@@ -12,7 +13,7 @@ import org.standwright.unit.Units;
  * @param message what was found, without limit and cure
  * @param gauge the figure beside its limits, of a rule that measures
  * @param inputs numbers put into the rule's formula
- * @param remedies changes that may answer it, the cheapest first, not tried yet
+ * @param proposed changes that may answer it, worked out when they are asked for
  * @param cure the first of them that did
  * @param waived why it is accepted as it is
  */
@@ -23,12 +24,11 @@ public record Finding(
         String message,
         Optional<Gauge> gauge,
         List<Input> inputs,
-        List<Remedy> remedies,
+        Supplier<List<Remedy>> proposed,
         Optional<Cure> cure,
         Optional<String> waived) {
     public Finding {
         inputs = List.copyOf(inputs);
-        remedies = List.copyOf(remedies);
     }
 
     /** Of a rule that measures; it weighs what its gauge says. */
@@ -50,7 +50,7 @@ public record Finding(
 
     private static Finding of(Severity severity, RuleText text, String subject, String message, Optional<Gauge> gauge) {
         return new Finding(
-                severity, text, subject, message, gauge, List.of(), List.of(), Optional.empty(), Optional.empty());
+                severity, text, subject, message, gauge, List.of(), List::of, Optional.empty(), Optional.empty());
     }
 
     /** Name of its rule. */
@@ -67,30 +67,40 @@ public record Finding(
     public Finding with(Input... more) {
         var all = new ArrayList<>(inputs);
         all.addAll(List.of(more));
-        return new Finding(severity, text, subject, message, gauge, all, remedies, cure, waived);
+        return new Finding(severity, text, subject, message, gauge, all, proposed, cure, waived);
     }
 
     /** The same with changes that may answer it, the cheapest first. */
     public Finding remedies(List<Remedy> some) {
+        return remedies(() -> some);
+    }
+
+    /** The same with changes that may answer it, the cheapest first, which take some working out. */
+    public Finding remedies(Supplier<List<Remedy>> some) {
         return new Finding(severity, text, subject, message, gauge, inputs, some, cure, waived);
+    }
+
+    /** Changes that may answer it, the cheapest first, not tried yet. */
+    public List<Remedy> remedies() {
+        return proposed.get();
     }
 
     /** The same with a change that answers it. */
     public Finding cured(Cure found) {
-        return new Finding(severity, text, subject, message, gauge, inputs, remedies, Optional.of(found), waived);
+        return new Finding(severity, text, subject, message, gauge, inputs, proposed, Optional.of(found), waived);
     }
 
-    /** The same where only a share of the limits may be used. */
+    /** The same where only a share of the limits may be used; what measures nothing stays as it is. */
     public Finding tightened(double share) {
         return gauge.map(now -> now.tightened(share))
                 .map(tight -> new Finding(
-                        tight.severity(), text, subject, message, Optional.of(tight), inputs, remedies, cure, waived))
+                        tight.severity(), text, subject, message, Optional.of(tight), inputs, proposed, cure, waived))
                 .orElse(this);
     }
 
     /** The same, accepted for a reason. */
     public Finding waivedFor(String reason) {
-        return new Finding(severity, text, subject, message, gauge, inputs, remedies, cure, Optional.of(reason));
+        return new Finding(severity, text, subject, message, gauge, inputs, proposed, cure, Optional.of(reason));
     }
 
     /** Whether it keeps the stand from being built: a stop that nobody accepted. */

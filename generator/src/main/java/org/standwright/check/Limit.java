@@ -3,13 +3,17 @@ package org.standwright.check;
 import java.util.OptionalDouble;
 
 /**
- * How far a figure may go before somebody has to watch out, and how far at all. One of the two may be missing.
+ * How far a figure may go before it is worth a word, before somebody has to watch out, and how far at all. One of them is
+ * there, or more.
  *
  * @param side whether the figure has to stay below its limits or above them
+ * @param note beyond which it is a note
  * @param caution beyond which it is a caution
  * @param stop beyond which it is a stop
  */
-public record Limit(Side side, OptionalDouble caution, OptionalDouble stop) {
+public record Limit(Side side, OptionalDouble note, OptionalDouble caution, OptionalDouble stop) {
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+
     /** Which way is too far. */
     public enum Side {
         AT_MOST,
@@ -23,8 +27,8 @@ public record Limit(Side side, OptionalDouble caution, OptionalDouble stop) {
     }
 
     public Limit {
-        if (caution.isEmpty() && stop.isEmpty()) {
-            throw new IllegalArgumentException("a limit needs a value for a caution, a stop or both.");
+        if (note.isEmpty() && caution.isEmpty() && stop.isEmpty()) {
+            throw new IllegalArgumentException("a limit needs a value for a note, a caution or a stop.");
         }
         if (caution.isPresent() && stop.isPresent() && side.isBeyond(caution.getAsDouble(), stop.getAsDouble())) {
             throw new IllegalArgumentException("a caution at " + caution.getAsDouble() + " comes after the stop at "
@@ -33,46 +37,63 @@ public record Limit(Side side, OptionalDouble caution, OptionalDouble stop) {
     }
 
     public static Limit atMost(double stop) {
-        return new Limit(Side.AT_MOST, OptionalDouble.empty(), OptionalDouble.of(stop));
+        return new Limit(Side.AT_MOST, NONE, NONE, OptionalDouble.of(stop));
     }
 
     public static Limit atMost(double caution, double stop) {
-        return new Limit(Side.AT_MOST, OptionalDouble.of(caution), OptionalDouble.of(stop));
+        return new Limit(Side.AT_MOST, NONE, OptionalDouble.of(caution), OptionalDouble.of(stop));
     }
 
     public static Limit cautionAbove(double caution) {
-        return new Limit(Side.AT_MOST, OptionalDouble.of(caution), OptionalDouble.empty());
+        return new Limit(Side.AT_MOST, NONE, OptionalDouble.of(caution), NONE);
     }
 
     public static Limit atLeast(double stop) {
-        return new Limit(Side.AT_LEAST, OptionalDouble.empty(), OptionalDouble.of(stop));
+        return new Limit(Side.AT_LEAST, NONE, NONE, OptionalDouble.of(stop));
     }
 
     public static Limit atLeast(double caution, double stop) {
-        return new Limit(Side.AT_LEAST, OptionalDouble.of(caution), OptionalDouble.of(stop));
+        return new Limit(Side.AT_LEAST, NONE, OptionalDouble.of(caution), OptionalDouble.of(stop));
     }
 
     public static Limit cautionBelow(double caution) {
-        return new Limit(Side.AT_LEAST, OptionalDouble.of(caution), OptionalDouble.empty());
+        return new Limit(Side.AT_LEAST, NONE, OptionalDouble.of(caution), NONE);
+    }
+
+    /** Where more only is worth a word. */
+    public static Limit noteAbove(double note) {
+        return new Limit(Side.AT_MOST, OptionalDouble.of(note), NONE, NONE);
+    }
+
+    /** Where less only is worth a word. */
+    public static Limit noteBelow(double note) {
+        return new Limit(Side.AT_LEAST, OptionalDouble.of(note), NONE, NONE);
     }
 
     /** The first limit that a growing trouble meets. */
     public double first() {
-        return caution.orElseGet(stop::getAsDouble);
+        return note.orElseGet(() -> caution.orElseGet(stop::getAsDouble));
     }
 
     /** What comes of a figure; at the limit itself it is fine. */
     public Severity of(double figure) {
-        if (stop.isPresent() && side.isBeyond(figure, stop.getAsDouble())) {
+        if (isBeyond(figure, stop)) {
             return Severity.STOP;
         }
-        return caution.isPresent() && side.isBeyond(figure, caution.getAsDouble()) ? Severity.CAUTION : Severity.FINE;
+        if (isBeyond(figure, caution)) {
+            return Severity.CAUTION;
+        }
+        return isBeyond(figure, note) ? Severity.NOTE : Severity.FINE;
+    }
+
+    private boolean isBeyond(double figure, OptionalDouble limit) {
+        return limit.isPresent() && side.isBeyond(figure, limit.getAsDouble());
     }
 
     /** The same where only a share of it may be used, above 0 to 1. */
     public Limit tightened(double share) {
         double factor = side == Side.AT_MOST ? share : 1 / share;
-        return new Limit(side, scaled(caution, factor), scaled(stop, factor));
+        return new Limit(side, scaled(note, factor), scaled(caution, factor), scaled(stop, factor));
     }
 
     /** How much of the first limit a figure uses: 0 for nothing, 1 at the limit, more beyond it, without end. */

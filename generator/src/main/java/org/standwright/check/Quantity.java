@@ -17,6 +17,8 @@ public enum Quantity {
     FORCE,
     /** N/mm². */
     STRESS,
+    /** Load on an area, N/mm². */
+    PRESSURE,
     /** Force along a line, N/mm. */
     LINE_LOAD,
     /** N·mm. */
@@ -48,6 +50,8 @@ public enum Quantity {
             case MASS -> units.mass(value);
             case FORCE -> units.force(value);
             case STRESS -> metric ? figure(value, 2) + " N/mm\u00b2" : figure(value / PSI, 0) + " psi";
+            case PRESSURE ->
+                metric ? figure(value * 1000, 2) + " kN/m\u00b2" : figure(value / PSI * 144, 1) + " lbf/ft\u00b2";
             case LINE_LOAD ->
                 metric ? figure(value, 2) + " N/mm" : figure(value * MM_PER_INCH / N_PER_POUND, 2) + " lbf/in";
             case MOMENT ->

@@ -88,18 +88,19 @@ final class Weighing {
         if (slide.mass() == 0) {
             return;
         }
-        for (var side : List.of("left", "right")) {
-            var label = "slide " + drawer.name() + " " + side;
-            var centre = group(CARCASS).blocks().stream()
-                    .filter(block -> block.label().equals(label))
-                    .findFirst()
-                    .orElseThrow()
-                    .box()
-                    .centre();
-            for (var group : List.of(CARCASS, "drawer " + drawer.name())) {
-                weights.add(new Weight(label, Weight.Kind.HARDWARE, group, slide.mass() * MEMBER, centre));
-            }
-        }
+        var sides = List.of("slide " + drawer.name() + " left", "slide " + drawer.name() + " right");
+        group(CARCASS).blocks().stream()
+                .filter(block -> sides.contains(block.label()))
+                .forEach(block -> {
+                    for (var group : List.of(CARCASS, "drawer " + drawer.name())) {
+                        weights.add(new Weight(
+                                block.label(),
+                                Weight.Kind.HARDWARE,
+                                group,
+                                slide.mass() * MEMBER,
+                                block.box().centre()));
+                    }
+                });
     }
 
     /** A machine below the worktop hangs from it: it counts at the worktop's upper face, which is higher than it is. */

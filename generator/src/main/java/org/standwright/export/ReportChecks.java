@@ -43,6 +43,7 @@ final class ReportChecks {
 
     private static ObjectNode limit(Limit limit) {
         var node = JsonShapes.object().put("side", JsonShapes.word(limit.side()));
+        put("note", limit.note(), node);
         put("caution", limit.caution(), node);
         put("stop", limit.stop(), node);
         return node;

@@ -127,8 +127,7 @@ class StartingFileTest {
 
     @ParameterizedTest
     @CsvSource({"table, 3000, 2000, 2000", "spindle, 50, 100, 1", "worktop, 400, 0, 60"})
-    void readsBackForTheLargestAndTheSmallestMachine(String kind, int size, int height, int mass)
-            throws IOException {
+    void readsBackForTheLargestAndTheSmallestMachine(String kind, int size, int height, int mass) throws IOException {
         Files.writeString(home.resolve("odd.json"), """
                 {
                   "version": 1, "kind": "machine", "name": "Odd one",

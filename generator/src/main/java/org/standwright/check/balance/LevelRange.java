@@ -60,7 +60,7 @@ public final class LevelRange implements Rule {
                         new Gauge(Quantity.LENGTH, range, Limit.cautionBelow(fall + MORE)),
                         words(loaded, stack))
                 .with(new Input("fall", "of the floor over the plan", Quantity.LENGTH, fall))
-                .remedies(shims(loaded, fall + MORE));
+                .remedies(() -> shims(loaded, fall + MORE));
     }
 
     private static String words(LoadedStand loaded, HeightStack stack) {

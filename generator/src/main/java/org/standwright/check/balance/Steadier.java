@@ -61,9 +61,7 @@ record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lo
         var at = new Vec3(
                 carcass.centre().x(), carcass.centre().y(), carcass.min().z());
         var needed = tipping.ballast(ratio, at, isMetric() ? BALLAST_STEP : BALLAST_STEP_INCH);
-        if (needed.isEmpty()
-                || needed.getAsDouble() == 0
-                || needed.getAsDouble() > MOST_BALLAST) {
+        if (needed.isEmpty() || needed.getAsDouble() == 0 || needed.getAsDouble() > MOST_BALLAST) {
             return Optional.empty();
         }
         double kilograms = needed.getAsDouble();

@@ -46,9 +46,9 @@ public final class TipClosed implements Rule {
                                 + when(angle))
                 .with(new Input(
                         "b / h", "way to the edge over height, of the centre of mass", Quantity.RATIO, worst.ratio()));
-        return List.of(finding.remedies(
-                new Steadier(standing, leaning, StrictMath.tan(StrictMath.toRadians(LEAST)), Verdict.Lock.OF_NO_USE)
-                        .against(worst.edge())));
+        return List.of(finding.remedies(() -> new Steadier(
+                        standing, leaning, StrictMath.tan(StrictMath.toRadians(LEAST)), Verdict.Lock.OF_NO_USE)
+                .against(worst.edge())));
     }
 
     private static String when(double angle) {

@@ -59,7 +59,7 @@ record Verdict(RuleText text, String subject, String situation, Standing standin
 
     private Finding judged(Balance worst, Limit limit) {
         return Finding.judged(text, subject, new Gauge(Quantity.RATIO, worst.ratio(), limit), message(worst))
-                .remedies(new Steadier(standing, tipping, limit.first(), lock).against(worst.edge()));
+                .remedies(() -> new Steadier(standing, tipping, limit.first(), lock).against(worst.edge()));
     }
 
     /** Not a stop, but where it would tip without its anchor that is worth a caution. */

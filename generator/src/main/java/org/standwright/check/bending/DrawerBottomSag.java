@@ -70,14 +70,14 @@ public final class DrawerBottomSag implements Rule {
                         new Input("a", "long side", Quantity.LENGTH, plate.longer()),
                         new Input("t", "thickness", Quantity.LENGTH, plate.thickness()),
                         new Input("E", "modulus", Quantity.STRESS, plate.modulus()),
-                        new Input("q", "load on its face", Quantity.STRESS, worst.pressure()),
+                        new Input("q", "load on its face", Quantity.PRESSURE, worst.pressure()),
                         new Input(
                                 "kdef",
                                 "creep",
                                 Quantity.RATIO,
                                 GrainWay.creep(worst.part()).kdef()),
                         new Input("s", "bending stress", Quantity.STRESS, plate.stress(worst.pressure())))
-                .remedies(remedies(bay, loaded));
+                .remedies(() -> remedies(bay, loaded));
     }
 
     private static List<Remedy> remedies(int bay, LoadedStand loaded) {

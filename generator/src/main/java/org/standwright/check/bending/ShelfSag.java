@@ -89,7 +89,7 @@ public final class ShelfSag implements Rule {
                         "Over " + units.length(gap.length()) + " and under " + units.force(span.load()) + " it sags "
                                 + Quantity.SAG.words(span.sag(), units) + " in the course of years.")
                 .with(span.inputs())
-                .remedies(remedies(gap, loaded));
+                .remedies(() -> remedies(gap, loaded));
     }
 
     static Limit limit(double span) {

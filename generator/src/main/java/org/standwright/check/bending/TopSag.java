@@ -91,7 +91,7 @@ public final class TopSag implements Rule {
                                 + worst.gap().words() + " in the course of years, under the machine of "
                                 + units.mass(loaded.design().machine().mass()) + ".")
                 .with(worst.inputs())
-                .remedies(remedies(worst, loaded));
+                .remedies(() -> remedies(worst, loaded));
     }
 
     private static Finding finding(Overhang overhang, LoadedStand loaded) {

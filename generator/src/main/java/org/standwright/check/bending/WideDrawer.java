@@ -3,7 +3,6 @@ package org.standwright.check.bending;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
@@ -12,7 +11,6 @@ import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
-import org.standwright.check.Severity;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.kit.Slide;
@@ -49,30 +47,15 @@ public final class WideDrawer implements Rule {
     private static Finding finding(BayLayout bay, int place, DrawerLayout widest, LoadedStand loaded) {
         var units = loaded.units();
         double width = widest.box().width();
-        var gauge = new Gauge(Quantity.RATIO, ratio(widest), Limit.cautionAbove(WIDEST));
+        var gauge = new Gauge(Quantity.RATIO, ratio(widest), Limit.noteAbove(WIDEST));
         var words = "Its drawers are " + units.length(width) + " wide on "
                 + (widest.slide().isPresent() ? "slides" : "runners") + " of " + units.length(guide(widest)) + ", "
                 + Quantity.RATIO.words(ratio(widest), units) + " times as wide as long.";
-        return advised("bay " + bay.name(), gauge, words)
+        return Finding.judged(TEXT, "bay " + bay.name(), gauge, words)
                 .with(
                         new Input("width", "of the box", Quantity.LENGTH, width),
                         new Input("length", "of its slides or its box", Quantity.LENGTH, guide(widest)))
                 .remedies(List.of(Stiffer.partition(loaded.stand(), place)));
-    }
-
-    /** A wide drawer only wears and binds, so that it is a note (shop practice). */
-    private static Finding advised(String subject, Gauge gauge, String words) {
-        var severity = gauge.severity() == Severity.FINE ? Severity.FINE : Severity.NOTE;
-        return new Finding(
-                severity,
-                TEXT,
-                subject,
-                words,
-                Optional.of(gauge),
-                List.of(),
-                List.of(),
-                Optional.empty(),
-                Optional.empty());
     }
 
     private static double ratio(DrawerLayout drawer) {

@@ -14,24 +14,17 @@ import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
-import org.standwright.check.Weight;
 import org.standwright.part.Grain;
 import org.standwright.part.Part;
 
-/**
- * Parts longer than the saw can cut where no hand-held saw divides sheets, and a part heavier than the load constant of
- * the lifting equation.
- */
+/** Parts longer than the saw can cut where no hand-held saw divides sheets. */
 public final class LargeParts implements Rule {
     private static final RuleText TEXT = new RuleText(
             "large-parts",
-            "Can the largest parts be sawn and lifted?",
+            "Can the saw cut the largest parts?",
             "rough length at most the longest rip, rough width at most the longest crosscut",
             "Parts without grain may be turned. A hand-held saw makes cuts of any length.",
-            "the saw as its owner gives it; NIOSH lifting equation, Pub. 94-110: load constant 23 kg");
-
-    /** kg. */
-    private static final double LOAD_CONSTANT = 23;
+            "the saw as its owner gives it");
 
     @Override
     public RuleText text() {
@@ -47,14 +40,6 @@ public final class LargeParts implements Rule {
             found(stand, LargeParts::crosscut, saw.longestCrosscut(), "crosscut")
                     .ifPresent(findings::add);
         }
-        stand.weights().stream()
-                .filter(weight -> weight.kind() == Weight.Kind.BOARD)
-                .max(Comparator.comparingDouble(Weight::mass))
-                .ifPresent(heaviest -> findings.add(Finding.judged(
-                        TEXT,
-                        heaviest.what(),
-                        new Gauge(Quantity.MASS, heaviest.mass(), Limit.cautionAbove(LOAD_CONSTANT)),
-                        "The heaviest part weighs " + stand.units().mass(heaviest.mass()) + ".")));
         return findings;
     }
 

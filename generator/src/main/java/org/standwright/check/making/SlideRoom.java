@@ -49,7 +49,7 @@ public final class SlideRoom implements Rule {
                 .ifPresent(drawer -> findings.add(advised(
                         drawer,
                         drawer.inside().width(),
-                        Limit.cautionBelow(NARROW),
+                        Limit.noteBelow(NARROW),
                         "The narrowest drawer is "
                                 + units.length(drawer.inside().width()) + " wide inside.")));
         drawers.stream()
@@ -57,7 +57,7 @@ public final class SlideRoom implements Rule {
                 .ifPresent(drawer -> findings.add(advised(
                                 drawer,
                                 drawer.inside().height(),
-                                Limit.cautionBelow(SHALLOW),
+                                Limit.noteBelow(SHALLOW),
                                 "The shallowest drawer holds things of "
                                         + units.length(drawer.inside().height()) + ".")
                         .remedies(FEWER)));
@@ -75,6 +75,6 @@ public final class SlideRoom implements Rule {
     }
 
     private static Finding advised(DrawerLayout drawer, double figure, Limit limit, String message) {
-        return Advised.of(TEXT, "drawer " + drawer.name(), new Gauge(Quantity.LENGTH, figure, limit), message);
+        return Finding.judged(TEXT, "drawer " + drawer.name(), new Gauge(Quantity.LENGTH, figure, limit), message);
     }
 }

@@ -68,7 +68,8 @@ public final class SmallParts implements Rule {
             double size = side.applyAsDouble(placed);
             var words = "The " + which + " part is " + stand.units().length(size) + unit + more + "."
                     + (below > 0 ? " " + way : "");
-            return Advised.of(TEXT, placed.label(), new Gauge(Quantity.LENGTH, size, Limit.cautionBelow(least)), words);
+            return Finding.judged(
+                    TEXT, placed.label(), new Gauge(Quantity.LENGTH, size, Limit.noteBelow(least)), words);
         });
     }
 

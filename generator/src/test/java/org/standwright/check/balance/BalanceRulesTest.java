@@ -232,7 +232,7 @@ class BalanceRulesTest {
 
     @Test
     void offersTheCheapestCureFirst() {
-        var light = new Loads(300, 195, 750, 150);
+        var light = new Loads(200, 195, 750, 150);
         var plinth = loaded(plain(draft -> {
             draft.support = new Support.Plinth(90, 75, 5);
             draft.loads = light;
@@ -252,7 +252,7 @@ class BalanceRulesTest {
 
     @Test
     void theBallastOfACureCuresTheStandThatIsBuiltWithIt() {
-        var before = loaded(plain(draft -> draft.loads = new Loads(300, 195, 750, 150)));
+        var before = loaded(plain(draft -> draft.loads = new Loads(200, 195, 750, 150)));
         var finding = only(new TipOpen(), before);
 
         assertThat(finding.severity()).isEqualTo(Severity.STOP);
