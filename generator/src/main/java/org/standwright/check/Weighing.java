@@ -7,7 +7,9 @@ import org.standwright.assembly.Group;
 import org.standwright.design.Support;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.built.Stand;
+import org.standwright.design.kit.Size3;
 import org.standwright.design.kit.Slide;
+import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
 import org.standwright.solid.AssemblySolids;
 
@@ -16,6 +18,7 @@ final class Weighing {
     /** Of the two members of a slide's side, one moves with the drawer; so each weighs a quarter of the pair. */
     private static final double MEMBER = 0.25;
 
+    private static final double CUBIC_METRES = 1e-9;
     private static final String CARCASS = "carcass";
     private final Stand stand;
     private final List<Weight> weights = new ArrayList<>();
@@ -65,23 +68,27 @@ final class Weighing {
                 : 0;
     }
 
-    /** Its contents in the middle of its usable inside (EN 14749), and its slides where they are closed. */
+    /**
+     * Its contents in the middle of its usable inside (EN 14749), and its slides where they are closed. A front without a
+     * bottom behind it holds nothing.
+     */
     private void drawer(DrawerLayout drawer) {
         var name = "drawer " + drawer.name();
-        var box = group(name).parts().stream()
+        group(name).parts().stream()
                 .filter(part -> part.label().equals(name + " bottom"))
                 .findFirst()
-                .orElseThrow()
-                .box();
-        var inside = drawer.inside();
-        double litres = inside.width() * inside.depth() * inside.height() * 1e-9;
-        weights.add(new Weight(
-                "contents of " + name,
-                Weight.Kind.CONTENTS,
-                name,
-                litres * stand.design().loads().drawers(),
-                new Vec3(box.centre().x(), box.centre().y(), box.max().z() + inside.height() / 2)));
+                .ifPresent(bottom -> weights.add(contents(name, drawer.inside(), bottom.box())));
         drawer.slide().ifPresent(slide -> slides(drawer, slide));
+    }
+
+    private Weight contents(String drawer, Size3 inside, Box3 bottom) {
+        double volume = inside.width() * inside.depth() * inside.height() * CUBIC_METRES;
+        return new Weight(
+                "contents of " + drawer,
+                Weight.Kind.CONTENTS,
+                drawer,
+                volume * stand.design().loads().drawers(),
+                new Vec3(bottom.centre().x(), bottom.centre().y(), bottom.max().z() + inside.height() / 2));
     }
 
     private void slides(DrawerLayout drawer, Slide.Size slide) {

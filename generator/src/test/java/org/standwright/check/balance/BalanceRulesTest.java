@@ -232,7 +232,7 @@ class BalanceRulesTest {
 
     @Test
     void offersTheCheapestCureFirst() {
-        var light = new Loads(200, 195, 750, 150);
+        var light = new Loads(120, 195, 750, 150);
         var plinth = loaded(plain(draft -> {
             draft.support = new Support.Plinth(90, 75, 5);
             draft.loads = light;
