@@ -1,12 +1,12 @@
 package org.standwright.advice;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,11 +26,17 @@ import org.standwright.solid.AssemblySolids;
 /**
  * Tries what rules propose against a stop or a caution: builds the changed stand, weighs it and checks it again. A cure is
  * the first proposal after which the rule has no more to say against the same subject (or, where that is gone, against
- * anything) and after which nothing new stops the stand. What is accepted as it is needs none.
+ * anything), and after which nothing new stops the stand, nor anything more than before. Against a stop two proposals are
+ * tried together where none does alone; where no two do, the first that leaves a caution is better than nothing. What is
+ * accepted as it is needs none.
  */
 public final class Cures {
     /** Changed stands that are built for one stand, the worst findings' first. */
-    static final int MOST_BUILDS = 12;
+    static final int MOST_BUILDS = 20;
+    /** Of the proposals against one finding so many are tried together, the cheapest. */
+    private static final int PAIRED = 4;
+    /** Sums of doubles differ by less. */
+    private static final double SAME = 1 + 1e-9;
 
     private final LoadedStand before;
     private final AssemblySolids solids;
@@ -89,16 +95,32 @@ public final class Cures {
     }
 
     private Optional<Cure> cure(Finding finding) {
-        for (var remedy : finding.remedies()) {
+        var better = new ArrayList<Cure>();
+        for (var remedy : tries(finding)) {
             var cure = remedy.change()
                     .apply(before.design())
                     .flatMap(this::built)
                     .flatMap(after -> cure(finding, remedy, after));
-            if (cure.isPresent()) {
+            if (cure.isPresent() && cure.get().left().isEmpty()) {
                 return cure;
             }
+            cure.ifPresent(better::add);
         }
-        return Optional.empty();
+        return better.stream().findFirst();
+    }
+
+    private static List<Remedy> tries(Finding finding) {
+        var alone = finding.remedies();
+        var tries = new ArrayList<>(alone);
+        if (finding.severity() == Severity.STOP) {
+            int most = Math.min(PAIRED, alone.size());
+            for (int first = 0; first < most; first++) {
+                for (int second = first + 1; second < most; second++) {
+                    tries.add(alone.get(first).and(alone.get(second)));
+                }
+            }
+        }
+        return tries;
     }
 
     /** A changed stand, or nothing where it cannot be built or too many were built already. */
@@ -127,8 +149,11 @@ public final class Cures {
                 .filter(other -> other.subject().equals(finding.subject()))
                 .toList();
         var about = same.isEmpty() ? ofRule : same;
-        return about.stream().noneMatch(Cures::isTrouble) && !isStopped(after)
-                ? Optional.of(new Cure(remedy.words(), worst(about)))
+        var left = about.stream().filter(Cures::isTrouble).min(worstFirst());
+        boolean helps = left.isEmpty()
+                || finding.severity() == Severity.STOP && left.get().severity() == Severity.CAUTION;
+        return helps && !isStopped(after)
+                ? Optional.of(new Cure(remedy.words(), worst(about), left.map(Finding::message)))
                 : Optional.empty();
     }
 
@@ -136,17 +161,22 @@ public final class Cures {
         return findings.stream().flatMap(finding -> finding.gauge().stream()).max(Comparator.comparing(Gauge::used));
     }
 
-    /** Whether some rule stops a changed stand that did not stop the one before. */
+    /** Whether something stops a changed stand that did not stop the one before, or less. */
     private boolean isStopped(LoadedStand after) {
-        return stopped.computeIfAbsent(
-                after.design(),
-                design -> !stops(findings.stream())
-                        .containsAll(stops(rules.stream().flatMap(rule -> Checks.of(rule, after).stream()))));
+        return stopped.computeIfAbsent(after.design(), design -> {
+            var known = stops(findings.stream());
+            return stops(rules.stream().flatMap(rule -> Checks.of(rule, after).stream())).entrySet().stream()
+                    .anyMatch(stop -> stop.getValue() > SAME * known.getOrDefault(stop.getKey(), 0.0));
+        });
     }
 
-    private static Set<String> stops(Stream<Finding> findings) {
+    /** What stops a stand, with the share of its limit that is used. */
+    private static Map<String, Double> stops(Stream<Finding> findings) {
         return findings.filter(Finding::isStop)
-                .map(finding -> finding.rule() + " " + finding.subject())
-                .collect(Collectors.toCollection(TreeSet::new));
+                .collect(Collectors.toMap(
+                        finding -> finding.rule() + " " + finding.subject(),
+                        finding -> finding.gauge().map(Gauge::used).orElse(1.0),
+                        Math::max,
+                        TreeMap::new));
     }
 }

@@ -1,11 +1,35 @@
 package org.standwright.check;
 
 import java.util.Optional;
+import org.standwright.unit.Units;
 
 /**
  * A change that was tried: the stand was built with it and the rule asked again.
  *
  * @param words what is different: 'a second worktop layer'
  * @param after what the rule then measures
+ * @param left what it then still warns of; nothing for a cure of all of it
  */
-public record Cure(String words, Optional<Gauge> after) {}
+public record Cure(String words, Optional<Gauge> after, Optional<String> left) {
+    /** A change after which nothing is left to watch out for. */
+    public static Cure whole(String words, Optional<Gauge> after) {
+        return new Cure(words, after, Optional.empty());
+    }
+
+    /** 'Cure', or 'Better' where something is left to watch out for. */
+    public String title() {
+        return left.isPresent() ? "Better" : "Cure";
+    }
+
+    /** 'Cure: a second worktop layer, then 0.12 mm.' */
+    public String sentence(Units units) {
+        return title() + ": " + outcome(units);
+    }
+
+    /** 'a second worktop layer, then 0.12 mm.'; what is left follows where no figure says it. */
+    public String outcome(Units units) {
+        var figure = after.map(gauge -> ", then " + gauge.figureWords(units)).orElse("");
+        return words + figure + "."
+                + (after.isPresent() ? "" : left.map(rest -> " " + rest).orElse(""));
+    }
+}

@@ -120,12 +120,7 @@ public record Finding(
             gauge.ifPresent(measured ->
                     words.append(" Limit: ").append(measured.limitWords(units)).append('.'));
         }
-        cure.ifPresent(found -> words.append(" Cure: ")
-                .append(found.words())
-                .append(found.after()
-                        .map(after -> " (then " + after.figureWords(units) + ")")
-                        .orElse(""))
-                .append('.'));
+        cure.ifPresent(found -> words.append(' ').append(found.sentence(units)));
         waived.ifPresent(reason -> words.append(" Accepted: ").append(reason));
         return words.toString();
     }

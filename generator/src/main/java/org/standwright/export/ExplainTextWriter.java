@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
@@ -60,13 +61,7 @@ public final class ExplainTextWriter {
         inputs(finding.inputs());
         finding.gauge().ifPresent(this::gauge);
         line("says", finding.message());
-        finding.cure()
-                .ifPresent(cure -> line(
-                        "cure",
-                        cure.words()
-                                + cure.after()
-                                        .map(after -> ": then " + after.figureWords(units) + ", " + UsedBar.of(after))
-                                        .orElse("")));
+        finding.cure().ifPresent(cure -> line(cure.title().toLowerCase(Locale.ROOT), cure.outcome(units)));
         finding.waived().ifPresent(reason -> line("accepted", reason));
     }
 

@@ -66,6 +66,7 @@ final class ReportChecks {
     private static ObjectNode cure(Cure cure) {
         var node = JsonShapes.object().put("words", cure.words());
         cure.after().ifPresent(after -> node.put("figure", after.figure()));
+        cure.left().ifPresent(left -> node.put("left", left));
         return node;
     }
 

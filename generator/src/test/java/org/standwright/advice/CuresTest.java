@@ -28,6 +28,7 @@ import org.standwright.design.Worktop;
 import org.standwright.part.Material;
 import org.standwright.part.SheetGood;
 import org.standwright.solid.AssemblySolids;
+import org.standwright.unit.Units;
 
 /** What is asked is a rule of this test's own: worktops of 36 mm and more are thick enough, those of 60 mm too heavy. */
 class CuresTest {
@@ -62,6 +63,29 @@ class CuresTest {
     void whatDoesNotHelpIsNoCure() {
         assertThat(cures(THIN_SECOND_LAYER)).isEmpty();
         assertThat(cures()).isEmpty();
+    }
+
+    /** Alone neither is 36 mm thick: boards of 20 mm, or a second layer of 12 mm. */
+    @Test
+    void twoProposalsAreTriedTogetherAgainstAStop() {
+        var thin = Stands.plain(draft -> draft.worktop = layers(sheet(draft.worktop, Designs.BOARD_12), 1));
+        var thicker = remedy("boards of 20 mm", top -> sheet(top, Designs.BOARD_18.of(thick(20))));
+
+        assertThat(cures(thin, SECOND_LAYER, thicker)).singleElement().satisfies(cure -> {
+            assertThat(cure.words()).isEqualTo("a second layer, and boards of 20 mm");
+            assertThat(cure.sentence(Units.MM)).isEqualTo("Cure: a second layer, and boards of 20 mm, then 40 mm.");
+        });
+    }
+
+    /** 24 mm are still a caution, but 12 mm are a stop. */
+    @Test
+    void whatLeavesACautionIsBetterThanAStop() {
+        var thin = Stands.plain(draft -> draft.worktop = layers(sheet(draft.worktop, Designs.BOARD_12), 1));
+
+        assertThat(cures(thin, SECOND_LAYER))
+                .singleElement()
+                .satisfies(
+                        cure -> assertThat(cure.sentence(Units.MM)).isEqualTo("Better: a second layer, then 24 mm."));
     }
 
     @Test
@@ -156,7 +180,7 @@ class CuresTest {
         @Override
         public List<Finding> check(LoadedStand stand) {
             asked.add(stand);
-            var gauge = new Gauge(Quantity.LENGTH, thickness(stand), Limit.cautionBelow(36));
+            var gauge = new Gauge(Quantity.LENGTH, thickness(stand), Limit.atLeast(36, 15));
             var subject =
                     "worktop of " + stand.design().worktop().sheet().material().thickness();
             return List.of(Finding.judged(TEXT, subject, gauge, "It is thin.").remedies(remedies));

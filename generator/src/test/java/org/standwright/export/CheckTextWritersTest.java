@@ -24,7 +24,8 @@ class CheckTextWritersTest {
     private static final RuleText LOOK = RuleText.plain("example-look", "Is it blue?", "common practice, no source");
 
     private static final Finding FINE = sag("left", 0.2);
-    private static final Finding WORST = sag("right", 0.61).cured(new Cure("a second layer", Optional.of(gauge(0.1))));
+    private static final Finding WORST =
+            sag("right", 0.61).cured(Cure.whole("a second layer", Optional.of(gauge(0.1))));
     private static final Finding LOOKED =
             Finding.stop(LOOK, "front", "It is red.").waivedFor("Red is what its maker likes best.");
 
@@ -46,7 +47,7 @@ class CheckTextWritersTest {
     void saysLimitCureAndWhyAFindingIsAccepted() throws IOException {
         assertThat(check(LOOKED, WORST, FINE).replaceAll("\\s+", " "))
                 .contains("caution: right: It sags. Limit: at most 0.5 mm, a stop above 1.5 mm."
-                        + " Cure: a second layer (then 0.1 mm).")
+                        + " Cure: a second layer, then 0.1 mm.")
                 .contains("accepted stop: front: It is red. Accepted: Red is what its maker likes best.")
                 .doesNotContain("left: It sags");
     }
@@ -86,7 +87,7 @@ class CheckTextWritersTest {
                   limit      at most 0.02 in, a stop above 0.059 in
                   used       [####################] 1.22
                   says       It sags.
-                  cure       a second layer: then 0.004 in, [####................] 0.20
+                  cure       a second layer, then 0.004 in.
                 """);
     }
 

@@ -23,11 +23,7 @@ public final class FindingWords {
         lines.add(finding.gauge()
                 .map(gauge -> "Limit: " + gauge.limitWords(units) + " (" + finding.source() + ").")
                 .orElse("From: " + finding.source() + "."));
-        finding.cure()
-                .ifPresent(cure -> lines.add("Cure: " + cure.words()
-                        + cure.after()
-                                .map(after -> ", then " + after.figureWords(units))
-                                .orElse("") + "."));
+        finding.cure().ifPresent(cure -> lines.add(cure.sentence(units)));
         finding.waived().ifPresent(reason -> lines.add("Accepted by the maker of this design: " + reason));
         return lines;
     }
