@@ -69,6 +69,7 @@ public final class ReportJsonWriter {
                 .put("version", VERSION)
                 .put("kind", "report")
                 .put("unit", "mm")
+                .put("units", "mm, kg, N, N/mm², N/mm, N·mm, N·mm², kg/m³, degrees")
                 .put("name", stand.design().name());
         report.set("design", ReportDesign.of(stand.design()));
         report.set("built", ReportStand.built(stand));

@@ -17,6 +17,8 @@ final class PlainMessages {
     /** The schema's pattern for names that stand on terminals, paper and files. */
     private static final String PRINTABLE = "^(?=.*\\S)[^\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]*$";
 
+    private static final String REASON = "^(?=(\\s*\\S){10})[^\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]*$";
+
     private static final String COLOUR = "^#[0-9A-Fa-f]{6}$";
 
     private final SchemaPlace schema;
@@ -78,6 +80,12 @@ final class PlainMessages {
                         value,
                         "must be at most " + limit.asText() + " characters long",
                         "Put the rest into a \"note\".");
+            case "minLength" ->
+                problems.value(
+                        at,
+                        value,
+                        "must be at least " + limit.asText() + " characters long",
+                        "Say more, or leave it out.");
             case "pattern" -> addPattern(at, value, limit.asText());
             default -> throw new IllegalStateException("no words for the schema's rule " + message.getType());
         }
@@ -131,6 +139,8 @@ final class PlainMessages {
                     value,
                     "must be # and six hexadecimal digits, two each for red, green and blue",
                     "Write it like #d9b982.");
+        } else if (pattern.equals(REASON)) {
+            problems.value(at, value, "must say in words on one line why", "The packet prints it.");
         } else {
             problems.value(
                     at, value, "must be a plain name", "Use letters, digits, dots and dashes, without any folder.");

@@ -48,13 +48,15 @@ final class CheckSection implements Section {
                     + "what was entered.");
         } else {
             flow.table(
-                    new Table(List.of(Column.words("Weight"), Column.prose("About"), Column.prose("Finding")), rows));
+                    new Table(List.of(Column.words("Severity"), Column.prose("About"), Column.prose("Finding")), rows));
         }
     }
 
     private static List<String> row(Finding finding, Units units) {
         return List.of(
-                FindingWords.weight(finding), finding.subject(), String.join("\n", FindingWords.lines(finding, units)));
+                FindingWords.weight(finding),
+                finding.subject() + "\n" + finding.rule(),
+                String.join("\n", FindingWords.lines(finding, units)));
     }
 
     private static Table shares(List<Finding> measured, Units units) {
@@ -73,7 +75,7 @@ final class CheckSection implements Section {
 
     private static List<String> share(Finding finding, Gauge gauge, Units units) {
         return List.of(
-                finding.text().question(),
+                finding.text().question() + " (" + finding.rule() + ")",
                 finding.subject(),
                 gauge.figureWords(units),
                 gauge.firstLimitWords(units),

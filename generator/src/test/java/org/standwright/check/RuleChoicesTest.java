@@ -26,8 +26,8 @@ class RuleChoicesTest {
     void tellsThatNothingIsCalledSo() {
         assertThat(notes(new RuleChoice("foot-load", Optional.of("caster 75"), 0.5, Optional.empty())))
                 .containsExactly(
-                        "foot-load, caster 75: Nothing that this rule looks at is called 'caster 75'; this choice"
-                                + " changes nothing.");
+                        "foot-load, caster 75: Nothing that this rule looks at is called 'caster 75', so this choice"
+                                + " changes nothing. It looks at 'caster 100'.");
     }
 
     @Test

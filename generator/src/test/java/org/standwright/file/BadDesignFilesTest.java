@@ -68,6 +68,14 @@ class BadDesignFilesTest {
                         "720",
                         "line 8, column 11: field \"plan\" is 720, but must be an object. Put its fields in braces { }."),
                 bad(
+                        "\"saw\": {",
+                        "\"rules\": [{ \"rule\": \"tip-open\", \"waived\": \"ok\" }], \"saw\": {",
+                        "line 30, column 45: field \"rules[0].waived\" is \"ok\", but must be at least 15 characters long. Say more, or leave it out."),
+                bad(
+                        "\"saw\": {",
+                        "\"rules\": [{ \"rule\": \"tip-open\", \"waived\": \"                    \" }], \"saw\": {",
+                        "line 30, column 45: field \"rules[0].waived\" is \"                    \", but must say in words on one line why. The packet prints it."),
+                bad(
                         "[90, \"100 mm\"]",
                         "90",
                         "line 17, column 70: field \"bays[0].contents[0].fronts\" is 90, but must be a list. Put its entries in brackets [ ]."),

@@ -132,7 +132,7 @@ class PacketTest {
     @Test
     void showsHowMuchOfEachLimitIsUsedAndHowTheFiguresWereFound() throws IOException {
         assertThat(oneLine(text(Jobs.packet(Jobs.metric()))))
-                .contains("Does it sag? worktop 0.61 mm at most 0.5 mm 1.22")
+                .contains("Does it sag? (part-sag) worktop 0.61 mm at most 0.5 mm 1.22")
                 .contains("How the figures were found")
                 .contains("part-sag sag = k W: W = 320 N, all that is on it; gives 0.61 mm");
     }

@@ -2,6 +2,7 @@ package org.standwright.check.rules;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.standwright.check.Finding;
 import org.standwright.check.RuleText;
 import org.standwright.design.RuleChoice;
@@ -17,18 +18,18 @@ final class Choices {
         this.choices = choices;
     }
 
-    /** A finding as strict as wanted, and accepted where somebody has to read it. */
+    /** A finding as strict as the strictest choice wants it, and accepted where somebody has to read it. */
     Finding applied(Finding finding) {
-        var chosen = finding;
-        for (var choice : choices) {
-            if (concerns(choice, finding)) {
-                chosen = chosen.tightened(choice.share());
-                if (chosen.isWorthSaying() && choice.waived().isPresent()) {
-                    chosen = chosen.waivedFor(choice.waived().get());
-                }
-            }
-        }
-        return chosen;
+        var about = choices.stream().filter(choice -> concerns(choice, finding)).toList();
+        double share = about.stream().mapToDouble(RuleChoice::share).min().orElse(1);
+        var strict = share < 1 ? finding.tightened(share) : finding;
+        return strict.isWorthSaying()
+                ? about.stream()
+                        .flatMap(choice -> choice.waived().stream())
+                        .findFirst()
+                        .map(strict::waivedFor)
+                        .orElse(strict)
+                : strict;
     }
 
     /** A note for each choice that changes nothing in these findings. */
@@ -43,8 +44,15 @@ final class Choices {
         var about =
                 findings.stream().filter(finding -> concerns(choice, finding)).toList();
         if (choice.about().isPresent() && about.isEmpty()) {
+            var known = findings.stream()
+                    .filter(finding -> finding.rule().equals(choice.rule()))
+                    .map(finding -> "'" + finding.subject() + "'")
+                    .distinct()
+                    .collect(Collectors.joining(", "));
             return Optional.of("Nothing that this rule looks at is called '"
-                    + choice.about().get() + "'; this choice changes nothing.");
+                    + choice.about().get()
+                    + "', so this choice changes nothing. "
+                    + (known.isEmpty() ? "It looks at nothing here." : "It looks at " + known + "."));
         }
         if (choice.waived().isPresent() && about.stream().noneMatch(Finding::isWorthSaying)) {
             return Optional.of("The accepted reason for it is no longer needed: the rule finds nothing wrong.");

@@ -1,5 +1,7 @@
 package org.standwright.design.kit;
 
+import java.util.Locale;
+
 /**
  * One caster.
  *
@@ -26,6 +28,17 @@ public record Caster(
         double rating,
         boolean brake,
         double mass) {
+    public Caster {
+        if (wheel > height) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "The wheel of '%s' is %.1f mm across, but the whole caster is only %.1f mm high. Measure again.",
+                    name,
+                    wheel,
+                    height));
+        }
+    }
+
     /** How far the wheel touches the floor away from the plate's centre, whichever way it has turned, mm. */
     public double trail() {
         return Math.max(0, swivelRadius - wheel / 2);
