@@ -1,33 +1,46 @@
 package org.standwright.check.bending;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.standwright.check.LoadedStand;
 import org.standwright.design.built.MachineLayout;
 import org.standwright.design.kit.Point2;
-import org.standwright.geom.Grid;
 
 /**
- * Where a machine stands on its worktop: on its bolts, or on the corners of its base, and what each of them bears. Its
- * weight is shared as under a rigid base: evenly, and more to the side of its centre of mass.
+ * Where a machine stands on its worktop: on its bolts, or on the corners of its base, and what each of them bears. Its base
+ * is rigid and all feet yield alike: their forces lie on a plane, force = a + b x + c y, that balances the weight and its
+ * moments about both axes (statics; for three feet not in a line there is no other way). A foot that would be lifted bears
+ * nothing, and the others bear all.
  */
 final class MachineFeet {
     private final List<Point2> places;
     private final double weight;
-    private final double off;
+    private final Point2 centre;
 
     /** Those of a stand's machine; none where it hangs below the worktop. */
     static List<Foot> of(LoadedStand loaded) {
         return loaded.stand()
                 .machine()
-                .map(layout -> new MachineFeet(layout, loaded.design().machine().mass()).feet())
+                .map(layout -> new MachineFeet(
+                                layout.bolts().isEmpty() ? corners(layout) : layout.bolts(),
+                                Gravity.newtons(loaded.design().machine().mass()),
+                                new Point2(
+                                        layout.centreOfMass().x(),
+                                        layout.centreOfMass().y()))
+                        .feet())
                 .orElseGet(List::of);
     }
 
-    /** @param mass of the machine, kg */
-    private MachineFeet(MachineLayout machine, double mass) {
-        this.places = machine.bolts().isEmpty() ? corners(machine) : machine.bolts();
-        this.weight = Gravity.newtons(mass);
-        this.off = machine.centreOfMass().x() - middle();
+    /**
+     * @param places of its feet, one or more
+     * @param weight N
+     * @param centre of mass, seen from above
+     */
+    MachineFeet(List<Point2> places, double weight, Point2 centre) {
+        this.places = places;
+        this.weight = weight;
+        this.centre = centre;
     }
 
     /**
@@ -37,9 +50,23 @@ final class MachineFeet {
      */
     record Foot(double x, double y, double force) {}
 
-    private List<Foot> feet() {
-        return places.stream()
-                .map(foot -> new Foot(foot.x(), foot.y(), weight * share(foot)))
+    /** Those that bear. */
+    List<Foot> feet() {
+        var bearing = new ArrayList<>(places);
+        while (true) {
+            var feet = shared(bearing);
+            var lifted = feet.stream().filter(foot -> foot.force() < 0).min(Comparator.comparingDouble(Foot::force));
+            if (lifted.isEmpty()) {
+                return feet;
+            }
+            bearing.remove(feet.indexOf(lifted.get()));
+        }
+    }
+
+    private List<Foot> shared(List<Point2> bearing) {
+        var plane = FootPlane.of(bearing, weight, centre);
+        return bearing.stream()
+                .map(foot -> new Foot(foot.x(), foot.y(), plane.force(foot)))
                 .toList();
     }
 
@@ -50,24 +77,5 @@ final class MachineFeet {
                 new Point2(base.max().x(), base.min().y()),
                 new Point2(base.min().x(), base.max().y()),
                 new Point2(base.max().x(), base.max().y()));
-    }
-
-    private double middle() {
-        return places.stream().mapToDouble(Point2::x).average().orElseThrow();
-    }
-
-    /** Even shares where one foot would be lifted. */
-    private double share(Point2 foot) {
-        double even = 1.0 / places.size();
-        return places.stream().allMatch(any -> levered(any) >= 0) ? levered(foot) : even;
-    }
-
-    private double levered(Point2 foot) {
-        double middle = middle();
-        double spread = places.stream()
-                .mapToDouble(any -> (any.x() - middle) * (any.x() - middle))
-                .sum();
-        double lever = Grid.same(spread, 0) ? 0 : off * (foot.x() - middle) / spread;
-        return 1.0 / places.size() + lever;
     }
 }
