@@ -21,9 +21,9 @@ public final class SideBuckling implements Rule {
             "factor = pi^2 E I / (L^2 N)",
             "Free to turn at top and bottom, held by nothing between them. Each carries its share of everything beside it,"
                     + " by levers.",
-            "Euler; a factor of 3 is our own choice");
+            "Euler; caution below a factor of 3: our own choice");
 
-    private static final Limit LIMIT = Limit.atLeast(3);
+    private static final Limit LIMIT = Limit.cautionBelow(3);
 
     @Override
     public RuleText text() {
