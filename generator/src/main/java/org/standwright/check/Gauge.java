@@ -45,7 +45,8 @@ public record Gauge(Quantity quantity, double figure, Limit limit) {
     /** 'at most 0.5 mm, a stop above 1.5 mm'. */
     public String limitWords(Units units) {
         var first = firstLimitWords(units);
-        return limit.caution().isPresent() && limit.stop().isPresent()
+        return limit.stop().isPresent()
+                        && (limit.note().isPresent() || limit.caution().isPresent())
                 ? first
                         + (limit.side() == Limit.Side.AT_MOST ? ", a stop above " : ", a stop below ")
                         + quantity.words(limit.stop().getAsDouble(), units)

@@ -3,6 +3,7 @@ package org.standwright.check.bending;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
@@ -22,8 +23,8 @@ public final class DrawerBottomSag implements Rule {
             "A plate on its four edges, free to turn in its groove, evenly loaded for years. Up to twice as long as wide it"
                     + " has the smaller modulus of both directions, beyond that it is a strip across its short side. Its"
                     + " edges slide in the groove.",
-            "Lévy's series, as in Roark table 11.4 case 1a; creep EN 1995-1-1 table 3.2, as quoted; caution at L/144 as"
-                    + " for shelves, Architectural Woodwork Standards 2009; stop 2 mm above what is below it, our own choice");
+            "Lévy's series, as in Roark table 11.4 case 1a; creep EN 1995-1-1 table 3.2, as quoted; note at L/144, what is"
+                    + " allowed for shelves, Architectural Woodwork Standards 2009; stop 2 mm above what is below it, our own choice");
 
     /** To leave between a sagging bottom and what is below it, mm; our own choice. */
     private static final double CLEAR = 2;
@@ -52,8 +53,10 @@ public final class DrawerBottomSag implements Rule {
 
     private static Gauge gauge(DrawerBottom bottom) {
         double stop = Math.max(CLEAR, bottom.room() - CLEAR);
-        double caution = Math.min(bottom.plate().shorter() / SPAN_SHARE, stop);
-        return new Gauge(Quantity.SAG, bottom.sag(), Limit.atMost(caution, stop));
+        double note = Math.min(bottom.plate().shorter() / SPAN_SHARE, stop);
+        var limit =
+                new Limit(Limit.Side.AT_MOST, OptionalDouble.of(note), OptionalDouble.empty(), OptionalDouble.of(stop));
+        return new Gauge(Quantity.SAG, bottom.sag(), limit);
     }
 
     private static Finding finding(DrawerBottom worst, int bay, LoadedStand loaded) {

@@ -44,9 +44,9 @@ class DrawerBottomTest {
     }
 
     @Test
-    void passesNarrowDrawersAndCautionsWideOnes() {
+    void passesNarrowDrawersAndNotesWideOnes() {
         assertThat(worst(SAG, drawers(340, BOARD_6)).severity()).isEqualTo(Severity.FINE);
-        assertThat(worst(SAG, drawers(720, BOARD_6)).severity()).isEqualTo(Severity.CAUTION);
+        assertThat(worst(SAG, drawers(720, BOARD_6)).severity()).isEqualTo(Severity.NOTE);
     }
 
     @Test
