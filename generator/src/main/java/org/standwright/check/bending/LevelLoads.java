@@ -2,6 +2,7 @@ package org.standwright.check.bending;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Weight;
@@ -52,13 +53,30 @@ final class LevelLoads {
         return loads;
     }
 
-    /** Fixed under the bottom. */
+    /**
+     * Fixed under the bottom. Right below a partition at an end of the span half of it hangs on either side, as it is not
+     * thin: over each span evenly.
+     */
     private List<SpanLoad> ballast(double x0, double x1) {
         return loaded.weights().stream()
                 .filter(weight -> weight.kind() == Weight.Kind.BALLAST)
-                .filter(weight -> weight.centre().x() > x0 && weight.centre().x() < x1)
-                .map(weight -> SpanLoad.point(weight.centre().x() - x0, Gravity.newtons(weight.mass())))
+                .flatMap(weight -> ballast(weight, x0, x1).stream())
                 .toList();
+    }
+
+    private Optional<SpanLoad> ballast(Weight weight, double x0, double x1) {
+        double x = weight.centre().x();
+        double force = Gravity.newtons(weight.mass());
+        if (x > x0 && x < x1) {
+            return Optional.of(SpanLoad.point(x - x0, force));
+        }
+        boolean beside = uprights.all().stream()
+                .map(PlacedPart::box)
+                .filter(upright -> !Grid.less(x, upright.min().x())
+                        && !Grid.less(upright.max().x(), x))
+                .anyMatch(upright -> Grid.same(upright.max().x(), x0)
+                        || Grid.same(upright.min().x(), x1));
+        return beside ? Optional.of(new SpanLoad(0, x1 - x0, force / 2)) : Optional.empty();
     }
 
     private static boolean inside(PlacedPart upright, double x0, double x1) {

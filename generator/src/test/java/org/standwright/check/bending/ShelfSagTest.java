@@ -23,6 +23,7 @@ import org.standwright.design.Draft;
 import org.standwright.design.Edges;
 import org.standwright.design.Shelves;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Steady;
 import org.standwright.design.Support;
 import org.standwright.design.kit.Edging;
 import org.standwright.part.Board;
@@ -53,6 +54,23 @@ class ShelfSagTest {
         assertThat(severity("shelf 1.1", RULE, shelves(kind, 720, BOARD_18))).isEqualTo(Severity.CAUTION);
         assertThat(severity("shelf 1.1", RULE, shelves(kind, 860, BOARD_18))).isEqualTo(Severity.STOP);
         assertThat(severity("shelf 1.1", RULE, shelves(kind, 600, mdf()))).isEqualTo(Severity.STOP);
+    }
+
+    /** Half of 50 kg evenly over each of two bays of 333 mm: 5 W L³ / (384 E I), any table of beams. */
+    @Test
+    void hangsBallastUnderAPartitionOnBothSidesOfIt() {
+        var light = Stands.plain(draft -> {
+            draft.support = PLINTH;
+            draft.bays = List.of(bay(equal(3)), bay(equal(3)));
+        });
+        var loaded = Draft.of(light, draft -> draft.steady = new Steady(50, false, draft.steady.anchor()));
+        double stiffness = 6500.0 * 554 * 18 * 18 * 18 / 12;
+        double more = 1.8 * 5 * 25 * 9.80665 * Math.pow(333, 3) / (384 * stiffness);
+
+        for (var bottom : List.of("bottom of bay 1", "bottom of bay 2")) {
+            assertThat(figure(about(bottom, RULE, loaded)) - figure(about(bottom, RULE, light)))
+                    .isCloseTo(more, withPercentage(0.1));
+        }
     }
 
     @Test
