@@ -16,7 +16,7 @@ public final class BottomSag implements Rule {
             "sag = sum of W b x (L^2 - b^2 - x^2) / (6 L E I) x (1 + kdef), at its greatest",
             "Lies on the strips along the sides, or on casters or levelers, without being held down; its layers slide on"
                     + " each other. Partitions that are glued or bolted to bottom and sub-top make both bend together, under"
-                    + " all that is on either; screwed into their edges they only press, and the bottom may sag away from them. What the back would take off is left"
+                    + " all that is on either, the top less the widest of what is cut out of it; screwed into their edges they only press, and the bottom may sag away from them. What the back would take off is left"
                     + " out. Full for years.",
             ShelfSag.SOURCE);
 
@@ -40,6 +40,10 @@ public final class BottomSag implements Rule {
                                 + units.force(span.load()) + " it sags " + Quantity.SAG.words(span.sag(), units)
                                 + " in the course of years.")
                 .with(span.inputs())
-                .remedies(List.of(Stiffer.doubledBottom(), Stiffer.housed(), Stiffer.thickerCarcass(loaded.design())));
+                .remedies(List.of(
+                        Stiffer.doubledBottom(),
+                        Stiffer.housed(),
+                        Stiffer.thickerCarcass(loaded.design()),
+                        Stiffer.plinth(loaded.design())));
     }
 }

@@ -40,6 +40,14 @@ final class BottomSpan {
                 : Optional.of(new BottomSpan(loaded).sagging());
     }
 
+    /** Top and bottom under all that is on either, where glued or bolted partitions on a hanging bottom tie them. */
+    static Optional<Sagging> together(LoadedStand loaded) {
+        var span = new BottomSpan(loaded);
+        return !isHeldUnderPartitions(loaded.design().support()) && span.isPartitioned() && span.isTied()
+                ? Optional.of(span.together(span.gap()))
+                : Optional.empty();
+    }
+
     static boolean isHeldUnderPartitions(Support support) {
         return support instanceof Support.Plinth || support instanceof Support.None;
     }
@@ -49,12 +57,16 @@ final class BottomSpan {
         if (!isPartitioned()) {
             return sagging(gap, stiffness(), floor(loaded, gap));
         }
-        var own = floor(withoutTop(), gap);
-        var all = new ArrayList<>(own);
-        all.addAll(onTop(gap));
-        var together = sagging(gap, stiffness() + topStiffness(), all);
-        var alone = sagging(gap, stiffness(), own);
+        var together = together(gap);
+        var alone = sagging(gap, stiffness(), floor(withoutTop(), gap));
         return isTied() || alone.sag() < together.sag() ? together : alone;
+    }
+
+    private Sagging together(Gap gap) {
+        var strip = TopStrip.whole(stand);
+        var loads = new ArrayList<>(floor(withoutTop(), gap));
+        loads.addAll(strip.loads(gap, loaded));
+        return sagging(gap, stiffness() + strip.stiffness(gap), loads);
     }
 
     private boolean isTied() {
@@ -67,11 +79,6 @@ final class BottomSpan {
 
     private List<SpanLoad> floor(LoadedStand from, Gap gap) {
         return new LevelLoads(from).onFloor(bottom, gap.x0(), gap.x1());
-    }
-
-    private double topStiffness() {
-        return top.stiffness(
-                stand.worktop().size().y(), top.subTop().box().size().y());
     }
 
     /** Whether a partition stands between bottom and top. */
@@ -89,17 +96,6 @@ final class BottomSpan {
                                 && !weight.group().equals("worktop")
                                 && !weight.what().equals(top.subTop().label()))
                         .toList());
-    }
-
-    private List<SpanLoad> onTop(Gap gap) {
-        var loads = new ArrayList<SpanLoad>();
-        double own =
-                top.weight(stand.worktop().size().y(), top.subTop().box().size().y());
-        loads.add(new SpanLoad(0, gap.length(), own * gap.length()));
-        MachineFeet.of(loaded).stream()
-                .filter(foot -> gap.holds(foot.x()))
-                .forEach(foot -> loads.add(SpanLoad.point(foot.x() - gap.x0(), foot.force())));
-        return loads;
     }
 
     /** Between the inner edges of the strips, or between the middles of what a doubled bottom stands on. */

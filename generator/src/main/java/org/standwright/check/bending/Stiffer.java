@@ -16,9 +16,12 @@ import org.standwright.design.Worktop;
 import org.standwright.design.built.Stand;
 import org.standwright.geom.Grid;
 import org.standwright.part.SheetGood;
+import org.standwright.unit.Units;
 
 /** Changes that make a stand bend less. Whether one can be built and is enough is found out by trying it. */
 final class Stiffer {
+    private static final double INCH = 25.4;
+
     private Stiffer() {}
 
     static Remedy secondLayer() {
@@ -95,6 +98,22 @@ final class Stiffer {
                             .done())
                     : Optional.empty();
         });
+    }
+
+    /**
+     * A plinth that holds the bottom under its partitions too; its sizes are common practice, no source.
+     *
+     * @param design in whose units its height is written
+     */
+    static Remedy plinth(StandDesign design) {
+        var plinth = design.unit() == Units.MM
+                ? new Support.Plinth(90, 75, 5)
+                : new Support.Plinth(3.5 * INCH, 3 * INCH, 3 * INCH / 16);
+        return new Remedy(
+                "a plinth " + design.unit().length(plinth.height()) + " high instead of casters or levelers",
+                from -> BottomSpan.isHeldUnderPartitions(from.support())
+                        ? Optional.empty()
+                        : Optional.of(Redesign.of(from).support(plinth).done()));
     }
 
     /**

@@ -23,6 +23,17 @@ record Uprights(List<PlacedPart> all) {
                 .toList());
     }
 
+    /** Those that do not sink: sides, and partitions on a bottom that is held below them. */
+    static Uprights held(Stand stand) {
+        var all = of(stand);
+        var onBottom = BottomSpan.isHeldUnderPartitions(stand.design().support())
+                ? all.on(Named.part(stand, "bottom"))
+                : List.<PlacedPart>of();
+        return new Uprights(all.all().stream()
+                .filter(upright -> upright.part().name().equals("side") || onBottom.contains(upright))
+                .toList());
+    }
+
     /** Those that pass a height. */
     List<PlacedPart> at(double z) {
         return all.stream()

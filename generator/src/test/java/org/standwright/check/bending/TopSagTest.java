@@ -18,9 +18,13 @@ import org.junit.jupiter.api.Test;
 import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.check.Stands;
+import org.standwright.design.CarcassPlan;
+import org.standwright.design.Cutout;
 import org.standwright.design.Draft;
+import org.standwright.design.Joint;
 import org.standwright.design.Place;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Support;
 import org.standwright.design.Worktop;
 import org.standwright.design.kit.CentreOfMass;
 import org.standwright.design.kit.Mounting;
@@ -30,6 +34,7 @@ import org.standwright.part.SheetGood;
 
 class TopSagTest {
     private static final TopSag RULE = new TopSag();
+    private static final Support PLINTH = new Support.Plinth(80, 60, 5);
     /** N·mm² of 360 mm of a board of 6500 N/mm². */
     private static final double LAYER = 6500.0 * 360 * 18 * 18 * 18 / 12.0;
 
@@ -147,11 +152,66 @@ class TopSagTest {
     }
 
     @Test
-    void sagsLessOverAPartition() {
-        var one = Stands.plain(draft -> {});
-        var two = Stands.plain(draft -> draft.bays = List.of(bay(equal(3)), bay(equal(3))));
+    void sagsLessOverAPartitionThatIsHeld() {
+        var one = Stands.plain(draft -> draft.support = PLINTH);
+        var two = twoBays(one);
 
         assertThat(figure(about("top", RULE, two))).isLessThan(figure(about("top", RULE, one)) / 2);
+    }
+
+    /** On levelers a partition with screws in its edges only presses on a bottom that hangs free: the top bears by itself. */
+    @Test
+    void bearsAloneOverAPartitionThatSinks() {
+        var screwed = screwed(twoBays(Stands.plain(draft -> {})));
+        var finding = about("top", RULE, screwed);
+
+        assertThat(figure(finding))
+                .isCloseTo(figure(about("top", RULE, Stands.plain(draft -> {}))), withPercentage(1e-6));
+        assertThat(finding.message()).contains("what stands between them is not held from below");
+        assertThat(figure(about("top", RULE, cured("plinth", finding, screwed))))
+                .isLessThan(figure(finding) / 2);
+    }
+
+    @Test
+    void bendsTogetherWithABottomThatItIsTiedTo() {
+        var tied = twoBays(Stands.plain(draft -> {}));
+        var finding = about("top", RULE, tied);
+
+        assertThat(figure(finding)).isCloseTo(figure(about("bottom", new BottomSag(), tied)), withPercentage(1e-6));
+        assertThat(finding.message()).contains("together with the bottom, which hangs free under its partitions");
+    }
+
+    @Test
+    void onlyCautionsOverWhatSinks() {
+        var one = layers(BOARD_12, 1, heavy(150));
+
+        assertThat(severity("top", RULE, one)).isEqualTo(Severity.STOP);
+        assertThat(severity("top", RULE, screwed(twoBays(one)))).isEqualTo(Severity.CAUTION);
+    }
+
+    /** Of 360 mm under the machine 100 and 60 are cut out over the same place: 200 are left of the stiffness, all the load. */
+    @Test
+    void losesTheWidestOfWhatIsCutOut() {
+        var whole = Stands.plain(draft -> {});
+        var holed = Draft.of(
+                whole,
+                draft -> draft.cutouts = List.of(
+                        new Cutout.Rectangular("chips", Cutout.In.WORKTOP, 360, 220, 100, 100, 10),
+                        new Cutout.Round("hose", Cutout.In.WORKTOP, 340, 340, 60)));
+
+        assertThat(figure(about("top", RULE, holed)) / figure(about("top", RULE, whole)))
+                .isCloseTo(360 / 200.0, withPercentage(1e-6));
+    }
+
+    private static StandDesign twoBays(StandDesign from) {
+        return Draft.of(from, draft -> draft.bays = List.of(bay(equal(3)), bay(equal(3))));
+    }
+
+    private static StandDesign screwed(StandDesign from) {
+        return Draft.of(from, draft -> {
+            var now = draft.carcass;
+            draft.carcass = new CarcassPlan(now.sheet(), now.back(), now.housing(), now.fit(), new Joint.Screwed());
+        });
     }
 
     private static Optional<Mounting> bolts() {
