@@ -19,8 +19,8 @@ import org.standwright.design.kit.Bar;
  * Wooden runners: the front screw of each, pushed down by the fullest drawer pulled out as far as it goes.
  *
  * <p>Out by s, a box of length L whose middle lies before the runner's front end tips over that end and is held down at
- * its rear: R = W (1 + (s - L/2) / (L - s)), half of it on each runner. The screws share R/2 as a group does: F1 = R/2 (1/n
- * + xm (xm - x1) / sum((x - xm)²)), x from the front end (own derivation).
+ * its rear: R = W (1 + (s - L/2) / (L - s)), half of it on each runner. The screws share R/2 as a {@link ScrewRow} does, x from the
+ * front end (own derivation).
  */
 public final class RunnerScrews implements Rule {
     private static final RuleText TEXT = new RuleText(
@@ -29,8 +29,8 @@ public final class RunnerScrews implements Rule {
             "F = R/2 (1/n + xm (xm - x1) / sum (x - xm)^2), R = W (1 + (s - L/2) / (L - s))",
             "The drawer hangs on the front ends of its runners when it is out as far as it may travel. A metric screw counts "
                     + "as the thickest numbered one that is not thicker; plywood and bars as wood of specific gravity 0.42. "
-                    + "NDS rates no screw with less than 6 diameters in the wood: with less, its formula is where a "
-                    + "caution begins and its yield load the stop.",
+                    + "The allowable load is where a caution begins, the yield load the stop. NDS rates no screw with less "
+                    + "than 6 diameters in the wood; its formulas are used all the same.",
             "yield modes of NDS 2018 12.3.1, as quoted; own derivation of the force");
 
     @Override
@@ -60,7 +60,7 @@ public final class RunnerScrews implements Rule {
             return Finding.stop(
                     TEXT, subject(drawer), carries + ", which takes two screws: it has " + places.size() + ".");
         }
-        return held(stand, drawer, bar, onRunner * share(places), carries)
+        return held(stand, drawer, bar, onRunner * worst(places), carries)
                 .with(
                         new Input("R/2", "on the front end of one runner", Quantity.FORCE, onRunner),
                         new Input("s", "travel", Quantity.LENGTH, drawer.travel()),
@@ -95,7 +95,7 @@ public final class RunnerScrews implements Rule {
                 bar.width(),
                 upright.get().value(),
                 runner.get().value());
-        var limit = ScrewLimits.lateral(screw.get(), joint, into, LoadDuration.PERMANENT);
+        var limit = ScrewLimits.lateral(joint, LoadDuration.PERMANENT);
         var unrated = ScrewLimits.isRated(screw.get(), into)
                 ? ""
                 : " Less than " + units.length(screw.get().leastPenetration()) + " is not rated.";
@@ -117,15 +117,12 @@ public final class RunnerScrews implements Rule {
     private static List<Double> places(LoadedStand stand, DrawerLayout drawer) {
         return Stream.of("left", "right")
                 .map(side -> Bores.along(stand.stand(), subject(drawer) + " " + side + " runner", "runner screw"))
-                .max(Comparator.comparingDouble(RunnerScrews::share))
+                .max(Comparator.comparingDouble(RunnerScrews::worst))
                 .orElseThrow();
     }
 
-    /** What the front screw of a group carries of a load at x = 0; all of it where there is but one. */
-    static double share(List<Double> places) {
-        double middle = places.stream().mapToDouble(x -> x).average().orElse(0);
-        double spread =
-                places.stream().mapToDouble(x -> (x - middle) * (x - middle)).sum();
-        return spread == 0 ? 1 : 1.0 / places.size() + middle * (middle - places.get(0)) / spread;
+    /** What the most loaded screw carries of a load on the runner's front end. */
+    private static double worst(List<Double> places) {
+        return new ScrewRow(places).worst(0);
     }
 }

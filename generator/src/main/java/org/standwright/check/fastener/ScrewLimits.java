@@ -1,12 +1,13 @@
 package org.standwright.check.fastener;
 
+import java.util.OptionalDouble;
 import org.standwright.check.Limit;
 import org.standwright.geom.Grid;
 
 /**
- * How much of a screw may be asked, N. With the least penetration of the NDS in the wood: its allowable load. With less, which
- * panels seldom leave, the NDS rates nothing: its formula is then where a caution begins, and what the formula has before
- * its safety is the stop.
+ * How much of a screw may be asked, N. A caution begins at its allowable load, and the stop is what the formula has before
+ * its safety: how dense the wood really is nobody knows. With less than the least penetration, which panels seldom leave,
+ * the NDS rates nothing, and its formulas are used all the same.
  */
 final class ScrewLimits {
     private ScrewLimits() {}
@@ -14,19 +15,21 @@ final class ScrewLimits {
     /** @param thread within the wood that holds it, mm */
     static Limit withdrawal(NumberedScrew screw, SpecificGravity wood, double thread, LoadDuration duration) {
         var withdrawal = new Withdrawal(screw, wood.value());
-        double allowable = withdrawal.perMm() * thread * duration.factor();
-        return isRated(screw, thread)
-                ? Limit.atMost(allowable)
-                : Limit.atMost(allowable, withdrawal.ultimatePerMm() * thread);
+        return Limit.atMost(withdrawal.perMm() * thread * duration.factor(), withdrawal.ultimatePerMm() * thread);
+    }
+
+    static Limit lateral(SingleShear joint, LoadDuration duration) {
+        var modes = new YieldModes(joint);
+        return Limit.atMost(modes.allowable() * duration.factor(), modes.yieldLoad());
+    }
+
+    /** The same where a rating of somebody else's stands behind it: a note where a caution would be, a caution for the stop. */
+    static Limit noted(SingleShear joint, LoadDuration duration) {
+        var limit = lateral(joint, duration);
+        return new Limit(limit.side(), limit.caution(), limit.stop(), OptionalDouble.empty());
     }
 
     /** @param penetration into the wood that holds it, mm */
-    static Limit lateral(NumberedScrew screw, SingleShear joint, double penetration, LoadDuration duration) {
-        var modes = new YieldModes(joint);
-        double allowable = modes.allowable() * duration.factor();
-        return isRated(screw, penetration) ? Limit.atMost(allowable) : Limit.atMost(allowable, modes.yieldLoad());
-    }
-
     static boolean isRated(NumberedScrew screw, double penetration) {
         return !Grid.less(penetration, screw.leastPenetration());
     }

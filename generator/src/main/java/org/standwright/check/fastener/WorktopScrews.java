@@ -22,18 +22,19 @@ import org.standwright.part.Hole;
 
 /**
  * The screws that hold the worktop down, from inside through the sub-top. Two things draw on them: someone who lifts the
- * full stand by one edge of its worktop, on half of the screws; and the work at the machine, which tips the worktop over
+ * full stand by one edge of its worktop, half of its weight on half of the screws while its far feet stand; and the work at the machine, which tips the worktop over
  * one edge on the row of screws at the other, the machine's own weight left out.
  */
 public final class WorktopScrews implements Rule {
     private static final RuleText TEXT = new RuleText(
             "top-screws",
             "Do its screws hold the worktop?",
-            "lifting F = W / (n/2); working F = P (h + t) / (d r)",
+            "lifting F = (W/2) / (n/2); working F = P (h + t) / (d r)",
             "Withdrawal only: for flat heads pulled through the sub-top there is no source, so they are not rated. A metric "
                     + "screw counts as the thickest numbered one that is not thicker; plywood as wood of specific gravity "
-                    + "0.42; loads of ten minutes.",
-            "withdrawal of NDS 2018 Eq. 12.2-2; own derivation of the forces");
+                    + "0.42, which is low for most furniture plywood: above the allowable load that is a caution, above the "
+                    + "ultimate load a stop; loads of ten minutes.",
+            "withdrawal of NDS 2018 Eq. 12.2-2; ultimate load of the Wood Handbook chapter 8, as quoted; own derivation of the forces");
 
     private static final String SUBJECT = "worktop";
     private static final String HOLE = "worktop screw";
@@ -59,7 +60,7 @@ public final class WorktopScrews implements Rule {
             return Finding.stop(
                     TEXT, SUBJECT, places.isEmpty() ? "No screw holds it down." : "One screw alone holds it down.");
         }
-        double lifting = Masses.force(hanging(stand)) / (places.size() / 2.0);
+        double lifting = Masses.force(hanging(stand)) / 2 / (places.size() / 2.0);
         double working = working(stand, places);
         var units = stand.units();
         var words = lifting >= working

@@ -1,9 +1,7 @@
 package org.standwright.check.fastener;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.standwright.check.Asked;
@@ -45,14 +43,6 @@ class RunnerScrewsTest {
     @Test
     void asksNothingOfSlides() {
         assertThat(Asked.of(RULE, Stands.plain(draft -> {}))).isEmpty();
-    }
-
-    /** Two screws at 70 and 430 mm: the front one carries 430/360 of a load at the end, by moments about the other. */
-    @Test
-    void loadsTheFrontScrewByTheLever() {
-        assertThat(RunnerScrews.share(List.of(70.0, 430.0))).isCloseTo(430 / 360.0, within(1e-12));
-        assertThat(RunnerScrews.share(List.of(70.0, 250.0, 430.0)))
-                .isCloseTo(1 / 3.0 + 250.0 * 180 / (2 * 180 * 180), within(1e-12));
     }
 
     private static StandDesign filled(double density) {
