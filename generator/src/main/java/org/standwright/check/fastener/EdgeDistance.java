@@ -21,18 +21,21 @@ import org.standwright.part.Part;
 
 /**
  * A screw sits at least three of its diameters from the edges of a panel, or the wood splits; the worst of a stand. Screws
- * into the middle of another panel's edge have no choice and are left out; bolts in clearance holes split nothing.
+ * into the middle of another panel's edge and those of butt hinges have no choice and are left out; bolts in clearance
+ * holes split nothing.
  */
 public final class EdgeDistance implements Rule {
     private static final RuleText TEXT = new RuleText(
             "edge-distance",
             "Are screws far enough from the edges?",
             "distance of the hole's centre, at least 3 d",
-            "Screws into the middle of another panel's edge, and bolts in clearance holes, are left out.",
+            "Left out are screws into the middle of another panel's edge, screws of butt hinges, whose place the hinge gives, "
+                    + "and bolts in clearance holes.",
             "common practice, no source");
 
     private static final double DIAMETERS = 3;
-    private static final List<String> INTO_EDGES = List.of("joint screw", "joint screw pilot", "plinth screw");
+    private static final List<String> WITHOUT_CHOICE =
+            List.of("joint screw", "joint screw pilot", "plinth screw", "hinge pilot");
 
     /** Of a front, whose holes are wider than its screws so that it can be set. */
     private static final String OVERSIZE = "front screw, oversize";
@@ -62,7 +65,7 @@ public final class EdgeDistance implements Rule {
     private static Stream<Place> places(LoadedStand stand, PlacedPart placed) {
         var part = placed.part();
         return part.features().stream()
-                .filter(feature -> !INTO_EDGES.contains(feature.purpose()))
+                .filter(feature -> !WITHOUT_CHOICE.contains(feature.purpose()))
                 .flatMap(feature -> place(stand, placed.label(), part, feature).stream());
     }
 

@@ -36,6 +36,16 @@ class EdgeDistanceTest {
     }
 
     @Test
+    void leavesAHingesScrewsWhereTheHingeHasThem() {
+        var hinged = Altered.part(
+                Stands.plain(draft -> {}),
+                "left side",
+                part -> part.with(Hole.blind(Face.BENCH, 300, 8, 2.5, 10, "hinge pilot")));
+
+        assertThat(Asked.of(RULE, hinged)).singleElement().asString().startsWith("FINE drawer 1.1 left side");
+    }
+
+    @Test
     void warnsOfAScrewInAnEdgeNearItsEnd() {
         var near = Altered.part(
                 Stands.plain(draft -> {}),
