@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
+import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
@@ -25,11 +26,15 @@ public final class HingePull implements Rule {
             "Do the hinges' screws hold the door?",
             "F = W (w/2) / (s n)",
             "The top hinge alone is pulled. A metric screw counts as the thickest numbered one that is not thicker; plywood "
-                    + "as wood of specific gravity 0.42. NDS rates no screw with less than 6 diameters in the wood: with "
-                    + "less, its formula is where a caution begins and the Wood Handbook's ultimate load the stop.",
+                    + "as wood of specific gravity 0.42. The allowable load is where a caution begins, the Wood Handbook's "
+                    + "ultimate load the stop. NDS rates no screw with less than 6 diameters in the wood; its formula is used "
+                    + "all the same. Screws in a door's edge are rated nowhere: above 20 N on each, our own choice, they are "
+                    + "noted.",
             "withdrawal of NDS 2018 Eq. 12.2-2; Wood Handbook chapter 8, as quoted");
 
     private static final int PLATE_SCREWS = 2;
+    /** Worth a word on a screw in a door's edge, N; our own choice. */
+    private static final double IN_AN_EDGE = 20;
 
     @Override
     public RuleText text() {
@@ -69,10 +74,12 @@ public final class HingePull implements Rule {
                         new Input("s", "from the lowest hinge to the highest", Quantity.LENGTH, spacing),
                         new Input("n", "screws of a hinge in the upright", Quantity.COUNT, screws(door))));
         if (door.hinge() instanceof Hinge.Butt butt) {
-            findings.add(Finding.note(
+            double force = pull / butt.screws();
+            findings.add(Finding.judged(
                     TEXT,
                     subject,
-                    "The top hinge draws with " + stand.units().force(pull / butt.screws())
+                    new Gauge(Quantity.FORCE, force, Limit.noteAbove(IN_AN_EDGE)),
+                    "The top hinge draws with " + stand.units().force(force)
                             + " on each of its screws in the door's edge, where screws are not rated."));
         }
         return findings;

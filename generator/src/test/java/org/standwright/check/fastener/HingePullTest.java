@@ -39,15 +39,26 @@ class HingePullTest {
     }
 
     @Test
-    void saysThatScrewsInADoorsEdgeAreNotRated() {
+    void rebukesNoLightDoorForScrewsInItsEdge() {
         var butt = Mixed.stand(Mount.INSET, Designs.bay(butt()), Designs.bay(Designs.equal(3)));
 
         assertThat(Asked.of(RULE, butt))
                 .containsExactly(
                         "FINE door 1.1: The door draws with 3.4 N on each screw of its top hinge in the "
                                 + "upright, 14.5 mm deep in its face. Less than 21 mm of thread is not rated.",
-                        "NOTE door 1.1: The top hinge draws with 3.4 N on each of its screws in the door's "
+                        "FINE door 1.1: The top hinge draws with 3.4 N on each of its screws in the door's "
                                 + "edge, where screws are not rated.");
+    }
+
+    @Test
+    void saysOfAHeavyDoorThatScrewsInItsEdgeAreNotRated() {
+        var butt = Mixed.stand(Mount.INSET, Designs.bay(butt()), Designs.bay(Designs.equal(3)));
+
+        assertThat(Asked.of(RULE, Draft.of(butt, draft -> draft.front(lead()))))
+                .last()
+                .asString()
+                .startsWith("NOTE door 1.1: The top hinge draws with ")
+                .endsWith(" on each of its screws in the door's edge, where screws are not rated.");
     }
 
     @Test
