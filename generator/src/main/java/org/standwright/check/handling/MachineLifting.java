@@ -1,12 +1,13 @@
 package org.standwright.check.handling;
 
 import java.util.List;
-import java.util.Locale;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
+import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.design.Support;
+import org.standwright.unit.Units;
 
 /**
  * Lifting the machine onto the stand by the NIOSH equation: lifting index = mass / RWL, at most 1. From a bench or cart
@@ -18,13 +19,19 @@ public final class MachineLifting implements Rule {
             "machine-lifting",
             "Can one person lift the machine onto the stand?",
             Lift.FORMULA,
-            "From a bench or cart 750 mm high, hands 400 mm in front of the ankles, no turn, a rare lift with a good grip.",
+            "From a bench or cart 750 mm high, one person's hands 400 mm in front of the ankles; two stand at its ends, hands "
+                    + "300 mm in front of them, half each; no turn, a rare lift with a good grip.",
             Lift.SOURCE);
 
     /** mm. */
-    static final double REACH = 400;
+    private static final double REACH = 400;
+    /** Of two persons who stand at its ends, as they lift the stand, mm. */
+    private static final double REACH_OF_TWO = StandLifting.BY_HAND.reach();
     /** Bench or cart that the machine is lifted from, mm. */
-    static final double FROM = 750;
+    private static final double FROM = 750;
+
+    /** What is printed as more than 1, with two decimals. */
+    private static final double PRINTED_ABOVE_ONE = 1.005;
 
     @Override
     public RuleText text() {
@@ -37,13 +44,15 @@ public final class MachineLifting implements Rule {
         double mass = loaded.design().machine().mass();
         double worktop = loaded.stand().worktop().max().z();
         var lift = new Lift(REACH, worktop, Math.abs(worktop - FROM));
-        return List.of(lift.judged(TEXT, name, words(loaded, lift), mass, 1, loaded.units())
-                .orElseGet(() -> Finding.caution(
+        return lift.limit(loaded.units()) == 0
+                ? List.of(Finding.caution(
                         TEXT,
                         name,
                         "Nobody should lift anything to the worktop at "
                                 + loaded.units().length(worktop) + ", above the reach of the lifting equation. Use a "
-                                + "hoist" + locked(loaded))));
+                                + "hoist" + locked(loaded)))
+                : lift.judged(TEXT, name, words(loaded, lift), mass, 1, loaded.units()).stream()
+                        .toList();
     }
 
     private static String words(LoadedStand loaded, Lift lift) {
@@ -53,14 +62,17 @@ public final class MachineLifting implements Rule {
         return "It weighs " + units.mass(mass) + ". From a bench or cart " + units.length(FROM)
                 + " high to the worktop at " + units.length(lift.height()) + ", hands " + units.length(REACH)
                 + " in front of the ankles, one person should lift " + units.mass(limit)
-                + " at most: a lifting index of " + String.format(Locale.ROOT, "%.1f", mass / limit) + "."
-                + (mass > limit ? " " + who(mass, limit) + locked(loaded) : "");
+                + " at most: a lifting index of " + Quantity.RATIO.words(mass / limit, units) + "."
+                + (mass > limit ? " " + byTwo(lift, mass, units) + locked(loaded) : "");
     }
 
-    private static String who(double mass, double limit) {
-        return mass > 2 * limit
-                ? "Use a hoist: that is too much even for each of two persons"
-                : "Lift it with two persons or a hoist";
+    /** Two lift it where the index, as precise as it is printed, is not above 1. */
+    private static String byTwo(Lift byOne, double mass, Units units) {
+        double limit = new Lift(REACH_OF_TWO, byOne.height(), byOne.travel()).limit(units);
+        double index = mass / 2 / limit;
+        return "Two at its ends should lift " + units.mass(2 * limit) + ", an index of "
+                + Quantity.RATIO.words(index, units) + " for each: "
+                + (index < PRINTED_ABOVE_ONE ? "lift it with two persons or a hoist" : "use a hoist");
     }
 
     private static String locked(LoadedStand loaded) {

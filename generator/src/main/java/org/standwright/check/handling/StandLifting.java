@@ -14,13 +14,15 @@ public final class StandLifting implements Rule {
             "Can two persons lift the empty stand?",
             Lift.FORMULA,
             "Two persons, half each. Gripped 300 mm above the floor, lifted to hand height at 750 mm, hands 300 mm in"
-                    + " front of the ankles, no turn, a good grip. Without machine and contents, drawers in.",
+                    + " front of the ankles, no turn, a good grip. Without machine and contents, drawers taken out.",
             Lift.SOURCE);
 
     /** Common practice, no source. */
     static final Lift BY_HAND = new Lift(300, 300, 450);
 
     private static final int PERSONS = 2;
+    /** As many as find room around it; common practice, no source. */
+    private static final int MOST_PERSONS = 4;
 
     @Override
     public RuleText text() {
@@ -32,17 +34,25 @@ public final class StandLifting implements Rule {
         if (stand.design().support() instanceof Support.Casters) {
             return List.of();
         }
-        double mass = new EmptyStand(stand).mass();
+        double mass = new EmptyStand(stand).withoutDrawers();
         return BY_HAND.judged(TEXT, "empty stand", words(stand, mass), mass, PERSONS, stand.units()).stream()
                 .toList();
     }
 
     private static String words(LoadedStand stand, double mass) {
         var units = stand.units();
-        int persons = BY_HAND.persons(mass, units);
-        return "Empty and without its machine it weighs " + units.mass(mass) + ", with its drawers taken out "
-                + units.mass(new EmptyStand(stand).withoutDrawers()) + ". One person should lift "
-                + units.mass(BY_HAND.limit(units)) + " from the floor: it takes "
-                + (persons <= 1 ? "one person." : persons + " persons, or skids or a dolly under it.");
+        return "Empty and without its machine it weighs " + units.mass(new EmptyStand(stand).mass())
+                + ", with its drawers taken out " + units.mass(mass) + ". One person should lift "
+                + units.mass(BY_HAND.limit(units)) + " from the floor: " + who(BY_HAND.persons(mass, units));
+    }
+
+    private static String who(int persons) {
+        if (persons > MOST_PERSONS) {
+            return "use skids, a dolly or a hoist, drawers and worktop off.";
+        }
+        return persons <= 1
+                ? "it takes one person."
+                : "it takes " + persons + " persons, drawers out"
+                        + (persons > PERSONS ? ", or skids or a dolly under it." : ".");
     }
 }
