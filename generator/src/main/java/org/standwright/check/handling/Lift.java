@@ -24,8 +24,7 @@ record Lift(double reach, double height, double travel) {
 
     /** What one person should lift so at most, kg; 0 out of reach. */
     double limit(Units units) {
-        var form = units == Units.MM ? LiftingEquation.METRIC : LiftingEquation.US;
-        return form.limitInKilograms(reach, height, travel);
+        return LiftingEquation.of(units).limitInKilograms(reach, height, travel);
     }
 
     /** A judged lifting index for each of so many persons, or nothing out of reach. */

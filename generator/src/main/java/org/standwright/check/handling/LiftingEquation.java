@@ -1,6 +1,7 @@
 package org.standwright.check.handling;
 
 import org.standwright.unit.Measure;
+import org.standwright.unit.Units;
 
 /**
  * Revised NIOSH lifting equation (Pub. 94-110, rev. 2021): the mass that nearly all healthy workers may lift in a given
@@ -45,6 +46,11 @@ enum LiftingEquation {
         this.highest = highest;
         this.perHeight = perHeight;
         this.perTravel = perTravel;
+    }
+
+    /** The form whose units a maker reads. */
+    static LiftingEquation of(Units units) {
+        return units == Units.MM ? METRIC : US;
     }
 
     /**

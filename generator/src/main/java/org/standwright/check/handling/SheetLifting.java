@@ -1,6 +1,8 @@
 package org.standwright.check.handling;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
@@ -12,16 +14,14 @@ import org.standwright.check.RuleText;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Units;
 
-/** Boards heavier than the load constant of the lifting equation are for two people even in the best posture. */
+/** Sheets heavier than the load constant of the lifting equation are for two people even in the best posture. */
 public final class SheetLifting implements Rule {
     private static final RuleText TEXT = new RuleText(
             "sheet-lifting",
             "Can one person lift a whole sheet?",
-            "m = l w t d, at most the equation's load constant",
+            "m = l w t d, at most the equation's load constant, 23 kg, in inches and pounds 51 lb",
             "The best posture: hands close to the body at knuckle height. A sheet is never lifted like that.",
             Lift.SOURCE);
-
-    private static final Limit LOAD_CONSTANT = Limit.cautionAbove(LiftingEquation.METRIC.most());
 
     @Override
     public RuleText text() {
@@ -30,28 +30,45 @@ public final class SheetLifting implements Rule {
 
     @Override
     public List<Finding> check(LoadedStand loaded) {
-        return loaded.design().sheets().stream()
-                .map(sheet -> finding(sheet, loaded.units()))
+        var heaviestFirst = loaded.design().sheets().stream()
+                .sorted(Comparator.comparingDouble(SheetGood::mass).reversed())
                 .toList();
+        return heaviestFirst.isEmpty() ? List.of() : List.of(found(heaviestFirst, loaded.units()));
     }
 
-    private static Finding finding(SheetGood sheet, Units units) {
-        var gauge = new Gauge(Quantity.MASS, sheet.mass(), LOAD_CONSTANT);
-        var who = gauge.used() > 1 ? ": two people, or have it broken down where you buy it." : ".";
+    private static Finding found(List<SheetGood> heaviestFirst, Units units) {
+        var heaviest = heaviestFirst.get(0);
+        var limit = Limit.noteAbove(LiftingEquation.of(units).most());
         return Finding.judged(
-                        TEXT, sheet.material().name(), gauge, "A whole sheet weighs " + units.mass(sheet.mass()) + who)
+                        TEXT,
+                        heaviest.material().name(),
+                        new Gauge(Quantity.MASS, heaviest.mass(), limit),
+                        words(heaviestFirst, limit, units))
                 .with(
-                        new Input("l", "length", Quantity.LENGTH, sheet.length()),
-                        new Input("w", "width", Quantity.LENGTH, sheet.width()),
+                        new Input("l", "length", Quantity.LENGTH, heaviest.length()),
+                        new Input("w", "width", Quantity.LENGTH, heaviest.width()),
                         new Input(
                                 "t",
                                 "thickness",
                                 Quantity.LENGTH,
-                                sheet.material().thickness()),
+                                heaviest.material().thickness()),
                         new Input(
                                 "d",
                                 "density",
                                 Quantity.DENSITY,
-                                sheet.material().density()));
+                                heaviest.material().density()));
+    }
+
+    private static String words(List<SheetGood> heaviestFirst, Limit limit, Units units) {
+        var heaviest = "A whole sheet weighs " + units.mass(heaviestFirst.get(0).mass());
+        if (heaviestFirst.get(0).mass() <= limit.first()) {
+            return heaviest + ".";
+        }
+        var others = heaviestFirst.stream()
+                .skip(1)
+                .filter(sheet -> sheet.mass() > limit.first())
+                .map(sheet -> ", one of " + sheet.material().name() + " " + units.mass(sheet.mass()))
+                .collect(Collectors.joining());
+        return heaviest + others + ": two people, or have it broken down where you buy it.";
     }
 }
