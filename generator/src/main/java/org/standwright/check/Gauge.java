@@ -42,15 +42,19 @@ public record Gauge(Quantity quantity, double figure, Limit limit) {
         return new Gauge(quantity, figure, limit.tightened(share));
     }
 
-    /** 'at most 0.5 mm, a stop above 1.5 mm'. */
+    /** 'at most 0.5 mm, a stop above 1.5 mm', or 'at most 37 N, a caution above 90 N'. */
     public String limitWords(Units units) {
         var first = firstLimitWords(units);
-        return limit.stop().isPresent()
-                        && (limit.note().isPresent() || limit.caution().isPresent())
-                ? first
-                        + (limit.side() == Limit.Side.AT_MOST ? ", a stop above " : ", a stop below ")
-                        + quantity.words(limit.stop().getAsDouble(), units)
+        if (limit.stop().isPresent() && limit.first() != limit.stop().getAsDouble()) {
+            return first + beyond(", a stop", limit.stop().getAsDouble(), units);
+        }
+        return limit.note().isPresent() && limit.caution().isPresent()
+                ? first + beyond(", a caution", limit.caution().getAsDouble(), units)
                 : first;
+    }
+
+    private String beyond(String what, double value, Units units) {
+        return what + (limit.side() == Limit.Side.AT_MOST ? " above " : " below ") + quantity.words(value, units);
     }
 
     /** 'at most 0.5 mm': where a growing trouble is first met. */

@@ -38,6 +38,7 @@ import org.standwright.check.fastener.EdgeScrews;
 import org.standwright.check.fastener.HingePull;
 import org.standwright.check.fastener.RunnerScrews;
 import org.standwright.check.fastener.SlideLoad;
+import org.standwright.check.fastener.SlideScrews;
 import org.standwright.check.fastener.WorktopScrews;
 import org.standwright.check.handling.Doorway;
 import org.standwright.check.handling.ElbowHeight;
@@ -99,6 +100,7 @@ public final class Checks {
             new Racking(),
             new WideDrawer(),
             new SlideLoad(),
+            new SlideScrews(),
             new RunnerScrews(),
             new HingePull(),
             new WorktopScrews(),

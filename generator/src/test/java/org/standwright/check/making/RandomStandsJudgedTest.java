@@ -15,6 +15,7 @@ import org.standwright.check.fastener.EdgeScrews;
 import org.standwright.check.fastener.HingePull;
 import org.standwright.check.fastener.RunnerScrews;
 import org.standwright.check.fastener.SlideLoad;
+import org.standwright.check.fastener.SlideScrews;
 import org.standwright.check.fastener.WorktopScrews;
 import org.standwright.design.stand.StandBuilder;
 
@@ -33,6 +34,7 @@ class RandomStandsJudgedTest {
             new EdgeScrews(),
             new EdgeDistance(),
             new SlideLoad(),
+            new SlideScrews(),
             new RunnerScrews(),
             new HingePull(),
             new WorktopScrews());
