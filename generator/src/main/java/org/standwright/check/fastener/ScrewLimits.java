@@ -1,6 +1,5 @@
 package org.standwright.check.fastener;
 
-import java.util.OptionalDouble;
 import org.standwright.check.Limit;
 import org.standwright.geom.Grid;
 
@@ -23,10 +22,9 @@ final class ScrewLimits {
         return Limit.atMost(modes.allowable() * duration.factor(), modes.yieldLoad());
     }
 
-    /** The same where a rating of somebody else's stands behind it: a note where a caution would be, a caution for the stop. */
+    /** The same where a rating of somebody else's stands behind it: no more than a note. */
     static Limit noted(SingleShear joint, LoadDuration duration) {
-        var limit = lateral(joint, duration);
-        return new Limit(limit.side(), limit.caution(), limit.stop(), OptionalDouble.empty());
+        return Limit.noteAbove(new YieldModes(joint).allowable() * duration.factor());
     }
 
     /** @param penetration into the wood that holds it, mm */

@@ -34,8 +34,8 @@ public final class SlideScrews implements Rule {
             "Half of the drawer hangs on each slide. The metal counts as a second piece of the same wood, as thick as the "
                     + "screw is deep in the first. A metric screw counts as the thickest numbered one that is not "
                     + "thicker; plywood as wood of specific gravity 0.42. NDS rates no screw with less than 6 diameters in "
-                    + "the wood; its allowable load is where a note begins here, its yield load, before all safety, where "
-                    + "a caution does: the maker of the slides tested them on screws of his own.",
+                    + "the wood; beyond its allowable load there is no more than a note here: the maker of the slides rates "
+                    + "them on screws of his own.",
             "yield modes of NDS 2018 12.3.1, as quoted; own derivation of the force");
 
     @Override

@@ -42,7 +42,7 @@ class SlideScrewsTest {
     void warnsOfADrawerOfCoins() {
         assertThat(Asked.of(RULE, filled(2000)))
                 .containsExactly(
-                        "CAUTION drawer 1.2: Full and open as far as it goes, it puts 307.2 N on one of the 2 screws that "
+                        "NOTE drawer 1.2: Full and open as far as it goes, it puts 307.2 N on one of the 2 screws that "
                                 + "hold its slide to the drawer 1.2 left side, 8.8 mm deep.");
     }
 
