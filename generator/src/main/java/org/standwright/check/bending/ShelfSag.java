@@ -97,8 +97,11 @@ public final class ShelfSag implements Rule {
     }
 
     private static List<Remedy> remedies(Gap gap, LoadedStand loaded) {
-        var remedies = new ArrayList<>(Stiffer.partitions(loaded.stand(), gap));
-        remedies.add(Stiffer.thickerCarcass(loaded.design()));
+        var partitions = Stiffer.partitions(loaded.stand(), gap);
+        var thicker = Stiffer.thickerCarcass(loaded.design());
+        var remedies = new ArrayList<>(partitions);
+        remedies.add(thicker);
+        partitions.forEach(partition -> remedies.add(Stiffer.both(thicker, partition)));
         return remedies;
     }
 }

@@ -116,9 +116,16 @@ final class Stiffer {
                         : Optional.of(Redesign.of(from).support(plinth).done()));
     }
 
+    /** Two changes at once; nothing where one of them does not apply. */
+    static Remedy both(Remedy one, Remedy other) {
+        return new Remedy(
+                one.words() + ", and " + other.words(),
+                from -> one.change().apply(from).flatMap(other.change()));
+    }
+
     /**
      * A bay of the carcass in two halves with the same contents, a partition between them. The other bays keep their
-     * widths.
+     * widths, the halves share what they leave.
      *
      * @param bay its place in the built stand, from the left, from 0
      */
@@ -142,14 +149,13 @@ final class Stiffer {
     private static StandDesign split(StandDesign from, Stand stand, int bay) {
         int last = from.bays().size() - 1;
         boolean mirrored = from.layout() == Layout.MIRRORED;
-        double panel = from.carcass().sheet().material().thickness();
         var bays = new ArrayList<Bay>();
         for (int i = 0; i <= last; i++) {
             int built = mirrored ? last - i : i;
             double width = stand.bays().get(built).opening().width();
             var contents = from.bays().get(i).contents();
             if (built == bay) {
-                var half = new Bay(OptionalDouble.of((width - panel) / 2), contents);
+                var half = new Bay(OptionalDouble.empty(), contents);
                 bays.addAll(List.of(half, half));
             } else {
                 bays.add(new Bay(OptionalDouble.of(width), contents));

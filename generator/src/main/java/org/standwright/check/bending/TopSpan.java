@@ -60,20 +60,21 @@ record TopSpan(Sagging sagging, Kind kind) {
         return sagging.gap().words() + kind.words;
     }
 
-    /** Cheapest first. */
+    /** Cheapest first, two at once last. */
     List<Remedy> remedies(LoadedStand loaded) {
         var design = loaded.design();
+        var layer = Stiffer.secondLayer();
+        var under = isLocal() ? Stiffer.partitions(loaded.stand(), sagging.gap()) : List.of(Stiffer.housed());
         var remedies = new ArrayList<Remedy>();
-        remedies.add(Stiffer.secondLayer());
-        if (isLocal()) {
-            remedies.addAll(Stiffer.partitions(loaded.stand(), sagging.gap()));
-        } else {
-            remedies.add(Stiffer.housed());
-        }
+        remedies.add(layer);
+        remedies.addAll(under);
         remedies.add(Stiffer.thickerWorktop(design));
         remedies.add(Stiffer.thickerCarcass(design));
+        under.forEach(other -> remedies.add(Stiffer.both(layer, other)));
         if (!isLocal()) {
             remedies.add(Stiffer.plinth(design));
+            remedies.add(Stiffer.both(layer, Stiffer.plinth(design)));
+            remedies.add(Stiffer.both(Stiffer.thickerWorktop(design), Stiffer.plinth(design)));
         }
         return remedies;
     }

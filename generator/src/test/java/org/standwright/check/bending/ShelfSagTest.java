@@ -73,6 +73,20 @@ class ShelfSagTest {
         }
     }
 
+    /** Halves of 403 mm of MDF under 46 kg sag 2.1 mm, more than 403 / 240; boards of 21 mm (18 / 21)³ of it. */
+    @Test
+    void offersTwoChangesAtOnceWhereOneIsNotEnough() {
+        var wide = shelves(Shelves.Kind.FIXED, 860, mdf());
+        var finding = about("shelf 1.1", RULE, wide);
+
+        assertThat(finding.remedies()).hasSize(3);
+        assertThat(severity("shelf 1.1", RULE, cured("two halves", finding, wide)))
+                .isEqualTo(Severity.CAUTION);
+        assertThat(severity("shelf 1.1", RULE, cured("thick", finding, wide))).isEqualTo(Severity.STOP);
+        assertThat(severity("shelf 1.1", RULE, cured("thick, and bay 1", finding, wide)))
+                .isEqualTo(Severity.FINE);
+    }
+
     @Test
     void offersNarrowerBaysAndThickerBoards() {
         var wide = shelves(Shelves.Kind.FIXED, 600, mdf());

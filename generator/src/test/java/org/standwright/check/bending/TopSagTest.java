@@ -78,7 +78,8 @@ class TopSagTest {
                         "a second worktop layer",
                         "bay 1 in two halves with a partition",
                         "the worktop of board 18",
-                        "the carcass of the same board 21 mm thick");
+                        "the carcass of the same board 21 mm thick",
+                        "a second worktop layer, and bay 1 in two halves with a partition");
         for (var remedy : finding.remedies()) {
             assertThat(figure(about("top", RULE, cured(remedy.words(), finding, weak))))
                     .as(remedy.words())
