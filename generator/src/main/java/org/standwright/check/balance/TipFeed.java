@@ -9,7 +9,8 @@ import org.standwright.check.RuleText;
 import org.standwright.check.balance.statics.Force;
 import org.standwright.check.balance.statics.Moments;
 import org.standwright.check.balance.statics.TippingEdge;
-import org.standwright.design.built.MachineLayout;
+import org.standwright.design.StandDesign;
+import org.standwright.design.built.Stand;
 import org.standwright.design.kit.Side;
 import org.standwright.design.kit.WorkingForce;
 import org.standwright.geom.Vec2;
@@ -17,7 +18,7 @@ import org.standwright.geom.Vec3;
 
 /**
  * The force of work at the machine, along and against its feed as it stands turned; without a feed, to and from the
- * operator.
+ * operator. A machine that hangs in the worktop or is the worktop itself has its underside at the worktop's upper face.
  */
 public final class TipFeed implements Rule {
     private static final RuleText TEXT = new RuleText(
@@ -35,18 +36,18 @@ public final class TipFeed implements Rule {
 
     @Override
     public List<Finding> check(LoadedStand loaded) {
-        return loaded.stand().machine().stream()
-                .flatMap(machine ->
-                        loaded.design().machine().workingForce().stream().map(force -> finding(loaded, machine, force)))
+        return loaded.design().machine().workingForce().stream()
+                .map(force -> finding(loaded, force))
                 .toList();
     }
 
-    private static Finding finding(LoadedStand loaded, MachineLayout machine, WorkingForce force) {
+    private static Finding finding(LoadedStand loaded, WorkingForce force) {
         var standing = new Standing(loaded);
-        var base = machine.base();
-        double height = base.min().z() + force.height();
-        var at = new Vec3(base.centre().x(), base.centre().y(), height);
-        var way = way(machine.infeed().orElse(machine.operator()));
+        double height = underside(loaded.stand()) + force.height();
+        // the moment of a level force does not ask where on the worktop it acts
+        var middle = loaded.stand().worktop().centre();
+        var at = new Vec3(middle.x(), middle.y(), height);
+        var way = way(infeed(loaded.design()));
         var fed = standing.closed().with(edge -> bothWays(force.force(), way, at, edge));
         return new Verdict(
                         TEXT,
@@ -56,6 +57,22 @@ public final class TipFeed implements Rule {
                         standing,
                         fed)
                 .within(Verdict.IN_USE);
+    }
+
+    /** Height of the underside of the machine's base, mm. */
+    private static double underside(Stand stand) {
+        return stand.machine()
+                .map(machine -> machine.base().min().z())
+                .orElseGet(() -> stand.worktop().max().z());
+    }
+
+    /** The stand's side at which boards go in, or the person works. */
+    private static Side infeed(StandDesign design) {
+        var machine = design.machine();
+        return machine.feed()
+                .infeed()
+                .orElse(machine.operator())
+                .turned(design.place().turn());
     }
 
     private static List<Moments> bothWays(double force, Vec2 way, Vec3 at, TippingEdge edge) {

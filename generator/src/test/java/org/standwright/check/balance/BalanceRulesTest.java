@@ -8,6 +8,7 @@ import static org.standwright.check.Stands.plain;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.standwright.check.Finding;
@@ -20,6 +21,7 @@ import org.standwright.design.Designs;
 import org.standwright.design.Draft;
 import org.standwright.design.Loads;
 import org.standwright.design.Place;
+import org.standwright.design.Plan;
 import org.standwright.design.Site;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Steady;
@@ -28,6 +30,7 @@ import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Caster;
 import org.standwright.design.kit.CentreOfMass;
 import org.standwright.design.kit.Feed;
+import org.standwright.design.kit.Reference;
 import org.standwright.design.kit.WorkingForce;
 import org.standwright.design.support.Castered;
 import org.standwright.geom.Vec3;
@@ -115,6 +118,32 @@ class BalanceRulesTest {
         assertThat(figure(only(new TipFeed(), weighing(turned, 100, new Vec3(360, 280, 500)))))
                 .isEqualTo(100 * G * 230 / (100 * 900), within(1e-9));
         assertThat(new TipFeed().check(loaded(plain(draft -> {})))).isEmpty();
+    }
+
+    /** 100 N at 10 mm above the worktop, whose upper face is the working height, 900 mm. */
+    @Test
+    void feedsAMachineThatHangsInTheWorktopFromItsUpperFace() {
+        var design = plain(draft -> {
+            draft.machine = Draft.OfMachine.of(draft.machine, machine -> {
+                machine.reference = Reference.fixed(Reference.Kind.WORKTOP, 0);
+                machine.feed = Feed.RIGHT_TO_LEFT;
+                machine.mounting = Optional.empty();
+                machine.workingForce = Optional.of(new WorkingForce(100, 10));
+            });
+            draft.plan = new Plan(OptionalDouble.of(720), OptionalDouble.of(560));
+            draft.place = new Place(
+                    0,
+                    new Place.Margins(
+                            OptionalDouble.empty(),
+                            OptionalDouble.empty(),
+                            OptionalDouble.empty(),
+                            OptionalDouble.empty()),
+                    Optional.empty());
+        });
+        var hung = weighing(design, 100, new Vec3(360, 280, 500));
+
+        assertThat(hung.stand().machine()).isEmpty();
+        assertThat(figure(only(new TipFeed(), hung))).isEqualTo(100 * G * 320 / (100 * 910), within(1e-9));
     }
 
     @Test
