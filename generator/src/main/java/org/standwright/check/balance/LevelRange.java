@@ -1,7 +1,9 @@
 package org.standwright.check.balance;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
@@ -15,8 +17,8 @@ import org.standwright.check.RuleText;
 import org.standwright.design.Place;
 import org.standwright.design.Redesign;
 import org.standwright.design.StandDesign;
+import org.standwright.design.Support;
 import org.standwright.design.WorkingHeight;
-import org.standwright.design.built.HeightStack;
 import org.standwright.design.kit.Range;
 
 /**
@@ -27,8 +29,8 @@ public final class LevelRange implements Rule {
     private static final RuleText TEXT = new RuleText(
             "level-range",
             "Can it be levelled on this floor?",
-            "highest - lowest >= fall + 5 mm",
-            "The fall was measured over the stand's plan.",
+            "range of levelers + range of shims >= fall + 5 mm",
+            "The fall was measured over the stand's plan. A machine's own table that moves levels nothing.",
             "common practice, no source");
 
     /** mm. */
@@ -42,9 +44,7 @@ public final class LevelRange implements Rule {
     @Override
     public List<Finding> check(LoadedStand loaded) {
         double fall = fall(loaded.design());
-        var stack = loaded.stand().stack();
-        return List.of(
-                fall > 0 ? judged(loaded, stack, fall) : Finding.note(TEXT, "height stack", words(loaded, stack)));
+        return List.of(fall > 0 ? judged(loaded, fall) : Finding.note(TEXT, "height stack", words(loaded)));
     }
 
     private static double fall(StandDesign design) {
@@ -52,24 +52,45 @@ public final class LevelRange implements Rule {
         return design.workingHeight() instanceof WorkingHeight.Beside beside ? Math.max(site, beside.fall()) : site;
     }
 
-    private static Finding judged(LoadedStand loaded, HeightStack stack, double fall) {
-        double range = stack.highest() - stack.lowest();
+    private static Finding judged(LoadedStand loaded, double fall) {
+        double range = levelling(loaded.design()).values().stream()
+                .mapToDouble(each -> each.most() - each.least())
+                .sum();
         return Finding.judged(
                         TEXT,
                         "height stack",
                         new Gauge(Quantity.LENGTH, range, Limit.cautionBelow(fall + MORE)),
-                        words(loaded, stack))
+                        words(loaded))
                 .with(new Input("fall", "of the floor over the plan", Quantity.LENGTH, fall))
                 .remedies(() -> shims(loaded, fall + MORE));
     }
 
-    private static String words(LoadedStand loaded, HeightStack stack) {
+    /** What can level it, from the floor up, each with the heights that it can be set to. */
+    private static Map<String, Range> levelling(StandDesign design) {
+        var ranges = new LinkedHashMap<String, Range>();
+        if (design.support() instanceof Support.Levelers levelers) {
+            ranges.put("levelers", levelers.leveler().height());
+        }
+        design.place().shims().ifPresent(shims -> ranges.put("shims", shims));
+        return ranges;
+    }
+
+    private static String words(LoadedStand loaded) {
         var units = loaded.units();
-        return stack.terms().stream().anyMatch(HeightStack.Term::isAdjustable)
-                ? "The working height can be set from " + units.length(stack.lowest()) + " to "
-                        + units.length(stack.highest()) + "."
-                : "Nothing in the height stack can be adjusted: on a floor that falls, shim under the machine, or use "
-                        + "levelers, where it has to be level with its neighbours.";
+        var levelling = levelling(loaded.design());
+        if (levelling.isEmpty()) {
+            return "Nothing in the height stack levels it: on a floor that falls, shim under the machine, or use "
+                    + "levelers, where it has to be level with its neighbours.";
+        }
+        double height = loaded.stand().stack().workingHeight();
+        double less = 0;
+        double more = 0;
+        for (var range : levelling.values()) {
+            less += range.usual() - range.least();
+            more += range.most() - range.usual();
+        }
+        return "Its " + String.join(" and ", levelling.keySet()) + " set the working height from "
+                + units.length(height - less) + " to " + units.length(height + more) + ".";
     }
 
     /** Under a machine that stands on the worktop. */

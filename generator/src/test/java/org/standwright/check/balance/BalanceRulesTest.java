@@ -288,6 +288,26 @@ class BalanceRulesTest {
         assertThat(finding.remedies().get(0).words()).contains("kg of ballast");
         assertThat(worst(new TipOpen(), cured(finding, before, 0))).isEqualTo(Severity.FINE);
     }
+    /** Levelers from 25 to 60 mm; the table's 200 mm of travel level nothing. */
+    @Test
+    void aTableThatMovesLevelsNothing() {
+        var moving = new Reference(Reference.Kind.MOVABLE_TABLE, 300, OptionalDouble.of(200), OptionalDouble.of(400));
+        Consumer<Draft> high = draft -> {
+            draft.machine = Draft.OfMachine.of(draft.machine, machine -> machine.reference = moving);
+            draft.workingHeight = new WorkingHeight.Given(1100);
+            draft.site = new Site(2, 10, 20, Optional.empty(), Optional.empty());
+        };
+        var finding = only(new LevelRange(), loaded(plain(high)));
+
+        assertThat(figure(finding)).isEqualTo(35, within(1e-9));
+        assertThat(finding.message()).contains("levelers set the working height from 1085 mm to 1120 mm");
+        assertThat(only(
+                                new LevelRange(),
+                                loaded(plain(high.andThen(draft -> draft.support = new Support.Plinth(90, 0, 5)))))
+                        .message())
+                .contains("Nothing in the height stack levels it");
+    }
+
 
     @Test
     void aWiderBaseNeverTipsSooner() {
