@@ -15,7 +15,7 @@ public final class MachineCentre implements Rule {
             "machine-centre",
             "Is the machine's centre of mass known?",
             "",
-            "Over the middle of its base, in two thirds of its height.",
+            "Both its place in the plan and its height: over the middle of its base, in two thirds of its height.",
             "common practice, no source");
 
     @Override
@@ -35,8 +35,10 @@ public final class MachineCentre implements Rule {
         return Finding.caution(
                 TEXT,
                 loaded.design().machine().name(),
-                "Its centre of mass is not given. Assumed: over the middle of its base, "
-                        + loaded.units().length(machine.centreOfMass().z()) + " above the floor. Find it by lifting "
+                "Its centre of mass is not given. Assumed are its place in the plan, the middle of its base, and its "
+                        + "height, "
+                        + loaded.units().length(machine.centreOfMass().z())
+                        + " above the floor: a motor or table at one side moves it there. Find both by lifting "
                         + "the machine in a sling, or from its maker, before you trust what is said about tipping.");
     }
 }

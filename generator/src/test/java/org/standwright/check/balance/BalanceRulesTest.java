@@ -313,6 +313,7 @@ class BalanceRulesTest {
     void aWiderBaseNeverTipsSooner() {
         var toes = plain(draft -> draft.support = new Support.Plinth(90, 75, 5));
         var flush = plain(draft -> draft.support = new Support.Plinth(90, 0, 5));
+            assertThat(finding.message()).contains("Assumed are its place in the plan", "and its height");
         var swivels = plain(draft -> draft.support = Castered.with(Castered.SWIVEL));
         var fixed = plain(draft -> draft.support = Castered.with(unswivelled(Castered.SWIVEL)));
 
