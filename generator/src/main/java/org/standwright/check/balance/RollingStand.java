@@ -11,8 +11,8 @@ import org.standwright.design.column.Running;
 import org.standwright.design.kit.Caster;
 
 /**
- * A stand on casters: the two at the operator's side lock wheel and swivel, drawers stay shut while it rolls. Portable
- * bases must be locked in use (29 CFR 1910.212(b) and its interpretations).
+ * A stand on casters: the two at the operator's side lock wheel and swivel, some swivel, drawers stay shut while it
+ * rolls. Portable bases must be locked in use (29 CFR 1910.212(b) and its interpretations).
  */
 public final class RollingStand implements Rule {
     private static final RuleText TEXT =
@@ -41,9 +41,38 @@ public final class RollingStand implements Rule {
                     "Nothing holds a closed drawer: drawers come open when the stand is moved. Use slides "
                             + "with a closed detent, or latches."));
         }
-        findings.add(Finding.caution(
-                TEXT, "casters", "Feed work only with all casters locked or the stand lifted off them."));
+        if (isFixed(casters.caster())
+                && casters.others().map(RollingStand::isFixed).orElse(true)) {
+            findings.add(Finding.caution(
+                    TEXT, "casters", "All four casters are fixed: it cannot be steered. Let two of them swivel."));
+        }
+        findings.add(atWork(casters));
         return findings;
+    }
+
+    private static boolean isFixed(Caster caster) {
+        return caster.swivelRadius() == 0;
+    }
+
+    /** What to do before work is fed; no more than a reminder where what locks is there. */
+    private static Finding atWork(Support.Casters casters) {
+        boolean othersLock =
+                casters.others().map(Caster::brake).orElse(casters.caster().brake());
+        if (!casters.caster().brake()) {
+            return Finding.caution(
+                    TEXT,
+                    "casters",
+                    "Feed work only with "
+                            + (othersLock ? "the two casters at the operator's side" : "all four casters")
+                            + " wedged, or the stand lifted off them.");
+        }
+        return Finding.note(
+                TEXT,
+                "casters",
+                othersLock
+                        ? "Feed work only with all four casters locked, or the stand lifted off them."
+                        : "Feed work only with the two casters at the operator's side locked; wedge or lift the others, "
+                                + "which have no brake.");
     }
 
     private static String unlocked(Support.Casters casters) {
