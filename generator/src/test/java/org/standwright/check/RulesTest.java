@@ -11,7 +11,6 @@ import static org.standwright.design.Designs.bay;
 import static org.standwright.design.Designs.equal;
 import static org.standwright.design.Designs.slide;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -29,7 +28,6 @@ import org.standwright.design.kit.Machine;
 import org.standwright.design.kit.Size2;
 import org.standwright.design.kit.Slide;
 import org.standwright.design.support.Castered;
-import org.standwright.geom.Vec3;
 import org.standwright.part.Material;
 import org.standwright.part.Nominal;
 import org.standwright.part.SheetGood;
@@ -187,10 +185,11 @@ class RulesTest {
     }
 
     /** The same stand with ballast that makes it so heavy. */
+    /** All of it over the middle of its carcass. */
     private static LoadedStand weighing(LoadedStand stand, double mass) {
-        var weights = new ArrayList<>(stand.weights());
-        weights.add(new Weight("ballast", Weight.Kind.BALLAST, "carcass", mass - stand.mass(), Vec3.ZERO));
-        return new LoadedStand(stand.stand(), weights);
+        var middle = stand.stand().carcass().centre();
+        return new LoadedStand(
+                stand.stand(), List.of(new Weight("all of it", Weight.Kind.BALLAST, "carcass", mass, middle)));
     }
 
     private static Finding footLoad(LoadedStand stand) {

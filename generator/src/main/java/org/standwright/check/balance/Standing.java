@@ -1,6 +1,7 @@
 package org.standwright.check.balance;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,6 +78,28 @@ final class Standing {
         });
         choices.add(List.of(bodies(others, opening -> !opening.drawer())));
         return TippingCase.standing(polygon, choices);
+    }
+
+    /** Everything in it, closed. */
+    List<Body> fullClosed() {
+        return bodies(opening -> false).full().sure();
+    }
+
+    /** Everything in it, its drawers open; of those of a bay one only, where a lock lets no more open. */
+    List<Body> fullDrawersOpen() {
+        var open = columns().values().stream()
+                .flatMap(column -> isInterlocked() ? column.stream().max(byShift()).stream() : column.stream())
+                .toList();
+        return bodies(open::contains).full().sure();
+    }
+
+    /** By how much an open drawer shifts the centre of mass. */
+    private Comparator<Opening> byShift() {
+        return Comparator.comparingDouble(drawer -> -drawer.travel().y()
+                * loaded.weights().stream()
+                        .filter(weight -> weight.group().equals(drawer.group()))
+                        .mapToDouble(Weight::mass)
+                        .sum());
     }
 
     /** The same stand with other contents in its drawers, and nothing else in it. */

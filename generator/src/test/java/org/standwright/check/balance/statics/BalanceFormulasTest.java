@@ -103,6 +103,16 @@ class BalanceFormulasTest {
                 .isEqualTo(Math.tan(Math.toRadians(22.6199)) / Math.tan(Math.toRadians(2)), within(1e-3));
     }
 
+    /** A quarter each under the middle; a lever to either side gives the four shares, which make up everything. */
+    @Test
+    void fourFeetShareALoadByItsLevers() {
+        var feet = FourFeet.of(List.of(new Vec2(0, 0), new Vec2(600, 0), new Vec2(600, 400), new Vec2(0, 400)));
+
+        assertThat(feet.most(new Vec2(300, 200))).isEqualTo(0.25, within(1e-12));
+        assertThat(feet.most(new Vec2(400, 150))).isEqualTo(400.0 / 600 * 250 / 400, within(1e-12));
+        assertThat(feet.most(new Vec2(700, 200))).isEqualTo(0.5, within(1e-12));
+    }
+
     /** r = 50, h = 10: sqrt(2 x 50 x 10 - 100) / 40 = 0.75 of the load on the axle. */
     @Test
     void aWheelIsPushedOverAThresholdLowerThanItsAxle() {
