@@ -10,10 +10,12 @@ import org.standwright.check.RuleText;
 import org.standwright.check.balance.statics.Balance;
 import org.standwright.check.balance.statics.TippingCase;
 import org.standwright.design.Steady;
+import org.standwright.design.Support;
 
 /**
  * What a rule says about one way in which a stand may tip: what holds it over what tips it. A stand that is anchored
- * does not tip as long as its anchor holds; what that has to bear is said then.
+ * does not tip as long as its anchor holds; what that has to bear is said then. On casters it is anchored only now and
+ * then, which stays worth a caution.
  *
  * @param situation in words, as a message begins: 'With all drawers open'
  */
@@ -62,12 +64,13 @@ record Verdict(RuleText text, String subject, String situation, Standing standin
                 .remedies(() -> new Steadier(standing, tipping, limit.first(), lock).against(worst.edge()));
     }
 
-    /** Not a stop, but where it would tip without its anchor that is worth a caution. */
+    /** Not a stop, but where it would tip without its anchor, or rolls without it, that is worth a caution. */
     private Finding anchored(Balance worst) {
+        boolean rolls = standing.loaded().design().support() instanceof Support.Casters;
         var pull = new AnchorPull(standing, tipping).words(ANCHORED);
-        return worst.ratio() < 1
-                ? Finding.caution(text, subject, message(worst) + " " + pull)
-                : Finding.note(text, subject, message(worst) + " " + pull);
+        var words = sentence(worst) + ": " + pull
+                + (rolls ? ", while it is fixed; released, it is judged as it stands." : ".");
+        return rolls || worst.ratio() < 1 ? Finding.caution(text, subject, words) : Finding.note(text, subject, words);
     }
 
     private boolean isAnchored() {
@@ -75,10 +78,11 @@ record Verdict(RuleText text, String subject, String situation, Standing standin
     }
 
     private String message(Balance worst) {
-        if (worst.moments().overturning() == 0) {
-            return situation + ", nothing tips it.";
-        }
+        return worst.moments().overturning() == 0 ? situation + ", nothing tips it." : sentence(worst) + ".";
+    }
+
+    private String sentence(Balance worst) {
         return situation + ", what holds it is " + String.format(Locale.ROOT, "%.2f", worst.ratio())
-                + " times what tips it over its " + EdgeSide.word(worst.edge()) + " edge.";
+                + " times what tips it over its " + EdgeSide.word(worst.edge()) + " edge";
     }
 }

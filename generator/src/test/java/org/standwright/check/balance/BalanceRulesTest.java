@@ -168,7 +168,32 @@ class BalanceRulesTest {
         assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
         assertThat(finding.message())
                 .contains(
-                        anchored.units().force(pull), "top of the carcass", "never to drywall alone", "maker's figure");
+                        anchored.units().force(pull), "top of the carcass", "never in drywall alone", "maker's figure")
+                .doesNotContain(". ");
+    }
+
+    /** 40 kg lean 20 mm inside the left levelers: what 1.5 asks is missing, over half of 720 mm. */
+    @Test
+    void anAnchorAtTheWallHoldsASideWithHalfTheWidth() {
+        var design = plain(draft -> draft.steady = Steady.BY_ITSELF.anchored(Steady.Anchor.WALL));
+        var finding = only(new TipPush(), weighing(design, 40, new Vec3(60, 280, 500)));
+        double pull = (1.5 * 150 * 900 - 40 * G * 20) / 360;
+
+        assertThat(finding.message())
+                .contains("left edge", loaded(design).units().force(pull), "at a lever of half its width");
+    }
+
+    @Test
+    void whatRollsIsAnchoredOnlyWhileItIsFixed() {
+        var stand = loaded(plain(draft -> {
+            draft.support = Designs.CASTERS;
+            draft.steady = Steady.BY_ITSELF.anchored(Steady.Anchor.WALL);
+        }));
+
+        assertThat(only(new TipOpen(), stand)).satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+            assertThat(finding.message()).endsWith("while it is fixed; released, it is judged as it stands.");
+        });
     }
 
     @Test
