@@ -1,8 +1,10 @@
 package org.standwright.check.balance;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.Limit;
 import org.standwright.check.LoadedStand;
@@ -13,15 +15,20 @@ import org.standwright.check.balance.statics.SupportPolygon;
 import org.standwright.check.balance.statics.Threshold;
 import org.standwright.check.balance.statics.TippingCase;
 import org.standwright.design.Support;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Vec2;
+import org.standwright.unit.Units;
 
-/** A stand on casters is pushed over a threshold at its working height: it climbs, or tips over its leading wheels. */
+/**
+ * A stand on casters is pushed over a threshold at its working height: it climbs, or tips over its leading wheels. Who
+ * pushes lower, down to the carcass's bottom, is told how low; an anchor holds nothing that rolls.
+ */
 public final class TipThreshold implements Rule {
     private static final RuleText TEXT = new RuleText(
             "tip-threshold",
             "Does it tip when it is pushed over a threshold?",
             "ratio = b / (k (H - r)), k = sqrt(2 r h - h^2) / (r - h)",
-            "Pushed slowly at the working height; the push shifts all weight to the leading wheels "
+            "Pushed or pulled slowly at the working height; the push shifts all weight to the leading wheels "
                     + "before it tips. Contents count only where they tip. Swivel casters point the worst way.",
             "statics; the limit is our own choice");
 
@@ -53,15 +60,42 @@ public final class TipThreshold implements Rule {
         }
         var standing = new Standing(loaded);
         double handle = loaded.stand().stack().workingHeight();
+        double lowest = loaded.stand().carcass().min().z();
         var rolling = rolling(standing, threshold, handle);
-        double ratio = rolling.worst().ratio();
-        double safe = threshold.wheel() + (handle - threshold.wheel()) * ratio / LEAST;
-        return new Verdict(TEXT, "casters", situation(loaded, over, handle, safe), standing, rolling)
-                .within(Limit.cautionBelow(LEAST))
+        var worst = rolling.worst();
+        double tips = threshold.tips(worst.ratio(), handle);
+        double hopeless = (lowest - threshold.wheel()) / (handle - threshold.wheel());
+        return Finding.judged(
+                        TEXT,
+                        "casters",
+                        new Gauge(Quantity.RATIO, worst.ratio(), limit(hopeless)),
+                        "Pushed slowly over " + over + " at " + units.length(handle) + ", what holds it is "
+                                + Quantity.RATIO.words(worst.ratio(), units) + " times what tips it over its "
+                                + EdgeSide.word(worst.edge()) + " edge." + lower(worst.ratio(), tips, lowest, units))
                 .with(
                         new Input("k", "push over load on the axle", Quantity.RATIO, threshold.pushPerLoad()),
                         new Input("H", "height at which it is pushed", Quantity.LENGTH, handle),
-                        new Input("r", "radius of the wheels", Quantity.LENGTH, threshold.wheel()));
+                        new Input("r", "radius of the wheels", Quantity.LENGTH, threshold.wheel()))
+                .remedies(
+                        () -> new Steadier(standing, rolling, hopeless, Verdict.Lock.OF_NO_USE).against(worst.edge()));
+    }
+
+    /** @param hopeless ratio below which even a push at the carcass's bottom tips it */
+    private static Limit limit(double hopeless) {
+        return new Limit(
+                Limit.Side.AT_LEAST,
+                OptionalDouble.of(LEAST),
+                OptionalDouble.of(Math.min(hopeless, LEAST)),
+                OptionalDouble.empty());
+    }
+
+    private static String lower(double ratio, double tips, double lowest, Units units) {
+        if (ratio >= LEAST) {
+            return "";
+        }
+        return Grid.less(tips, lowest)
+                ? " Even a push at the carcass's bottom tips it: lay a ramp."
+                : " It tips from " + units.length(tips) + " up: push or pull it well below that, or lay a ramp.";
     }
 
     /** Rolling to each of the four sides. */
@@ -72,12 +106,6 @@ public final class TipThreshold implements Rule {
         return standing.closed()
                 .on(new SupportPolygon(edges))
                 .weighing((body, edge) -> threshold.of(body, edge, handle));
-    }
-
-    private static String situation(LoadedStand loaded, String over, double handle, double steady) {
-        var units = loaded.units();
-        return "Pushed slowly over " + over + " at " + units.length(handle)
-                + (steady < handle ? ", where " + units.length(steady) + " would be steady" : "");
     }
 
     private static double wheel(Support.Casters casters) {

@@ -206,20 +206,50 @@ class BalanceRulesTest {
                 .contains(anchored.units().force(pull), "upwards");
     }
 
-    /** r = 50, h = 10: k = 0.75; casters trail 35 mm: b / (0.75 x (900 - 50)). */
+    /** r = 50, h = 10: k = 0.75; casters trail 35 mm: b / (0.75 x (900 - 50)), so it tips from 50 + b / 0.75 up. */
     @Test
     void tipsOverAThresholdAtTheHandlesHeight() {
         var stand = weighing(plain(draft -> draft.support = Designs.CASTERS), 100, new Vec3(360, 280, 500));
-        double front = new Feet(stand.stand())
-                .contacts().stream()
-                        .mapToDouble(foot -> foot.centre().y())
-                        .min()
-                        .orElseThrow();
+        double b = 280 - frontWheels(stand) - 35;
         var finding = only(new TipThreshold(), stand);
 
-        assertThat(figure(finding)).isEqualTo((280 - front - 35) / (0.75 * 850), within(1e-9));
-        assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(figure(finding)).isEqualTo(b / (0.75 * 850), within(1e-9));
+        assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+        assertThat(finding.message())
+                .contains(
+                        "It tips from " + stand.units().length(50 + b / 0.75) + " up: push or pull it well below that");
         assertThat(new TipThreshold().check(loaded(plain(draft -> {})))).isEmpty();
+    }
+
+    /** As far behind the leading wheels as a push at the carcass's bottom asks, and 1 mm nearer. */
+    @Test
+    void watchesOutWhereEvenAPushAtTheBottomTipsItOverAThreshold() {
+        var design = plain(draft -> draft.support = Designs.CASTERS);
+        var stand = loaded(design);
+        double least = 0.75 * (stand.stand().carcass().min().z() - 50);
+        double y = frontWheels(stand) + 35 + least;
+
+        assertThat(only(new TipThreshold(), weighing(design, 100, new Vec3(360, y, 500)))
+                        .severity())
+                .isEqualTo(Severity.NOTE);
+        assertThat(only(new TipThreshold(), weighing(design, 100, new Vec3(360, y - 1, 500))))
+                .satisfies(finding -> {
+                    assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
+                    assertThat(finding.message()).contains("Even a push at the carcass's bottom tips it");
+                });
+    }
+
+    @Test
+    void noAnchorHoldsAStandThatRollsOverAThreshold() {
+        var free = plain(draft -> draft.support = Designs.CASTERS);
+        var anchored = plain(draft -> {
+            draft.support = Designs.CASTERS;
+            draft.steady = Steady.BY_ITSELF.anchored(Steady.Anchor.FLOOR);
+        });
+
+        assertThat(only(new TipThreshold(), loaded(anchored)).message())
+                .isEqualTo(only(new TipThreshold(), loaded(free)).message())
+                .doesNotContain("anchor");
     }
 
     @Test
@@ -404,6 +434,14 @@ class BalanceRulesTest {
     void oneFootBearsMoreThanAThirdOfALoadThatLiesNearIt() {
         var over = only(new FootLoad(), lump(120, new Vec3(360, 280, 500)));
         var aside = only(new FootLoad(), lump(120, new Vec3(520, 395, 500)));
+
+    private static double frontWheels(LoadedStand stand) {
+        return new Feet(stand.stand())
+                .contacts().stream()
+                        .mapToDouble(foot -> foot.centre().y())
+                        .min()
+                        .orElseThrow();
+    }
 
         assertThat(figure(over)).isEqualTo(40, within(1e-9));
         assertThat(over.message()).contains("a third of 120 kg");

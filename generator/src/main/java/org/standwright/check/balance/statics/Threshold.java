@@ -47,13 +47,20 @@ public record Threshold(double height, double wheel) {
     }
 
     /**
-     * What one body's weight does about the leading axle: it holds, and asks for a push that tips.
+     * The share of one body in {@code b / (k (H - r))}: its weight times b against the push that it asks for times the
+     * handle's height above the axles. Shares add up, so that of one ratio the height follows at which it tips.
      *
      * @param leading edge that the casters have while the stand rolls this way
      * @param handle height at which it is pushed, mm
      */
     public Moments of(Body body, TippingEdge leading, double handle) {
-        double push = pushPerLoad() * body.mass() * TippingEdge.GRAVITY;
-        return leading.of(body).plus(leading.push(push, Math.max(0, handle - wheel)));
+        double weight = body.mass() * TippingEdge.GRAVITY;
+        return new Moments(
+                weight * leading.inside(body.centre()), pushPerLoad() * weight * Math.max(0, handle - wheel));
+    }
+
+    /** Height of a push at which the stand tips, mm, when at {@code handle} what holds is {@code ratio} times what tips. */
+    public double tips(double ratio, double handle) {
+        return wheel + ratio * (handle - wheel);
     }
 }
