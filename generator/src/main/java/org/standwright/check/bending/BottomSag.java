@@ -14,7 +14,8 @@ public final class BottomSag implements Rule {
             "bottom-sag",
             "Does the bottom sag between the casters or levelers?",
             "sag = sum of W b x (L^2 - b^2 - x^2) / (6 L E I) x (1 + kdef), at its greatest",
-            "Lies on the strips along the sides, or on casters or levelers, without being held down; its layers slide on"
+            "Of a carcass that is not housed, with its back glued in: that is a closed box, whose partitions do not sink. Lies on"
+                    + " the strips along the sides, or on casters or levelers, without being held down; its layers slide on"
                     + " each other. Partitions that are glued or bolted to bottom and sub-top make both bend together, under"
                     + " all that is on either, the top less the widest of what is cut out of it; screwed into their edges they only press, and the bottom may sag away from them. What the back would take off is left"
                     + " out. Full for years.",

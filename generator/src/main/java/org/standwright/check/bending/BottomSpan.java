@@ -10,6 +10,7 @@ import org.standwright.assembly.PlacedPart;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Weight;
 import org.standwright.design.Joint;
+import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.design.built.Stand;
 import org.standwright.geom.Axis;
@@ -35,17 +36,23 @@ final class BottomSpan {
 
     /** Nothing for a bottom that is held under its partitions too. */
     static Optional<Sagging> of(LoadedStand loaded) {
-        return isHeldUnderPartitions(loaded.design().support())
-                ? Optional.empty()
-                : Optional.of(new BottomSpan(loaded).sagging());
+        return holdsPartitions(loaded.design()) ? Optional.empty() : Optional.of(new BottomSpan(loaded).sagging());
     }
 
     /** Top and bottom under all that is on either, where glued or bolted partitions on a hanging bottom tie them. */
     static Optional<Sagging> together(LoadedStand loaded) {
         var span = new BottomSpan(loaded);
-        return !isHeldUnderPartitions(loaded.design().support()) && span.isPartitioned() && span.isTied()
+        return !holdsPartitions(loaded.design()) && span.isPartitioned() && span.isTied()
                 ? Optional.of(span.together(span.gap()))
                 : Optional.empty();
+    }
+
+    /**
+     * Whether partitions do not sink: the bottom is held below them, or the back is glued all round. Back, partition, top
+     * and bottom are a closed box then, whose panels carry what is on the partition in their own planes.
+     */
+    static boolean holdsPartitions(StandDesign design) {
+        return isHeldUnderPartitions(design.support()) || design.carcass().joint() instanceof Joint.Housed;
     }
 
     static boolean isHeldUnderPartitions(Support support) {

@@ -47,8 +47,7 @@ public final class ShelfSag implements Rule {
                 findings.add(shelf(part, loads, loaded));
             } else if (name.equals("divider")) {
                 findings.add(floor(part, part.label(), gap(part, loaded), loads, loaded));
-            } else if (name.equals("bottom")
-                    && BottomSpan.isHeldUnderPartitions(loaded.design().support())) {
+            } else if (name.equals("bottom") && BottomSpan.holdsPartitions(loaded.design())) {
                 bottom(part, loads, loaded, findings);
             }
         }

@@ -23,7 +23,7 @@ public final class TopSag implements Rule {
             "A strip as deep as the machine's base, less the widest hole in it, lies on the uprights beside it without being"
                     + " held down, bears the machine on its bolts or on the corners of its base, and itself. Glued worktop"
                     + " layers bend as one, worktop and sub-top slide on each other. Sides do not sink, nor do partitions on a"
-                    + " bottom that is held below them. Others sink: with glued or bolted joints top and bottom bend together"
+                    + " bottom that is held below them, or in a housed carcass with its back glued in. Others sink: with glued or bolted joints top and bottom bend together"
                     + " from side to side, under all that is on either; with screws into edges, and over a divider, the top bears"
                     + " alone. The larger sag counts, between neighbours or over all that sinks; the latter only cautions, as what"
                     + " the back helps is left out. Feet on an overhang bend it by W a^3 / (3 E I) beyond the carcass. The"

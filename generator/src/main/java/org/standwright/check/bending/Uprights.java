@@ -26,7 +26,7 @@ record Uprights(List<PlacedPart> all) {
     /** Those that do not sink: sides, and partitions on a bottom that is held below them. */
     static Uprights held(Stand stand) {
         var all = of(stand);
-        var onBottom = BottomSpan.isHeldUnderPartitions(stand.design().support())
+        var onBottom = BottomSpan.holdsPartitions(stand.design())
                 ? all.on(Named.part(stand, "bottom"))
                 : List.<PlacedPart>of();
         return new Uprights(all.all().stream()

@@ -288,11 +288,32 @@ class BalanceRulesTest {
         assertThat(only(new LevelRange(), falling(0)).severity()).isEqualTo(Severity.NOTE);
     }
 
+    /** Levelers from 25 to 60 mm; the table's 200 mm of travel level nothing. */
+    @Test
+    void aTableThatMovesLevelsNothing() {
+        var moving = new Reference(Reference.Kind.MOVABLE_TABLE, 300, OptionalDouble.of(200), OptionalDouble.of(400));
+        Consumer<Draft> high = draft -> {
+            draft.machine = Draft.OfMachine.of(draft.machine, machine -> machine.reference = moving);
+            draft.workingHeight = new WorkingHeight.Given(1100);
+            draft.site = new Site(2, 10, 20, Optional.empty(), Optional.empty());
+        };
+        var finding = only(new LevelRange(), loaded(plain(high)));
+
+        assertThat(figure(finding)).isEqualTo(35, within(1e-9));
+        assertThat(finding.message()).contains("levelers set the working height from 1085 mm to 1120 mm");
+        assertThat(only(
+                                new LevelRange(),
+                                loaded(plain(high.andThen(draft -> draft.support = new Support.Plinth(90, 0, 5)))))
+                        .message())
+                .contains("Nothing in the height stack levels it");
+    }
+
     @Test
     void doubtsAMachineWhoseCentreOfMassNobodyMeasured() {
         assertThat(only(new MachineCentre(), loaded(plain(draft -> {})))).satisfies(finding -> {
             assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
             assertThat(finding.subject()).isEqualTo("planer");
+            assertThat(finding.message()).contains("Assumed are its place in the plan", "and its height");
         });
         assertThat(new MachineCentre()
                         .check(loaded(plain(draft -> draft.machine = Draft.OfMachine.of(
@@ -357,6 +378,37 @@ class BalanceRulesTest {
         }
     }
 
+    /**
+     * Levelers at 40 and 680, 50 and 510 mm: their middle is (360, 280). Over it 120 kg are 40 kg by the rule of thumb and
+     * 30 by statics; 160 mm aside and 115 mm behind, 3/4 x 3/4 of 120 kg are 67.5 kg.
+     */
+    @Test
+    void oneFootBearsMoreThanAThirdOfALoadThatLiesNearIt() {
+        var over = only(new FootLoad(), lump(120, new Vec3(360, 280, 500)));
+        var aside = only(new FootLoad(), lump(120, new Vec3(520, 395, 500)));
+
+        assertThat(figure(over)).isEqualTo(40, within(1e-9));
+        assertThat(over.message()).contains("a third of 120 kg");
+        assertThat(figure(aside)).isEqualTo(67.5, within(1e-9));
+        assertThat(aside.message())
+                .contains("By statics", "160 mm aside", "115 mm before or behind", "everything closed");
+        assertThat(over.text().assumptions()).contains("clear weighs nothing");
+    }
+
+    /** The contents of all drawers out by their travel; with a lock those of one. */
+    @Test
+    void openDrawersLoadTheFrontFeet() {
+        var heavy = new Loads(100, 195, 750, 150);
+        var free = only(new FootLoad(), loaded(plain(draft -> draft.loads = heavy)));
+        var locked = only(new FootLoad(), loaded(plain(draft -> {
+            draft.loads = heavy;
+            draft.steady = Steady.BY_ITSELF.interlocked();
+        })));
+
+        assertThat(free.message()).contains("all drawers open");
+        assertThat(figure(locked)).isLessThan(figure(free));
+    }
+
     /** A door 200 mm wide stands open square before its hinges. */
     @Test
     void anOpenDoorStandsBeforeItsHinges() {
@@ -381,6 +433,14 @@ class BalanceRulesTest {
                 caster.rating(),
                 caster.brake(),
                 caster.mass());
+    }
+
+    private static double frontWheels(LoadedStand stand) {
+        return new Feet(stand.stand())
+                .contacts().stream()
+                        .mapToDouble(foot -> foot.centre().y())
+                        .min()
+                        .orElseThrow();
     }
 
     private static LoadedStand falling(double fall) {
@@ -426,42 +486,3 @@ class BalanceRulesTest {
                 .value();
     }
 }
-    /**
-     * Levelers at 40 and 680, 50 and 510 mm: their middle is (360, 280). Over it 120 kg are 40 kg by the rule of thumb and
-     * 30 by statics; 160 mm aside and 115 mm behind, 3/4 x 3/4 of 120 kg are 67.5 kg.
-     */
-    @Test
-    void oneFootBearsMoreThanAThirdOfALoadThatLiesNearIt() {
-        var over = only(new FootLoad(), lump(120, new Vec3(360, 280, 500)));
-        var aside = only(new FootLoad(), lump(120, new Vec3(520, 395, 500)));
-
-    private static double frontWheels(LoadedStand stand) {
-        return new Feet(stand.stand())
-                .contacts().stream()
-                        .mapToDouble(foot -> foot.centre().y())
-                        .min()
-                        .orElseThrow();
-    }
-
-        assertThat(figure(over)).isEqualTo(40, within(1e-9));
-        assertThat(over.message()).contains("a third of 120 kg");
-        assertThat(figure(aside)).isEqualTo(67.5, within(1e-9));
-        assertThat(aside.message())
-                .contains("By statics", "160 mm aside", "115 mm before or behind", "everything closed");
-        assertThat(over.text().assumptions()).contains("clear weighs nothing");
-    }
-
-    /** The contents of all drawers out by their travel; with a lock those of one. */
-    @Test
-    void openDrawersLoadTheFrontFeet() {
-        var heavy = new Loads(100, 195, 750, 150);
-        var free = only(new FootLoad(), loaded(plain(draft -> draft.loads = heavy)));
-        var locked = only(new FootLoad(), loaded(plain(draft -> {
-            draft.loads = heavy;
-            draft.steady = Steady.BY_ITSELF.interlocked();
-        })));
-
-        assertThat(free.message()).contains("all drawers open");
-        assertThat(figure(locked)).isLessThan(figure(free));
-    }
-
