@@ -26,10 +26,9 @@ public record Cure(String words, Optional<Gauge> after, Optional<String> left) {
         return title() + ": " + outcome(units);
     }
 
-    /** 'a second worktop layer, then 0.12 mm.'; what is left follows where no figure says it. */
+    /** 'a second worktop layer, then 0.12 mm.', and what is left. */
     public String outcome(Units units) {
         var figure = after.map(gauge -> ", then " + gauge.figureWords(units)).orElse("");
-        return words + figure + "."
-                + (after.isPresent() ? "" : left.map(rest -> " " + rest).orElse(""));
+        return words + figure + "." + left.map(rest -> " " + rest).orElse("");
     }
 }

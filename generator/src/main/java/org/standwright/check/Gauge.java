@@ -48,7 +48,7 @@ public record Gauge(Quantity quantity, double figure, Limit limit) {
         if (limit.stop().isPresent() && limit.first() != limit.stop().getAsDouble()) {
             return first + beyond(", a stop", limit.stop().getAsDouble(), units);
         }
-        return limit.note().isPresent() && limit.caution().isPresent()
+        return limit.caution().isPresent() && limit.first() != limit.caution().getAsDouble()
                 ? first + beyond(", a caution", limit.caution().getAsDouble(), units)
                 : first;
     }

@@ -70,6 +70,11 @@ public record Limit(Side side, OptionalDouble note, OptionalDouble caution, Opti
         return new Limit(Side.AT_LEAST, OptionalDouble.of(note), NONE, NONE);
     }
 
+    /** Where less is worth a word first, and then a caution, which may be at the same figure. */
+    public static Limit advisedBelow(double note, double caution) {
+        return new Limit(Side.AT_LEAST, OptionalDouble.of(note), OptionalDouble.of(caution), NONE);
+    }
+
     /** The first limit that a growing trouble meets. */
     public double first() {
         return note.orElseGet(() -> caution.orElseGet(stop::getAsDouble));

@@ -84,8 +84,8 @@ class CuresTest {
 
         assertThat(cures(thin, SECOND_LAYER))
                 .singleElement()
-                .satisfies(
-                        cure -> assertThat(cure.sentence(Units.MM)).isEqualTo("Better: a second layer, then 24 mm."));
+                .satisfies(cure -> assertThat(cure.sentence(Units.MM))
+                        .isEqualTo("Better: a second layer, then 24 mm. It is thin."));
     }
 
     @Test

@@ -45,7 +45,7 @@ record Verdict(RuleText text, String subject, String situation, Standing standin
     Finding within(Limit limit) {
         var worst = tipping.worst();
         boolean held = isAnchored() && worst.ratio() < limit.first();
-        return (held ? anchored(worst) : judged(worst, limit))
+        return (held ? anchored(worst, limit) : judged(worst, limit))
                 .with(
                         new Input(
                                 "R",
@@ -65,12 +65,13 @@ record Verdict(RuleText text, String subject, String situation, Standing standin
     }
 
     /** Not a stop, but where it would tip without its anchor, or rolls without it, that is worth a caution. */
-    private Finding anchored(Balance worst) {
+    private Finding anchored(Balance worst, Limit limit) {
         boolean rolls = standing.loaded().design().support() instanceof Support.Casters;
         var pull = new AnchorPull(standing, tipping).words(ANCHORED);
         var words = sentence(worst) + ": " + pull
                 + (rolls ? ", while it is fixed; released, it is judged as it stands." : ".");
-        return rolls || worst.ratio() < 1 ? Finding.caution(text, subject, words) : Finding.note(text, subject, words);
+        var held = rolls ? Limit.cautionBelow(limit.first()) : Limit.advisedBelow(limit.first(), 1);
+        return Finding.judged(text, subject, new Gauge(Quantity.RATIO, worst.ratio(), held), words);
     }
 
     private boolean isAnchored() {
