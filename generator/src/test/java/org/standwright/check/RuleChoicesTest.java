@@ -27,15 +27,15 @@ class RuleChoicesTest {
         assertThat(notes(new RuleChoice("foot-load", Optional.of("caster 75"), 0.5, Optional.empty())))
                 .containsExactly(
                         "foot-load, caster 75: Nothing that this rule looks at is called 'caster 75', so this choice"
-                                + " changes nothing. It looks at 'caster 100'.");
+                                + " changes nothing. It looks at 'leveler M10'.");
     }
 
     @Test
     void tellsThatARuleMeasuresNothing() {
-        assertThat(notes(new RuleChoice("level-floor", Optional.empty(), 0.5, Optional.empty())))
+        assertThat(notes(new RuleChoice("edge-screws", Optional.empty(), 0.5, Optional.empty())))
                 .singleElement()
                 .asString()
-                .startsWith("level-floor: The rule measures nothing here");
+                .startsWith("edge-screws: The rule measures nothing here");
     }
 
     @Test

@@ -132,7 +132,10 @@ final class Stiffer {
     static Remedy partition(Stand stand, int bay) {
         var name = stand.bays().get(bay).name();
         return new Remedy(
-                "bay " + name + " in two halves with a partition", from -> Optional.of(split(from, stand, bay)));
+                "bay " + name + " in two halves with a partition",
+                from -> from.bays().size() == stand.bays().size()
+                        ? Optional.of(split(from, stand, bay))
+                        : Optional.empty()); // it is divided already
     }
 
     /** A partition in the bay over which a span lies; none where the span leads over several. */

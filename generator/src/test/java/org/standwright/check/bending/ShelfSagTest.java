@@ -18,9 +18,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.standwright.check.Severity;
 import org.standwright.check.Stands;
+import org.standwright.design.CarcassPlan;
 import org.standwright.design.Content;
 import org.standwright.design.Draft;
 import org.standwright.design.Edges;
+import org.standwright.design.Joint;
 import org.standwright.design.Shelves;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Steady;
@@ -139,8 +141,13 @@ class ShelfSagTest {
     }
 
     @Test
-    void findsNothingWithoutShelves() {
-        assertThat(Asked.of(RULE, Stands.plain(draft -> {}))).isEmpty();
+    void findsNothingWithoutShelvesAboveAHangingBottom() {
+        var screwed = Stands.plain(draft -> {
+            var now = draft.carcass;
+            draft.carcass = new CarcassPlan(now.sheet(), now.back(), now.housing(), now.fit(), new Joint.Screwed());
+        });
+
+        assertThat(Asked.of(RULE, screwed)).isEmpty();
     }
 
     private static StandDesign edged(StandDesign from, Edging.Kind kind) {

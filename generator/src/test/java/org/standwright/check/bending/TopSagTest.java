@@ -27,6 +27,7 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
 import org.standwright.design.Worktop;
 import org.standwright.design.kit.CentreOfMass;
+import org.standwright.design.kit.Dowel;
 import org.standwright.design.kit.Mounting;
 import org.standwright.design.kit.Point2;
 import org.standwright.part.Board;
@@ -175,7 +176,8 @@ class TopSagTest {
 
     @Test
     void bendsTogetherWithABottomThatItIsTiedTo() {
-        var tied = twoBays(Stands.plain(draft -> {}));
+        var dowels = new Joint.Doweled(new Dowel("dowel 8 x 30", 8, 30));
+        var tied = joined(twoBays(Stands.plain(draft -> {})), dowels);
         var finding = about("top", RULE, tied);
 
         assertThat(figure(finding)).isCloseTo(figure(about("bottom", new BottomSag(), tied)), withPercentage(1e-6));
@@ -209,9 +211,13 @@ class TopSagTest {
     }
 
     private static StandDesign screwed(StandDesign from) {
+        return joined(from, new Joint.Screwed());
+    }
+
+    private static StandDesign joined(StandDesign from, Joint joint) {
         return Draft.of(from, draft -> {
             var now = draft.carcass;
-            draft.carcass = new CarcassPlan(now.sheet(), now.back(), now.housing(), now.fit(), new Joint.Screwed());
+            draft.carcass = new CarcassPlan(now.sheet(), now.back(), now.housing(), now.fit(), joint);
         });
     }
 
