@@ -100,7 +100,7 @@ public final class ShelfSag implements Rule {
         var thicker = Stiffer.thickerCarcass(loaded.design());
         var remedies = new ArrayList<>(partitions);
         remedies.add(thicker);
-        partitions.forEach(partition -> remedies.add(Stiffer.both(thicker, partition)));
+        partitions.forEach(partition -> remedies.add(thicker.and(partition)));
         return remedies;
     }
 }

@@ -116,13 +116,6 @@ final class Stiffer {
                         : Optional.of(Redesign.of(from).support(plinth).done()));
     }
 
-    /** Two changes at once; nothing where one of them does not apply. */
-    static Remedy both(Remedy one, Remedy other) {
-        return new Remedy(
-                one.words() + ", and " + other.words(),
-                from -> one.change().apply(from).flatMap(other.change()));
-    }
-
     /**
      * A bay of the carcass in two halves with the same contents, a partition between them. The other bays keep their
      * widths, the halves share what they leave.

@@ -70,11 +70,11 @@ record TopSpan(Sagging sagging, Kind kind) {
         remedies.addAll(under);
         remedies.add(Stiffer.thickerWorktop(design));
         remedies.add(Stiffer.thickerCarcass(design));
-        under.forEach(other -> remedies.add(Stiffer.both(layer, other)));
+        under.forEach(other -> remedies.add(layer.and(other)));
         if (!isLocal()) {
             remedies.add(Stiffer.plinth(design));
-            remedies.add(Stiffer.both(layer, Stiffer.plinth(design)));
-            remedies.add(Stiffer.both(Stiffer.thickerWorktop(design), Stiffer.plinth(design)));
+            remedies.add(layer.and(Stiffer.plinth(design)));
+            remedies.add(Stiffer.thickerWorktop(design).and(Stiffer.plinth(design)));
         }
         return remedies;
     }
