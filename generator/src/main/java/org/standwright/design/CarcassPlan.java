@@ -26,4 +26,9 @@ public record CarcassPlan(SheetGood sheet, SheetGood back, double housing, doubl
     public CarcassPlan backIn(int pieces) {
         return new CarcassPlan(sheet, back, housing, fit, joint, pieces);
     }
+
+    /** The same with its panels joined otherwise. */
+    public CarcassPlan joined(Joint other) {
+        return new CarcassPlan(sheet, back, housing, fit, other, backPieces);
+    }
 }

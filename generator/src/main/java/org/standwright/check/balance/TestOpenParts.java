@@ -10,7 +10,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.check.balance.statics.Force;
 import org.standwright.check.balance.statics.TippingCase;
-import org.standwright.check.balance.statics.TippingEdge;
+import org.standwright.unit.Gravity;
 
 /** The published tests of open drawers and doors, as benchmarks; of each the part that tips most. */
 public final class TestOpenParts implements Rule {
@@ -63,7 +63,7 @@ public final class TestOpenParts implements Rule {
     }
 
     private static Finding full(Standing standing) {
-        double share = SHARE * standing.loaded().mass() * TippingEdge.GRAVITY;
+        double share = SHARE * standing.loaded().mass() * Gravity.STANDARD;
         Function<Opening, TippingCase> pressed = opening -> share < MOST
                 ? sharing(standing.open(opening).full(), opening)
                 : pressed(standing.open(opening).full(), opening, MOST);
@@ -89,7 +89,7 @@ public final class TestOpenParts implements Rule {
     /** Pressed down with a share of the weight of each body, so that more ballast presses more. */
     private static TippingCase sharing(TippingCase open, Opening opening) {
         return open.weighing((body, edge) ->
-                edge.of(body).plus(edge.of(Force.down(SHARE * body.mass() * TippingEdge.GRAVITY, opening.openGrip()))));
+                edge.of(body).plus(edge.of(Force.down(SHARE * body.mass() * Gravity.STANDARD, opening.openGrip()))));
     }
 
     private static String force(Standing standing, double newtons) {

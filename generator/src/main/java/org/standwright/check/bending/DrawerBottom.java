@@ -10,6 +10,7 @@ import org.standwright.design.built.Stand;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
+import org.standwright.unit.Gravity;
 
 /** The bottom of one drawer, full: a plate in a groove on all four sides. */
 record DrawerBottom(DrawerLayout drawer, PlacedPart part, PlacedPart side, PlatePanel plate, double mass, double room) {
@@ -72,7 +73,7 @@ record DrawerBottom(DrawerLayout drawer, PlacedPart part, PlacedPart side, Plate
     /** What lies on it and itself, N/mm². */
     double pressure() {
         double area = plate.overX() * plate.overY();
-        return Gravity.newtons(mass) / area + Gravity.ofLayer(part.part().material());
+        return Gravity.newtons(mass) / area + LayerWeight.of(part.part().material());
     }
 
     /** Of its middle, after years, mm. */

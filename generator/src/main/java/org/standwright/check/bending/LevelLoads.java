@@ -8,6 +8,7 @@ import org.standwright.check.LoadedStand;
 import org.standwright.check.Weight;
 import org.standwright.design.built.Stand;
 import org.standwright.geom.Grid;
+import org.standwright.unit.Gravity;
 
 /** What a level panel bears: things put on it, partitions that stand on it, ballast under a bottom, and itself. */
 final class LevelLoads {
@@ -91,6 +92,6 @@ final class LevelLoads {
 
     private static SpanLoad itself(PlacedPart level, double x0, double x1) {
         double area = (x1 - x0) * level.box().size().y();
-        return new SpanLoad(0, x1 - x0, Gravity.ofLayer(level.part().material()) * area);
+        return new SpanLoad(0, x1 - x0, LayerWeight.of(level.part().material()) * area);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import org.standwright.check.LoadedStand;
 import org.standwright.design.built.MachineLayout;
 import org.standwright.design.kit.Point2;
+import org.standwright.unit.Gravity;
 
 /**
  * Where a machine stands on its worktop: on its bolts, or on the corners of its base, and what each of them bears. Its base

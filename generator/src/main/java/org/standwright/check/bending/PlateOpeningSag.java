@@ -16,6 +16,7 @@ import org.standwright.check.RuleText;
 import org.standwright.design.PlateOpening;
 import org.standwright.design.built.Stand;
 import org.standwright.geom.Box3;
+import org.standwright.unit.Gravity;
 
 /** How far the strips of top before and behind a plate's opening sag under the machine that hangs from the plate. */
 public final class PlateOpeningSag implements Rule {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standwright.check.Remedy;
 import org.standwright.design.Bay;
-import org.standwright.design.CarcassPlan;
 import org.standwright.design.Joint;
 import org.standwright.design.Layout;
 import org.standwright.design.Redesign;
@@ -88,13 +87,7 @@ final class Stiffer {
             var now = design.carcass();
             return now.joint() instanceof Joint.Screwed
                     ? Optional.of(Redesign.of(design)
-                            .carcass(new CarcassPlan(
-                                    now.sheet(),
-                                    now.back(),
-                                    now.housing(),
-                                    now.fit(),
-                                    new Joint.Housed(),
-                                    now.backPieces()))
+                            .carcass(now.joined(new Joint.Housed()))
                             .done())
                     : Optional.empty();
         });

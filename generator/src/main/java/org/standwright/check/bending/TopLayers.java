@@ -47,9 +47,9 @@ record TopLayers(PlacedPart subTop, List<PlacedPart> worktop) {
     /** Its own weight, N per mm from left to right. */
     double weight(double ofWorktop, double ofSubTop) {
         return worktop.stream()
-                        .mapToDouble(layer -> Gravity.ofLayer(layer.part().material()) * ofWorktop)
+                        .mapToDouble(layer -> LayerWeight.of(layer.part().material()) * ofWorktop)
                         .sum()
-                + Gravity.ofLayer(subTop.part().material()) * ofSubTop;
+                + LayerWeight.of(subTop.part().material()) * ofSubTop;
     }
 
     /** The greater creep of the two sheets. */

@@ -11,6 +11,7 @@ import org.standwright.check.LoadedStand;
 import org.standwright.check.Weight;
 import org.standwright.design.built.Stand;
 import org.standwright.geom.Grid;
+import org.standwright.unit.Gravity;
 
 /**
  * What sides and partitions carry, N. Each weight goes to the uprights left and right of it at its height, by its lever

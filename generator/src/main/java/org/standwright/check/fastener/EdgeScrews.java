@@ -11,7 +11,6 @@ import org.standwright.check.LoadedStand;
 import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
-import org.standwright.design.CarcassPlan;
 import org.standwright.design.Joint;
 import org.standwright.design.Redesign;
 import org.standwright.design.StandDesign;
@@ -63,9 +62,7 @@ public final class EdgeScrews implements Rule {
     }
 
     private static Optional<StandDesign> housed(StandDesign design) {
-        var now = design.carcass();
-        var housed = new CarcassPlan(
-                now.sheet(), now.back(), now.housing(), now.fit(), new Joint.Housed(), now.backPieces());
+        var housed = design.carcass().joined(new Joint.Housed());
         return Optional.of(Redesign.of(design).carcass(housed).done());
     }
 

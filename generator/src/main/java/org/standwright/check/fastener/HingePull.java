@@ -15,6 +15,7 @@ import org.standwright.design.built.DoorLayout;
 import org.standwright.design.kit.Hinge;
 import org.standwright.design.kit.Screw;
 import org.standwright.geom.Grid;
+import org.standwright.unit.Gravity;
 
 /**
  * What draws the top hinge's screws out of their upright: T = W (w/2) / s, a door of weight W and width w on hinges s
@@ -60,7 +61,7 @@ public final class HingePull implements Rule {
         if (!Grid.less(0, spacing)) {
             return List.of(Finding.stop(TEXT, subject, "Its hinges sit at one height: it turns about them and sags."));
         }
-        double weight = Masses.force(Masses.ofGroup(stand, subject));
+        double weight = Gravity.newtons(Masses.ofGroup(stand, subject));
         double pull = weight * door.front().width() / 2 / spacing;
         var findings = new ArrayList<Finding>();
         findings.add(inUpright(stand, door, pull)

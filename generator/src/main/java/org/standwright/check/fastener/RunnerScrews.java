@@ -14,6 +14,7 @@ import org.standwright.check.RuleText;
 import org.standwright.design.Hang;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.kit.Bar;
+import org.standwright.unit.Gravity;
 
 /**
  * Wooden runners: the front screw of each, pushed down by the fullest drawer pulled out as far as it goes.
@@ -107,7 +108,7 @@ public final class RunnerScrews implements Rule {
     }
 
     private static double onEachRunner(LoadedStand stand, DrawerLayout drawer) {
-        double weight = Masses.force(Masses.ofGroup(stand, subject(drawer)));
+        double weight = Gravity.newtons(Masses.ofGroup(stand, subject(drawer)));
         double length = drawer.box().depth();
         double before = drawer.travel() - length / 2;
         return weight / 2 * (before <= 0 ? 1 : 1 + before / (length - drawer.travel()));

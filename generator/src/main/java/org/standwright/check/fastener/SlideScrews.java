@@ -17,6 +17,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.check.Weight;
 import org.standwright.design.built.DrawerLayout;
+import org.standwright.unit.Gravity;
 
 /**
  * The screws of bought slides, the fullest drawer open as far as it goes: those of the cabinet members carry it as a
@@ -90,7 +91,7 @@ public final class SlideScrews implements Rule {
 
     private static Stream<Loaded> loaded(LoadedStand stand, DrawerLayout drawer) {
         var subject = "drawer " + drawer.name();
-        double weight = Masses.force(Masses.ofGroup(stand, subject));
+        double weight = Gravity.newtons(Masses.ofGroup(stand, subject));
         var middle = middle(stand, subject);
         return middle.isEmpty()
                 ? Stream.empty()

@@ -19,6 +19,7 @@ import org.standwright.design.Worktop;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Hole;
+import org.standwright.unit.Gravity;
 
 /**
  * The screws that hold the worktop down, from inside through the sub-top. Two things draw on them: someone who lifts the
@@ -60,7 +61,7 @@ public final class WorktopScrews implements Rule {
             return Finding.stop(
                     TEXT, SUBJECT, places.isEmpty() ? "No screw holds it down." : "One screw alone holds it down.");
         }
-        double lifting = Masses.force(hanging(stand)) / 2 / (places.size() / 2.0);
+        double lifting = Gravity.newtons(hanging(stand)) / 2 / (places.size() / 2.0);
         double working = working(stand, places);
         var units = stand.units();
         var words = lifting >= working

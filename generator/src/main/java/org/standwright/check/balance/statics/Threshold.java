@@ -4,6 +4,7 @@ import java.util.List;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Require;
 import org.standwright.geom.Vec2;
+import org.standwright.unit.Gravity;
 
 /**
  * Rolling over a threshold: does the stand climb it, or tip over its leading wheels?
@@ -54,7 +55,7 @@ public record Threshold(double height, double wheel) {
      * @param handle height at which it is pushed, mm
      */
     public Moments of(Body body, TippingEdge leading, double handle) {
-        double weight = body.mass() * TippingEdge.GRAVITY;
+        double weight = body.mass() * Gravity.STANDARD;
         return new Moments(
                 weight * leading.inside(body.centre()), pushPerLoad() * weight * Math.max(0, handle - wheel));
     }

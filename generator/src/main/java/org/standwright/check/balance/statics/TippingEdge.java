@@ -2,6 +2,7 @@ package org.standwright.check.balance.statics;
 
 import org.standwright.geom.Vec2;
 import org.standwright.geom.Vec3;
+import org.standwright.unit.Gravity;
 
 /**
  * A line on the floor over which a stand tips.
@@ -13,9 +14,6 @@ import org.standwright.geom.Vec3;
  * @param offset of the line from the origin along {@code normal}, mm
  */
 public record TippingEdge(Vec2 normal, double offset) {
-    /** N per kg (ISO 80000-3, standard acceleration of free fall). */
-    public static final double GRAVITY = 9.80665;
-
     /** How far a point lies on the standing side of the line, mm; less than 0 beyond it. */
     public double inside(Vec3 point) {
         return offset - normal.x() * point.x() - normal.y() * point.y();
@@ -23,7 +21,7 @@ public record TippingEdge(Vec2 normal, double offset) {
 
     /** What a body's weight does on a level floor. */
     public Moments of(Body body) {
-        return Moments.restoring(body.mass() * GRAVITY * inside(body.centre()));
+        return Moments.restoring(body.mass() * Gravity.STANDARD * inside(body.centre()));
     }
 
     /**
@@ -33,8 +31,8 @@ public record TippingEdge(Vec2 normal, double offset) {
      */
     public Moments of(Body body, double slope) {
         double angle = StrictMath.toRadians(slope);
-        var weight = new Vec2(normal.x(), normal.y()).times(body.mass() * GRAVITY * StrictMath.sin(angle));
-        double down = -body.mass() * GRAVITY * StrictMath.cos(angle);
+        var weight = new Vec2(normal.x(), normal.y()).times(body.mass() * Gravity.STANDARD * StrictMath.sin(angle));
+        double down = -body.mass() * Gravity.STANDARD * StrictMath.cos(angle);
         return of(new Force(body.centre(), new Vec3(weight.x(), weight.y(), down)));
     }
 

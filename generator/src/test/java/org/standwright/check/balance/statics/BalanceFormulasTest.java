@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.standwright.design.kit.Size3;
 import org.standwright.geom.Vec2;
 import org.standwright.geom.Vec3;
+import org.standwright.unit.Gravity;
 
 /** The formulas against worked examples. Where no outside source is named, the example is our own statics by hand. */
 class BalanceFormulasTest {
@@ -139,7 +140,7 @@ class BalanceFormulasTest {
         double handle = 50 + 200 / 0.75;
         var leading = Threshold.edge(CASTERS, FRONT);
         var body = new Body(60, new Vec3(300, 200, 500));
-        double weight = 60 * TippingEdge.GRAVITY;
+        double weight = 60 * Gravity.STANDARD;
         // moments about the axle: W 200 = rear 400 + push (H - r); push = 0.75 (W - rear)
         double rear = weight * (200 - 0.75 * (handle - 50)) / (400 - 0.75 * (handle - 50));
 
