@@ -1,0 +1,64 @@
+package org.standwright.design;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.standwright.design.kit.Saw;
+import org.standwright.design.kit.StockSheet;
+import org.standwright.design.wall.Cleat;
+import org.standwright.design.wall.Fixing;
+import org.standwright.design.wall.Holder;
+import org.standwright.design.wall.Making;
+import org.standwright.design.wall.Person;
+import org.standwright.design.wall.Rows;
+import org.standwright.design.wall.Wall;
+import org.standwright.part.SheetGood;
+import org.standwright.unit.Units;
+
+/**
+ * What a maker decided about one wall of French cleats, or several that meet in inside corners.
+ *
+ * @param unit what the maker writes and reads
+ * @param levelLine height of the level line struck round the room above the floor's highest point, mm
+ * @param walls from left to right
+ * @param rules what is stricter than usual, and what is accepted as it is
+ */
+public record WallDesign(
+        String name,
+        Units unit,
+        double levelLine,
+        Person person,
+        List<Wall> walls,
+        Cleat cleat,
+        Rows rows,
+        Fixing fixing,
+        Making making,
+        List<Holder> holders,
+        Saw saw,
+        StockPlan stock,
+        CuttingPlan cutting,
+        List<RuleChoice> rules) {
+    public WallDesign {
+        walls = List.copyOf(walls);
+        holders = List.copyOf(holders);
+        rules = List.copyOf(rules);
+    }
+
+    /** The same design, read back in other units. */
+    public WallDesign readIn(Units other) {
+        return new WallDesign(
+                name, other, levelLine, person, walls, cleat, rows, fixing, making, holders, saw, stock, cutting,
+                rules);
+    }
+
+    /** Every sheet good that its parts are cut from, each once. */
+    public List<SheetGood> sheets() {
+        return Stream.of(cleat.sheet(), making.sheet(), making.thin())
+                .distinct()
+                .toList();
+    }
+
+    /** All boards that its parts can be cut from, material by material. */
+    public List<StockSheet> boards() {
+        return stock.boards(sheets(), unit);
+    }
+}

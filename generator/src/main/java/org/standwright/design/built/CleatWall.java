@@ -1,0 +1,35 @@
+package org.standwright.design.built;
+
+import java.util.List;
+import org.standwright.assembly.Assembly;
+import org.standwright.design.WallDesign;
+import org.standwright.design.wall.built.CleatedWall;
+import org.standwright.design.wall.built.HungHolder;
+import org.standwright.design.wall.built.Unplaced;
+
+/**
+ * Walls of cleats worked out from their design.
+ *
+ * @param screw length of the screws that hold the strips, mm
+ * @param holders in the order of the design
+ * @param unplaced holders that hang nowhere, in the order of the design
+ * @param assembly strips in one group a wall, each holder in a group of its own name
+ */
+public record CleatWall(
+        WallDesign design,
+        double screw,
+        List<CleatedWall> walls,
+        List<HungHolder> holders,
+        List<Unplaced> unplaced,
+        Assembly assembly) {
+    public CleatWall {
+        walls = List.copyOf(walls);
+        holders = List.copyOf(holders);
+        unplaced = List.copyOf(unplaced);
+    }
+
+    /** The wall of a number. */
+    public CleatedWall wall(int number) {
+        return walls.get(number - 1);
+    }
+}
