@@ -11,9 +11,12 @@ import com.fasterxml.jackson.databind.annotation.JsonDeserialize;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.util.StdConverter;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Edging;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.Trim;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.design.wall.StandBox;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.file.text.FileProblem;
 import org.standwright.file.text.JsonText;
@@ -35,6 +38,7 @@ final class Binding {
             .addMixIn(Colour.class, ColourIsText.class)
             .addMixIn(Trim.class, TrimHasSides.class)
             .addMixIn(Saw.First.class, FirstWords.class)
+            .addMixIn(StandBox.class, StandIsBuilt.class)
             // notes and headers; the schema has refused every other unknown field
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .build();
@@ -121,6 +125,18 @@ final class Binding {
         @Override
         public Trim convert(TrimFields fields) {
             return fields.toTrim();
+        }
+    }
+
+    @JsonDeserialize(converter = StandBoxBuilder.class)
+    private interface StandIsBuilt {}
+
+    /** Builds the stand that stands before a wall, and takes the box around it. */
+    private static final class StandBoxBuilder extends StdConverter<StandDesign, StandBox> {
+        @Override
+        public StandBox convert(StandDesign design) {
+            var size = StandBuilder.build(design).assembly().box().size();
+            return new StandBox(design.name(), size.x(), size.y(), size.z());
         }
     }
 }

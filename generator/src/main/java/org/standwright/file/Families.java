@@ -13,6 +13,9 @@ import org.standwright.design.KeptTogether;
 import org.standwright.design.Support;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Hinge;
+import org.standwright.design.wall.Framing;
+import org.standwright.design.wall.Holder;
+import org.standwright.design.wall.Rows;
 
 /** The families of records, and what a file calls each member. */
 public final class Families {
@@ -24,7 +27,10 @@ public final class Families {
             Content.class,
             Hang.class,
             Grip.class,
-            KeptTogether.class);
+            KeptTogether.class,
+            Framing.class,
+            Rows.class,
+            Holder.class);
 
     private static final List<NamedType> MEMBERS = List.of(
             new NamedType(WorkingHeight.Given.class, "given"),
@@ -55,6 +61,23 @@ public final class Families {
             new NamedType(KeptTogether.OneStrip.class, "one-strip"),
             new NamedType(KeptTogether.OneSheet.class, "one-sheet"),
             new NamedType(KeptTogether.OneBlank.class, "one-blank"),
+            new NamedType(Framing.WoodStuds.class, "wood-studs"),
+            new NamedType(Framing.SteelStuds.class, "steel-studs"),
+            new NamedType(Framing.Masonry.class, "masonry"),
+            new NamedType(Rows.Fixed.class, "fixed"),
+            new NamedType(Rows.Even.class, "even"),
+            new NamedType(Rows.Reach.class, "reach"),
+            new NamedType(Rows.Densest.class, "densest"),
+            new NamedType(Holder.Shelf.class, "shelf"),
+            new NamedType(Holder.Bin.class, "bin"),
+            new NamedType(Holder.Tray.class, "tray"),
+            new NamedType(Holder.Slots.class, "slots"),
+            new NamedType(Holder.Bores.class, "bores"),
+            new NamedType(Holder.Pegs.class, "pegs"),
+            new NamedType(Holder.ClampBar.class, "clamp-bar"),
+            new NamedType(Holder.Hooks.class, "hooks"),
+            new NamedType(Holder.Panel.class, "panel"),
+            new NamedType(Holder.Cabinet.class, "cabinet"),
             new NamedType(Hinge.Concealed.class, "concealed"),
             new NamedType(Hinge.Butt.class, "butt"));
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Support;
+import org.standwright.design.WallDesign;
 import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Caster;
 import org.standwright.design.kit.Connector;
@@ -21,6 +22,7 @@ import org.standwright.part.SheetGood;
 /** What a file describes: its field "kind", its folder among the presets and the record it becomes. */
 public enum FileKind {
     STAND("stand", "stands", StandDesign.class),
+    CLEAT_WALL("cleat-wall", "walls", WallDesign.class),
     MACHINE("machine", "machines", Machine.class),
     SHEET("sheet", "sheets", SheetGood.class),
     SLIDE("slide", "slides", Slide.class),

@@ -48,6 +48,7 @@ import org.standwright.design.Steady;
 import org.standwright.design.StockEntry;
 import org.standwright.design.StockPlan;
 import org.standwright.design.Support;
+import org.standwright.design.WallDesign;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.Worktop;
 import org.standwright.design.kit.Bar;
@@ -73,6 +74,18 @@ import org.standwright.design.kit.Screw;
 import org.standwright.design.kit.Size2;
 import org.standwright.design.kit.Slide;
 import org.standwright.design.kit.WorkingForce;
+import org.standwright.design.wall.Cleat;
+import org.standwright.design.wall.Fixing;
+import org.standwright.design.wall.Framing;
+import org.standwright.design.wall.Holder;
+import org.standwright.design.wall.Making;
+import org.standwright.design.wall.Obstacle;
+import org.standwright.design.wall.Person;
+import org.standwright.design.wall.Rows;
+import org.standwright.design.wall.Spot;
+import org.standwright.design.wall.Swing;
+import org.standwright.design.wall.Things;
+import org.standwright.design.wall.Wall;
 import org.standwright.file.text.Pointer;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Nominal;
@@ -97,11 +110,11 @@ class DesignSchemaTest {
                 arguments("/$defs/stand/properties/worktop/properties/plate", PlateOpening.class),
                 arguments("/$defs/stand/properties/drawers", DrawerPlan.class),
                 arguments("/$defs/stand/properties/screws", Screws.class),
-                arguments("/$defs/stand/properties/saw", Saw.class),
-                arguments("/$defs/stand/properties/saw/properties/breakDown", BreakDown.class),
-                arguments("/$defs/stand/properties/stock", StockPlan.class),
-                arguments("/$defs/stand/properties/stock/properties/keep", Keep.class),
-                arguments("/$defs/stand/properties/cutting", CuttingPlan.class),
+                arguments("/$defs/saw", Saw.class),
+                arguments("/$defs/saw/properties/breakDown", BreakDown.class),
+                arguments("/$defs/stock", StockPlan.class),
+                arguments("/$defs/stock/properties/keep", Keep.class),
+                arguments("/$defs/cutting", CuttingPlan.class),
                 arguments("/$defs/trim", TrimFields.class),
                 arguments("/$defs/stock-entry", StockEntry.class),
                 arguments("/$defs/together/allOf/0/then", KeptTogether.OneStrip.class),
@@ -145,7 +158,35 @@ class DesignSchemaTest {
                 arguments("/$defs/stand/properties/site", Site.class),
                 arguments("/$defs/passage", Site.Passage.class),
                 arguments("/$defs/stand/properties/steady", Steady.class),
-                arguments("/$defs/stand/properties/rules/items", RuleChoice.class),
+                arguments("/$defs/rules/items", RuleChoice.class),
+                arguments("/$defs/cleat-wall", WallDesign.class),
+                arguments("/$defs/cleat-wall/properties/person", Person.class),
+                arguments("/$defs/wall", Wall.class),
+                arguments("/$defs/wall/properties/outline/items", Point2.class),
+                arguments("/$defs/framing/allOf/0/then", Framing.WoodStuds.class),
+                arguments("/$defs/framing/allOf/1/then", Framing.SteelStuds.class),
+                arguments("/$defs/framing/allOf/2/then", Framing.Masonry.class),
+                arguments("/$defs/obstacle", Obstacle.class),
+                arguments("/$defs/swing", Swing.class),
+                arguments("/$defs/cleat", Cleat.class),
+                arguments("/$defs/rows/allOf/0/then", Rows.Fixed.class),
+                arguments("/$defs/rows/allOf/1/then", Rows.Even.class),
+                arguments("/$defs/rows/allOf/2/then", Rows.Reach.class),
+                arguments("/$defs/rows/allOf/3/then", Rows.Densest.class),
+                arguments("/$defs/fixing", Fixing.class),
+                arguments("/$defs/making", Making.class),
+                arguments("/$defs/things", Things.class),
+                arguments("/$defs/spot", Spot.class),
+                arguments("/$defs/holder/allOf/0/then", Holder.Shelf.class),
+                arguments("/$defs/holder/allOf/1/then", Holder.Bin.class),
+                arguments("/$defs/holder/allOf/2/then", Holder.Tray.class),
+                arguments("/$defs/holder/allOf/3/then", Holder.Slots.class),
+                arguments("/$defs/holder/allOf/4/then", Holder.Bores.class),
+                arguments("/$defs/holder/allOf/5/then", Holder.Pegs.class),
+                arguments("/$defs/holder/allOf/6/then", Holder.ClampBar.class),
+                arguments("/$defs/holder/allOf/7/then", Holder.Hooks.class),
+                arguments("/$defs/holder/allOf/8/then", Holder.Panel.class),
+                arguments("/$defs/holder/allOf/9/then", Holder.Cabinet.class),
                 arguments("/$defs/machine", Machine.class),
                 arguments("/$defs/machine/properties/base", Size2.class),
                 arguments("/$defs/machine/properties/envelope", Envelope.class),
@@ -237,7 +278,10 @@ class DesignSchemaTest {
                         "/$defs/content",
                         "/$defs/hang",
                         "/$defs/grip",
-                        "/$defs/hinge");
+                        "/$defs/hinge",
+                        "/$defs/framing",
+                        "/$defs/rows",
+                        "/$defs/holder");
     }
 
     @Test
@@ -274,7 +318,7 @@ class DesignSchemaTest {
 
     /** Where a machine reaches over its base, or hangs below it. */
     private static boolean mayBeNegative(String place) {
-        return place.matches(".*/(margins|at|holes/items|centreOfMass)/properties/\\w+");
+        return place.matches(".*/(margins|at|holes/items|centreOfMass|outline/items)/properties/\\w+");
     }
 
     @Test

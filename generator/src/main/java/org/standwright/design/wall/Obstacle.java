@@ -1,5 +1,6 @@
 package org.standwright.design.wall;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -32,16 +33,27 @@ public record Obstacle(
 
     /** What it is, and how much is kept free around it (common practice, no source). */
     public enum Kind {
+        @JsonProperty("door")
         DOOR("door", 10),
+        @JsonProperty("window")
         WINDOW("window", 10),
+        @JsonProperty("outlet")
         OUTLET("outlet", 50),
+        @JsonProperty("switch")
         SWITCH("switch", 50),
+        @JsonProperty("electrical-panel")
         ELECTRICAL_PANEL("electrical panel", 0),
+        @JsonProperty("pipe")
         PIPE("pipe", 25),
+        @JsonProperty("beam")
         BEAM("beam", 5),
+        @JsonProperty("radiator")
         RADIATOR("radiator", 100),
+        @JsonProperty("bench")
         BENCH("bench", 0),
+        @JsonProperty("cabinet")
         CABINET("cabinet", 0),
+        @JsonProperty("stand")
         STAND("stand", 0);
 
         private final String words;

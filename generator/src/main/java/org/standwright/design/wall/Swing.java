@@ -1,5 +1,7 @@
 package org.standwright.design.wall;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+
 /**
  * How a door opens into the room; one that opens the other way needs no swing.
  *
@@ -10,7 +12,9 @@ package org.standwright.design.wall;
 public record Swing(Side hinges, double angle, double thickness) {
     /** Left or right, seen by a person who faces the wall. */
     public enum Side {
+        @JsonProperty("left")
         LEFT,
+        @JsonProperty("right")
         RIGHT
     }
 }

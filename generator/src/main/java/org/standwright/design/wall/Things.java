@@ -1,5 +1,6 @@
 package org.standwright.design.wall;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import org.standwright.geom.Require;
 
 /**
@@ -14,11 +15,16 @@ import org.standwright.geom.Require;
 public record Things(int count, double width, double depth, double height, double mass, Use use, boolean flammable) {
     /** How often a hand goes there. */
     public enum Use {
+        @JsonProperty("daily")
         DAILY,
+        @JsonProperty("weekly")
         WEEKLY,
+        @JsonProperty("monthly")
         MONTHLY,
+        @JsonProperty("yearly")
         YEARLY,
         /** Not for a year: it loses its place. */
+        @JsonProperty("unused")
         UNUSED
     }
 
