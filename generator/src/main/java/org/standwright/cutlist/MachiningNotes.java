@@ -127,12 +127,22 @@ final class MachiningNotes {
                 : "counterbored " + wide + ", " + words.length(recess.depth(hole.diameter())) + " deep" + from;
     }
 
-    /** Over the whole thickness the edge becomes a bevel and the other face keeps its size; else it is a chamfer. */
+    /**
+     * Over the whole thickness the edge becomes a bevel and the other face keeps its size; where little is left of the
+     * edge it is a bevel whose tip is taken off; else it is a chamfer.
+     */
     private String note(Bevel bevel) {
+        double tip = bevel.blunted(part.thickness()).orElse(0);
         boolean whole = Grid.same(bevel.depth(), part.thickness());
-        return (whole ? "bevel" : "chamfer") + (bevel.edge().isEnd() ? " across the " : " along the ")
-                + sides.edge(bevel.edge()) + ", blade tilted " + SizeWords.degrees(bevel.tilt()) + " from square: "
-                + words.length(bevel.setback()) + " off the " + SizeWords.face(bevel.face()) + ", "
+        var head = (whole || tip > 0 ? "bevel" : "chamfer")
+                + (bevel.edge().isEnd() ? " across the " : " along the ") + sides.edge(bevel.edge())
+                + ", blade tilted " + SizeWords.degrees(bevel.tilt()) + " from square: ";
+        if (tip > 0) {
+            double sawn = (bevel.edge().isEnd() ? part.length() : part.width()) + tip;
+            return head + words.length(bevel.setback() + tip) + " off the " + SizeWords.face(bevel.face()) + " of "
+                    + words.length(sawn) + ", then " + words.length(tip) + " off the sharp tip";
+        }
+        return head + words.length(bevel.setback()) + " off the " + SizeWords.face(bevel.face()) + ", "
                 + (whole
                         ? "nothing off the " + SizeWords.face(bevel.face().opposite())
                         : words.length(bevel.depth()) + " off the edge");

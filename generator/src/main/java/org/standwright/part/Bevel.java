@@ -1,6 +1,8 @@
 package org.standwright.part;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Require;
 
@@ -24,6 +26,16 @@ public record Bevel(Edge edge, Face face, double tilt, double depth) implements 
     /** How far the edge moves back on the face: depth times the tangent of the tilt, mm. */
     public double setback() {
         return depth * StrictMath.tan(StrictMath.toRadians(tilt));
+    }
+
+    /**
+     * What is taken off the sharp tip of a bevel that goes through a board this thick, square to the edge, mm: 0 of one
+     * whose tip stays sharp. A cut that leaves half of the thickness or more is a chamfer, which has no such tip.
+     */
+    public OptionalDouble blunted(double thickness) {
+        return Grid.less(thickness, 2 * depth)
+                ? OptionalDouble.of((thickness - depth) * StrictMath.tan(StrictMath.toRadians(tilt)))
+                : OptionalDouble.empty();
     }
 
     /** What it covers of a board of this size, seen from above. */

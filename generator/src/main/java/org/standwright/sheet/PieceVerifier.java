@@ -123,11 +123,27 @@ final class PieceVerifier {
                 .mapToInt(part -> across(blank, part.area()))
                 .sum();
         double rise = first == null ? 0 : first.part().thickness() * StrictMath.tan(slant);
-        int least = SheetUnit.up(SheetUnit.mm(strips) - rise + SheetUnit.mm(kerf) / StrictMath.cos(slant));
+        double tips = blank.holds().stream()
+                .mapToDouble(strip -> tip(strip.label(), slant))
+                .sum();
+        int least = SheetUnit.up(SheetUnit.mm(strips) + tips - rise + SheetUnit.mm(kerf) / StrictMath.cos(slant));
         if (blank.holds().size() != 2 || across(blank, blank.area()) < least) {
             faults.add("Blank '" + blank.label() + "' at " + blank.area() + " is too narrow for two strips of " + strips
                     + " units together, cut at " + tilt + "°.");
         }
+    }
+
+    /** What comes off a strip's tip after the rip, mm. */
+    private double tip(String label, double slant) {
+        var line = lines.get(label);
+        return line == null
+                ? 0
+                : line.part().features().stream()
+                                .filter(Bevel.class::isInstance)
+                                .mapToDouble(bevel -> line.part().thickness() - ((Bevel) bevel).depth())
+                                .max()
+                                .orElse(0)
+                        * StrictMath.tan(slant);
     }
 
     private static int across(PlacedPiece blank, Area area) {

@@ -126,6 +126,13 @@ class FeatureNotesTest {
         }
 
         @Test
+        void sayHowWideAStripIsSawnBeforeItsTipComesOff() {
+            assertThat(note(new Bevel(Edge.Y1, Face.BENCH, 45, 16)))
+                    .startsWith("bevel along the rear edge, blade tilted 45° from square: 18 mm off the bench face of ")
+                    .endsWith(", then 2 mm off the sharp tip");
+        }
+
+        @Test
         void areChamfersWhenTheyTakePartOfTheThickness() {
             assertThat(note(new Bevel(Edge.Y0, Face.SHOW, 30, 6)))
                     .isEqualTo("chamfer along the front edge, blade tilted 30° from square: 3.5 mm off the show face,"

@@ -14,16 +14,20 @@ import org.standwright.part.Edge;
  * Strips that come in pairs from one rip with the blade tilted.
  *
  * @param lines of the two strips, equal or not
- * @param rise by how much their long faces are wider than the short ones, mm
+ * @param rise by how much both overlap in the board, measured at their finished width: t tan(tilt) of sharp strips, less by
+ *     what comes off the tips of both once they are parted, mm
  * @param tilt of the blade from square, degrees
  */
 record BevelPairs(List<CutLine> lines, int count, double rise, double tilt) {
     /** What strips of one pair have in common; sizes in 1/10 µm, so that equal ones are equal. */
-    private record Alike(long length, long tilt) {
+    private record Alike(long length, long tilt, long depth) {
         private static final double PER_MM = 10_000;
 
         static Alike of(CutLine line, Bevel bevel) {
-            return new Alike(Math.round(line.part().roughLength() * PER_MM), Math.round(bevel.tilt() * PER_MM));
+            return new Alike(
+                    Math.round(line.part().roughLength() * PER_MM),
+                    Math.round(bevel.tilt() * PER_MM),
+                    Math.round(bevel.depth() * PER_MM));
         }
     }
 
@@ -49,10 +53,11 @@ record BevelPairs(List<CutLine> lines, int count, double rise, double tilt) {
     }
 
     private static BevelPairs pair(CutLine first, CutLine second, int count, Bevel bevel) {
-        return new BevelPairs(List.of(first, second), count, bevel.setback(), bevel.tilt());
+        double blunted = bevel.blunted(first.part().thickness()).orElse(0);
+        return new BevelPairs(List.of(first, second), count, bevel.setback() - blunted, bevel.tilt());
     }
 
-    /** The bevel of a strip that has one along one edge, all the way through, and leaves the sheet at its size. */
+    /** The bevel of a strip that has one along one edge, through but for a blunted tip, and leaves the sheet at its size. */
     private static Optional<Bevel> bevel(CutLine line) {
         var part = line.part();
         var bevels = part.features().stream()
@@ -61,7 +66,7 @@ record BevelPairs(List<CutLine> lines, int count, double rise, double tilt) {
                 .toList();
         boolean isStrip = bevels.size() == 1
                 && (bevels.get(0).edge() == Edge.Y0 || bevels.get(0).edge() == Edge.Y1)
-                && Grid.same(bevels.get(0).depth(), part.thickness())
+                && bevels.get(0).blunted(part.thickness()).isPresent()
                 && Grid.same(part.roughWidth(), part.width());
         return isStrip ? Optional.of(bevels.get(0)) : Optional.empty();
     }

@@ -42,11 +42,11 @@ record BlockShapes(KerfAllowance allowance, List<BoardKind> boards, CutRules rul
     }
 
     /**
-     * Two strips from one rip with the blade tilted: long faces a and b, blank a + b - rise + kerf / cos(tilt), which
+     * Two strips from one rip with the blade tilted: widths a and b, blank a + b - rise + kerf / cos(tilt), which
      * with a = b = L is 2 L - t tan(tilt) + k / cos(tilt) = w (own derivation). In the block each strip has the share
      * of the width that its long face has.
      *
-     * @param rise by how much the long faces are wider than the short ones, mm
+     * @param rise by how much both overlap in the blank, mm
      * @param tilt of the blade from square, degrees
      */
     Block bevel(List<CutLine> lines, double rise, double tilt) {

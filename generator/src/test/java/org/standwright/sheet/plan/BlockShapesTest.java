@@ -108,6 +108,20 @@ class BlockShapesTest {
         assertThat(longFace - shortFace).isCloseTo(thickness, within(1e-9));
     }
 
+    /** What comes off the tips comes off after the rip: the board is as wide as for sharp strips. */
+    @Test
+    void ripsStripsWhoseTipsAreTakenOffFromABoardForSharpOnes() {
+        var wood = new Material("board", 18, 650, Grain.ALONG_LENGTH);
+        var blunt = Part.blank("cleat", wood, 1000, 104.737).with(new Bevel(Edge.Y1, Face.BENCH, 45, 16));
+        var line = new CutLine("A", blunt, Collections.nCopies(2, "cleat"), List.of());
+
+        var blocks = Blocks.of(List.of(line), Cutting.PLAIN, List.of(), shapes(3.2));
+
+        assertThat(blocks.blocks().get(0).parting()).isEqualTo(Block.Parting.BEVEL);
+        assertThat(SheetUnit.mm(blocks.blocks().get(0).inner().width() - SheetUnit.up(3.2)))
+                .isCloseTo(200, within(2e-3));
+    }
+
     @Test
     void leavesAnOddStripByItselfAndPairsItWithAnother() {
         var long3 = strip("A", 1000, 100, 18, 3);
