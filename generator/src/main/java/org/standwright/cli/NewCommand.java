@@ -1,26 +1,44 @@
 package org.standwright.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.standwright.file.FileKind;
 import org.standwright.file.StartingFile;
+import org.standwright.file.StartingWall;
 import org.standwright.make.NewFile;
+import org.standwright.unit.Measure;
+import org.standwright.unit.QuantityException;
 import org.standwright.unit.Units;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 @Command(
         name = "new",
-        description = "Writes a design file to start from: a stand for one machine. Never writes over a file.")
+        description = "Writes a design file to start from: a stand for one machine, or a wall of cleats. Never writes"
+                + " over a file.")
 final class NewCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "MACHINE", description = "A machine's preset; 'standwright presets' lists them.")
-    private String machine;
+    @Parameters(
+            paramLabel = "WHAT",
+            description = "A machine's preset ('standwright presets' lists them), or cleat-wall.")
+    private String what;
+
+    @Option(names = "--width", paramLabel = "LENGTH", description = "Of the wall; for cleat-wall only.")
+    private Optional<String> width;
+
+    @Option(
+            names = "--height",
+            paramLabel = "LENGTH",
+            description = "Of the wall, from the floor to the ceiling; for cleat-wall only.")
+    private Optional<String> height;
 
     @Option(names = "--out", paramLabel = "FILE", required = true, description = "The file to write.")
     private Path file;
@@ -40,12 +58,46 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        NewFile.write(file, StartingFile.forMachine(presets.library(), machine, unit));
+        boolean wall = what.equals(FileKind.CLEAT_WALL.word());
+        NewFile.write(file, wall ? wall() : stand());
         if (!quiet) {
             spec.commandLine()
                     .getOut()
-                    .println("Written to " + file + ". Measure your machine, then change what differs.");
+                    .println("Written to " + file + ". Measure your " + (wall ? "wall" : "machine")
+                            + ", then change what differs.");
         }
         return ExitCode.FINE;
+    }
+
+    private String stand() {
+        if (width.isPresent() || height.isPresent()) {
+            throw misused("--width and --height are those of a wall; a stand takes its size from its machine."
+                    + " Leave them out, or ask for cleat-wall.");
+        }
+        return StartingFile.forMachine(presets.library(), what, unit);
+    }
+
+    private String wall() {
+        double wide = length("--width", width);
+        double high = length("--height", height);
+        try {
+            return StartingWall.text(unit, wide, high);
+        } catch (IllegalArgumentException refusal) {
+            throw misused(refusal.getMessage());
+        }
+    }
+
+    private double length(String option, Optional<String> given) {
+        var text = given.orElseThrow(
+                () -> misused("a cleat-wall needs " + option + ", such as " + option + " '3600 mm'."));
+        try {
+            return Measure.LENGTH.parse(text, unit.unitOf(Measure.LENGTH));
+        } catch (QuantityException refusal) {
+            throw misused(option + " '" + text + "' " + refusal.rule() + ". " + refusal.wayOut());
+        }
+    }
+
+    private ParameterException misused(String message) {
+        return new ParameterException(spec.commandLine(), message);
     }
 }
