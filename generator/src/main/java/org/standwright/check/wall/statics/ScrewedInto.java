@@ -8,6 +8,7 @@ import org.standwright.geom.Grid;
  * @param gravity its specific gravity
  * @param penetration of the screw into it, with the tip, of a lag without, mm
  * @param thread of that, threaded, mm
+ * @param whenShort what counts of it below the least penetration
  */
 public record ScrewedInto(double gravity, double penetration, double thread, Short whenShort) {
     /** What counts of a screw with less than the least penetration in the wood, which the NDS does not rate. */

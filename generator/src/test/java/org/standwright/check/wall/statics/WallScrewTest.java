@@ -7,10 +7,14 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.standwright.check.fastener.CommonNail;
+import org.standwright.check.fastener.DowelBearing;
+import org.standwright.check.fastener.GappedYield;
 import org.standwright.check.fastener.LagScrew;
 import org.standwright.check.fastener.LoadDuration;
 import org.standwright.check.fastener.NumberedScrew;
+import org.standwright.check.fastener.SingleShear;
 import org.standwright.check.fastener.YieldMode;
+import org.standwright.check.fastener.YieldModes;
 
 class WallScrewTest {
     /** Own calculation (references 3.5): 83.42 lbf on the stud, 51.64 lbf = 229.7 N through plasterboard 1/2 in thick. */
@@ -107,6 +111,34 @@ class WallScrewTest {
         assertThat(WallScrew.lagIntoStud(LagScrew.QUARTER, 50, 25.3, through, 0.5, LoadDuration.TEN_YEARS)
                         .lateral())
                 .isZero();
+    }
+
+    /** The same joint put together by hand: Fe of both woods, half the tip off, Rd · 1.25 of a lag across the strip's grain. */
+    @Test
+    void carriesAsTheJointThatItIs() {
+        double soft = DowelBearing.small(0.36);
+        double hard = DowelBearing.small(0.5);
+        var screw = NumberedScrew.NO_8;
+        var shallow = WallScrew.intoHanger(
+                screw, 25, ScrewedThrough.countersunk(12, 0.5, 0), 18, 0.36, LoadDuration.TEN_YEARS);
+        var joint =
+                new SingleShear(13 - screw.diameter(), 12, soft, hard, screw.root(), screw.bendingYield(), 0, false);
+
+        assertThat(shallow.lateral()).isCloseTo(new YieldModes(joint).allowable(), within(1e-9));
+        assertThat(shallow.mode()).contains(new YieldModes(joint).governing());
+
+        var lag = WallScrew.lagIntoStud(
+                LagScrew.THREE_EIGHTHS, 50, 40, ScrewedThrough.countersunk(18, 0.5, 12), 0.36, LoadDuration.TEN_YEARS);
+        var thick = new SingleShear(
+                50,
+                18,
+                DowelBearing.along(LagScrew.THREE_EIGHTHS, 0.36),
+                hard,
+                LagScrew.THREE_EIGHTHS.root(),
+                LagScrew.THREE_EIGHTHS.bendingYield(),
+                0,
+                true);
+        assertThat(lag.lateral()).isCloseTo(new GappedYield(thick, 12).allowable() / 1.25, within(1e-9));
     }
 
     /** #8 × 30 through a back 12 mm thick: 18 mm of thread in the hanger, 2850 · 0.42² · 0.164 lbf/in on each. */
