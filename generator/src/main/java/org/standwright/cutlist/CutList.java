@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import org.standwright.assembly.Assembly;
-import org.standwright.design.built.Stand;
+import org.standwright.design.built.Furniture;
 import org.standwright.part.Material;
 import org.standwright.unit.Units;
 
@@ -32,10 +32,10 @@ public record CutList(List<CutLine> lines, List<HardwareLine> hardware, Cutting 
         return new CutList(lines, hardware);
     }
 
-    /** The same of a stand, with what its design asks of the cutting. */
-    public static CutList of(Stand stand) {
-        var list = of(stand.assembly(), stand.design().unit());
-        return new CutList(list.lines, list.hardware, new StandCutting(stand, list.lines).asked());
+    /** The same of a piece of furniture, with what its design asks of the cutting. */
+    public static CutList of(Furniture furniture) {
+        var list = of(furniture.assembly(), furniture.design().unit());
+        return new CutList(list.lines, list.hardware, new FurnitureCutting(furniture, list.lines).asked());
     }
 
     /** What is cut from sheets: all that a sheet plan knows. */

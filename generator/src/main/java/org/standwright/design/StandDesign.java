@@ -3,9 +3,9 @@ package org.standwright.design;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Machine;
 import org.standwright.design.kit.Saw;
-import org.standwright.design.kit.StockSheet;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Units;
 
@@ -39,7 +39,8 @@ public record StandDesign(
         Loads loads,
         Site site,
         Steady steady,
-        List<RuleChoice> rules) {
+        List<RuleChoice> rules)
+        implements Design {
     public StandDesign {
         cutouts = List.copyOf(cutouts);
         bays = List.copyOf(bays);
@@ -51,12 +52,13 @@ public record StandDesign(
         return Redesign.of(this).workingHeight(other).done();
     }
 
-    /** The same design, read back in other units. */
+    @Override
     public StandDesign readIn(Units other) {
         return Redesign.of(this).unit(other).done();
     }
 
-    /** Every sheet good that its parts are cut from, each once, in the order of the carcass, worktop and drawers. */
+    /** In the order of the carcass, worktop and drawers. */
+    @Override
     public List<SheetGood> sheets() {
         return Stream.of(
                         carcass.sheet(),
@@ -69,8 +71,19 @@ public record StandDesign(
                 .toList();
     }
 
-    /** All boards that its parts can be cut from, material by material. */
-    public List<StockSheet> boards() {
-        return stock.boards(sheets(), unit);
+    /** What drawers without slides run on. */
+    @Override
+    public List<Bar> bars() {
+        return drawers.hang() instanceof Hang.Runners runners ? List.of(runners.bar()) : List.of();
+    }
+
+    @Override
+    public double fit() {
+        return carcass.fit();
+    }
+
+    @Override
+    public <R> R accept(DesignVisitor<R> visitor) {
+        return visitor.stand(this);
     }
 }

@@ -2,7 +2,7 @@ package org.standwright.sheet;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.standwright.design.StandDesign;
+import org.standwright.design.Design;
 import org.standwright.design.kit.Keep;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.StockSheet;
@@ -33,12 +33,8 @@ public record Stock(List<StockSheet> sheets, Saw saw, Keep keep, double fit) {
     }
 
     /** What a design's parts can be cut from. */
-    public static Stock of(StandDesign design) {
-        return new Stock(
-                design.boards(),
-                design.saw(),
-                design.stock().keep(),
-                design.carcass().fit());
+    public static Stock of(Design design) {
+        return new Stock(design.boards(), design.saw(), design.stock().keep(), design.fit());
     }
 
     /** The boards that parts of this material can be cut from, in the order of the stock. */

@@ -2,6 +2,7 @@ package org.standwright.design.built;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.StandDesign;
@@ -20,7 +21,8 @@ public record Stand(
         Box3 carcass,
         List<BayLayout> bays,
         Optional<MachineLayout> machine,
-        Assembly assembly) {
+        Assembly assembly)
+        implements Furniture {
     public Stand {
         bays = List.copyOf(bays);
     }
@@ -32,5 +34,20 @@ public record Stand(
                 .filter(box -> !Grid.less(box.min().z(), carcass.max().z()))
                 .toList();
         return boxes.isEmpty() ? carcass : Box3.around(boxes);
+    }
+
+    @Override
+    public List<PartsTogether> together() {
+        return PartsTogether.of(design, bays, assembly.parts());
+    }
+
+    @Override
+    public Set<String> later() {
+        return LaterParts.of(this);
+    }
+
+    @Override
+    public <R> R accept(FurnitureVisitor<R> visitor) {
+        return visitor.stand(this);
     }
 }

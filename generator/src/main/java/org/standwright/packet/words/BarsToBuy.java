@@ -5,8 +5,7 @@ import java.util.Optional;
 import org.standwright.cutlist.BarRun;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Hang;
-import org.standwright.design.StandDesign;
+import org.standwright.design.Design;
 import org.standwright.design.kit.Bar;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.bar.BarKind;
@@ -22,17 +21,16 @@ import org.standwright.sheet.bar.CutBar;
  */
 public record BarsToBuy(BarRun run, Optional<Bar> bar, double kerf) {
     /** One a section, in order of the cut list. */
-    public static List<BarsToBuy> of(StandDesign design, CutList cutList) {
+    public static List<BarsToBuy> of(Design design, CutList cutList) {
         return cutList.bars().stream()
-                .map(run -> new BarsToBuy(
-                        run,
-                        bought(design).filter(bar -> bar.material().equals(run.section())),
-                        design.saw().kerf()))
+                .map(run -> new BarsToBuy(run, bought(run, design), design.saw().kerf()))
                 .toList();
     }
 
-    private static Optional<Bar> bought(StandDesign design) {
-        return design.drawers().hang() instanceof Hang.Runners runners ? Optional.of(runners.bar()) : Optional.empty();
+    private static Optional<Bar> bought(BarRun run, Design design) {
+        return design.bars().stream()
+                .filter(bar -> bar.material().equals(run.section()))
+                .findFirst();
     }
 
     /** Width of the section, mm. */

@@ -4,8 +4,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.cutlist.LaterParts;
-import org.standwright.design.built.Stand;
+import org.standwright.design.built.Furniture;
 
 /** What is said of the pieces that wait until the openings of the finished carcass are measured. */
 public final class SecondStage {
@@ -18,8 +17,8 @@ public final class SecondStage {
         this.parts = parts;
     }
 
-    public static SecondStage of(Stand stand) {
-        return new SecondStage(LaterParts.of(stand));
+    public static SecondStage of(Furniture furniture) {
+        return new SecondStage(furniture.later());
     }
 
     public boolean holds(CutLine line) {

@@ -6,31 +6,29 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.KeptTogether;
+import org.standwright.design.built.Furniture;
 import org.standwright.design.built.PartsTogether;
-import org.standwright.design.built.Stand;
 import org.standwright.part.Run;
 
-/** What a stand's design asks of the cutting, part by part, told of its cut lines. */
-final class StandCutting {
-    private final Stand stand;
+/** What the design of a piece of furniture asks of the cutting, part by part, told of its cut lines. */
+final class FurnitureCutting {
+    private final Furniture furniture;
     private final List<CutLine> lines;
 
-    StandCutting(Stand stand, List<CutLine> lines) {
-        this.stand = stand;
+    FurnitureCutting(Furniture furniture, List<CutLine> lines) {
+        this.furniture = furniture;
         this.lines = lines;
     }
 
     Cutting asked() {
-        var later = LaterParts.of(stand);
-        var housed = HousedParts.of(stand.assembly().parts());
-        var anyGrain = stand.design().cutting().anyGrain();
+        var later = furniture.later();
+        var housed = HousedParts.of(furniture.assembly().parts());
+        var anyGrain = furniture.design().cutting().anyGrain();
         return new Cutting(
                 labels(line -> later.containsAll(line.members())),
                 labels(line -> anyGrain.contains(line.part().name())),
                 labels(line -> line.members().stream().anyMatch(housed::contains)),
-                PartsTogether.of(stand.design(), stand.bays(), stand.assembly().parts()).stream()
-                        .map(this::together)
-                        .toList());
+                furniture.together().stream().map(this::together).toList());
     }
 
     private Set<String> labels(Predicate<CutLine> which) {

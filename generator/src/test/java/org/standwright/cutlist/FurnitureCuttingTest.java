@@ -17,7 +17,7 @@ import org.standwright.design.Mount;
 import org.standwright.design.StandDesign;
 import org.standwright.design.stand.StandBuilder;
 
-class StandCuttingTest {
+class FurnitureCuttingTest {
     @Test
     void asksNothingOfAPlainStandButStagesAndThickness() {
         var list = list(Designs.planerStand());

@@ -1,21 +1,20 @@
-package org.standwright.cutlist;
+package org.standwright.design.built;
 
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.design.Mount;
-import org.standwright.design.built.Stand;
 
 /**
  * The parts that wait until the openings of the finished carcass are measured: drawer boxes, their bottoms and inset
  * fronts and doors. Overlay fronts do not wait: they are set on the carcass, not into it. Common practice, no source.
  */
-public final class LaterParts {
+final class LaterParts {
     private LaterParts() {}
 
     /** Labels of the placed parts that wait. */
-    public static Set<String> of(Stand stand) {
+    static Set<String> of(Stand stand) {
         boolean inset = stand.design().drawers().mount() == Mount.INSET;
         var fronts = fronts(stand);
         var inserted = inset ? fronts : Set.<String>of();
