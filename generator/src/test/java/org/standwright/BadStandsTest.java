@@ -15,6 +15,7 @@ import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Remedy;
 import org.standwright.check.Severity;
+import org.standwright.check.Stands;
 import org.standwright.check.rules.Checks;
 import org.standwright.design.StandDesign;
 import org.standwright.design.stand.StandBuilder;
@@ -121,8 +122,7 @@ class BadStandsTest {
             for (var finding : cured(design)) {
                 if (finding.cure().isPresent()) {
                     var cure = finding.cure().get();
-                    var after = findings(
-                            remedy(finding, cure.words()).change().apply(design).orElseThrow());
+                    var after = findings(Stands.changed(design, remedy(finding, cure.words())));
                     var lightest = cure.left().isPresent() ? Severity.STOP : Severity.CAUTION;
                     assertThat(after)
                             .filteredOn(other -> other.rule().equals(finding.rule())

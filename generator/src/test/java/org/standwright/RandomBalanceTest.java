@@ -16,6 +16,7 @@ import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
+import org.standwright.check.Stands;
 import org.standwright.check.Weight;
 import org.standwright.check.balance.TipLargest;
 import org.standwright.check.balance.TipLean;
@@ -33,7 +34,7 @@ import org.standwright.solid.AssemblySolids;
 class RandomBalanceTest {
     private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
     private static final double SAME = 1e-6;
-    private static final List<Rule> TIPPING =
+    private static final List<Rule<LoadedStand>> TIPPING =
             List.of(new TipOpen(), new TipLargest(), new TipLean(), new TipPush(), new TipSlope());
 
     private static final Map<Long, LoadedStand> BUILT = new ConcurrentHashMap<>();
@@ -150,7 +151,7 @@ class RandomBalanceTest {
     }
 
     private static double ballast(Remedy remedy, LoadedStand loaded) {
-        return remedy.change().apply(loaded.design()).orElseThrow().steady().ballast();
+        return Stands.changed(loaded.design(), remedy).steady().ballast();
     }
 
     private static double figure(Finding finding) {
@@ -174,7 +175,7 @@ class RandomBalanceTest {
         return pulls;
     }
 
-    private static void same(Rule rule, LoadedStand loaded, double expected) {
+    private static void same(Rule<LoadedStand> rule, LoadedStand loaded, double expected) {
         var finding = rule.check(loaded).get(0);
         var gauge = finding.gauge().orElseThrow();
 
@@ -182,7 +183,7 @@ class RandomBalanceTest {
         assertThat(finding.severity()).isEqualTo(gauge.limit().of(expected));
     }
 
-    private static Stream<Double> ratio(Rule rule, LoadedStand loaded) {
+    private static Stream<Double> ratio(Rule<LoadedStand> rule, LoadedStand loaded) {
         return rule.check(loaded).stream().limit(1).map(RandomBalanceTest::figure);
     }
 

@@ -99,17 +99,18 @@ class RandomBendingTest {
         assertThat(cured).isPositive();
     }
 
-    private static int cures(Rule rule, Finding finding, StandDesign design) {
+    private static int cures(Rule<LoadedStand> rule, Finding finding, StandDesign design) {
         return finding.isWorthSaying()
                 ? (int) finding.remedies().stream()
                         .flatMap(remedy -> remedy.change().apply(design).stream())
-                        .flatMap(changed -> loaded(changed).stream())
+                        .flatMap(changed -> loaded((StandDesign) changed).stream())
                         .filter(changed -> rule.check(changed).stream().noneMatch(Finding::isWorthSaying))
                         .count()
                 : 0;
     }
 
-    private static void noWorse(StandDesign design, StandDesign thicker, Rule... rules) {
+    @SafeVarargs
+    private static void noWorse(StandDesign design, StandDesign thicker, Rule<LoadedStand>... rules) {
         loaded(thicker).ifPresent(changed -> {
             var now = loaded(design).orElseThrow();
             for (var rule : rules) {
@@ -152,7 +153,7 @@ class RandomBendingTest {
         return new SheetGood(material, sheet.length(), sheet.width(), Optional.empty(), sheet.price());
     }
 
-    private static Map<String, Double> figures(Rule rule, LoadedStand loaded) {
+    private static Map<String, Double> figures(Rule<LoadedStand> rule, LoadedStand loaded) {
         var figures = new TreeMap<String, Double>();
         rule.check(loaded)
                 .forEach(finding -> figures.put(
@@ -161,7 +162,7 @@ class RandomBendingTest {
     }
 
     /** Share of the limit that the worst of its findings uses. */
-    private static double used(Rule rule, LoadedStand loaded) {
+    private static double used(Rule<LoadedStand> rule, LoadedStand loaded) {
         return rule.check(loaded).stream()
                 .mapToDouble(finding -> finding.gauge().orElseThrow().used())
                 .max()

@@ -15,57 +15,60 @@ import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Remedy;
-import org.standwright.check.Rule;
 import org.standwright.check.Severity;
-import org.standwright.check.rules.Checks;
+import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.StandDesign;
-import org.standwright.design.stand.StandBuilder;
 import org.standwright.solid.AssemblySolids;
 
 /**
- * Tries what rules propose against a stop or a caution: builds the changed stand, weighs it and checks it again. A cure is
+ * Tries what rules propose against a stop or a caution: builds the changed furniture, weighs it and checks it again. A cure is
  * the first proposal after which the rule has no more to say against the same subject (or, where that is gone, against
- * anything), and after which nothing new stops the stand, nor anything more than before. Against a stop two proposals are
+ * anything), and after which nothing new stops it, nor anything more than before. Against a stop two proposals are
  * tried together where none does alone; where no two do, the first that leaves a caution is better than nothing. What is
  * accepted as it is needs none.
+ *
+ * @param <S> what the rules look at
  */
-public final class Cures {
-    /** Changed stands that are built for one stand, the worst findings' first. */
+public final class Cures<S> {
+    /** Changed designs that are built for one, the worst findings' first. */
     static final int MOST_BUILDS = 20;
     /** Of the proposals against one finding so many are tried together, the cheapest. */
     private static final int PAIRED = 4;
     /** Sums of doubles differ by less. */
     private static final double SAME = 1 + 1e-9;
 
-    private final LoadedStand before;
-    private final AssemblySolids solids;
+    private final Judging<S> judging;
+    private final Design before;
     private final List<Finding> findings;
-    private final List<Rule> rules;
-    /** The changed stands; nothing for one that cannot be built. */
-    private final Map<StandDesign, Optional<LoadedStand>> built = new HashMap<>();
+    /** What was built of the changed designs; nothing for one that cannot be built. */
+    private final Map<Design, Optional<S>> built = new HashMap<>();
     /** Whether something new stops them. */
-    private final Map<StandDesign, Boolean> stopped = new HashMap<>();
+    private final Map<Design, Boolean> stopped = new HashMap<>();
 
-    private Cures(LoadedStand before, AssemblySolids solids, List<Finding> findings, List<Rule> rules) {
+    private Cures(Judging<S> judging, Design before, List<Finding> findings) {
+        this.judging = judging;
         this.before = before;
-        this.solids = solids;
         this.findings = findings;
-        this.rules = rules;
     }
 
     /**
-     * The findings in their order, those with a cure that have one.
+     * The findings in a stand in their order, those with a cure that have one.
      *
      * @param solids of this very stand
      * @param findings what all rules find in it
      */
     public static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings) {
-        return of(stand, solids, findings, Checks.RULES);
+        return of(Judging.ofStand(solids), stand.design(), findings);
     }
 
-    static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings, List<Rule> rules) {
-        return new Cures(stand, solids, findings, rules).all();
+    /**
+     * The findings in their order, those with a cure that have one.
+     *
+     * @param before the design that they are about
+     * @param findings what all rules find in it
+     */
+    public static <S> List<Finding> of(Judging<S> judging, Design before, List<Finding> findings) {
+        return new Cures<>(judging, before, findings).all();
     }
 
     private List<Finding> all() {
@@ -97,10 +100,8 @@ public final class Cures {
     private Optional<Cure> cure(Finding finding) {
         var better = new ArrayList<Cure>();
         for (var remedy : tries(finding)) {
-            var cure = remedy.change()
-                    .apply(before.design())
-                    .flatMap(this::built)
-                    .flatMap(after -> cure(finding, remedy, after));
+            var cure =
+                    remedy.change().apply(before).flatMap(this::built).flatMap(after -> cure(finding, remedy, after));
             if (cure.isPresent() && cure.get().left().isEmpty()) {
                 return cure;
             }
@@ -123,27 +124,26 @@ public final class Cures {
         return tries;
     }
 
-    /** A changed stand, or nothing where it cannot be built or too many were built already. */
-    private Optional<LoadedStand> built(StandDesign design) {
+    /** What a changed design becomes, or nothing where it cannot be built or too many were built already. */
+    private Optional<S> built(Design design) {
         if (!built.containsKey(design) && built.size() < MOST_BUILDS) {
             built.put(design, build(design));
         }
         return built.getOrDefault(design, Optional.empty());
     }
 
-    private Optional<LoadedStand> build(StandDesign design) {
+    private Optional<S> build(Design design) {
         try {
-            var stand = StandBuilder.build(design);
-            return Optional.of(LoadedStand.of(stand, solids.rebuilt(stand.assembly())));
+            return judging.build().apply(design);
         } catch (ImpossibleDesignException refusal) {
             return Optional.empty();
         }
     }
 
-    private Optional<Cure> cure(Finding finding, Remedy remedy, LoadedStand after) {
-        var ofRule = rules.stream()
+    private Optional<Cure> cure(Finding finding, Remedy remedy, S after) {
+        var ofRule = judging.rules().stream()
                 .filter(rule -> rule.text().name().equals(finding.rule()))
-                .flatMap(rule -> Checks.of(rule, after).stream())
+                .flatMap(rule -> judging.findings(rule, after))
                 .toList();
         var same = ofRule.stream()
                 .filter(other -> other.subject().equals(finding.subject()))
@@ -161,16 +161,16 @@ public final class Cures {
         return findings.stream().flatMap(finding -> finding.gauge().stream()).max(Comparator.comparing(Gauge::used));
     }
 
-    /** Whether something stops a changed stand that did not stop the one before, or less. */
-    private boolean isStopped(LoadedStand after) {
-        return stopped.computeIfAbsent(after.design(), design -> {
+    /** Whether something stops what was changed that did not stop it before, or less. */
+    private boolean isStopped(S after) {
+        return stopped.computeIfAbsent(judging.design().apply(after), design -> {
             var known = stops(findings.stream());
-            return stops(rules.stream().flatMap(rule -> Checks.of(rule, after).stream())).entrySet().stream()
+            return stops(judging.rules().stream().flatMap(rule -> judging.findings(rule, after))).entrySet().stream()
                     .anyMatch(stop -> stop.getValue() > SAME * known.getOrDefault(stop.getKey(), 0.0));
         });
     }
 
-    /** What stops a stand, with the share of its limit that is used. */
+    /** What stops it, with the share of its limit that is used. */
     private static Map<String, Double> stops(Stream<Finding> findings) {
         return findings.filter(Finding::isStop)
                 .collect(Collectors.toMap(

@@ -2,6 +2,7 @@ package org.standwright.check;
 
 import java.util.Optional;
 import java.util.function.Function;
+import org.standwright.design.Design;
 import org.standwright.design.StandDesign;
 
 /**
@@ -10,7 +11,16 @@ import org.standwright.design.StandDesign;
  * @param words what would be different: 'a second worktop layer'
  * @param change the design with this change, or nothing where it does not apply
  */
-public record Remedy(String words, Function<StandDesign, Optional<StandDesign>> change) {
+public record Remedy(String words, Function<Design, Optional<Design>> change) {
+    /** A change of a stand; it applies to nothing else. */
+    public static Remedy ofStand(String words, Function<StandDesign, Optional<StandDesign>> change) {
+        return new Remedy(
+                words,
+                design -> design instanceof StandDesign stand
+                        ? change.apply(stand).map(changed -> changed)
+                        : Optional.empty());
+    }
+
     /** Both, one after the other. */
     public Remedy and(Remedy other) {
         return new Remedy(

@@ -3,7 +3,8 @@ package org.standwright.cli;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.standwright.check.Rule;
+import org.standwright.check.RuleText;
+import org.standwright.check.rules.RulesOf;
 import org.standwright.export.CheckTextWriter;
 import org.standwright.export.ExplainTextWriter;
 import org.standwright.export.OverviewTextWriter;
@@ -45,7 +46,7 @@ final class CheckCommand implements Callable<Integer> {
                 completionCandidates = RuleWord.class,
                 description = "Say how one rule comes to its figures: question, formula, what it takes for granted,"
                         + " source, and the numbers of each finding. 'check' without it lists the rules.")
-        private Optional<Rule> explained = Optional.empty();
+        private Optional<RuleText> explained = Optional.empty();
     }
 
     private final Progress progress;
@@ -64,12 +65,13 @@ final class CheckCommand implements Callable<Integer> {
             product.stops()
                     .forEach(finding -> spec.commandLine().getErr().println(FindingLine.of(finding, product.units())));
         } else if (said.explained.isPresent()) {
-            var rule = said.explained.get().text();
+            var rule = said.explained.get();
             out.print(Texts.of(text -> ExplainTextWriter.write(rule, product.findings(), product.units(), text)));
         } else {
             out.print(Texts.of(text -> OverviewTextWriter.write(product.stand(), text)));
             out.println(Summary.of(product));
-            out.print(Texts.of(text -> CheckTextWriter.write(product.findings(), product.units(), text)));
+            out.print(Texts.of(text ->
+                    CheckTextWriter.write(RulesOf.of(product.stand()), product.findings(), product.units(), text)));
         }
         return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
     }

@@ -3,16 +3,16 @@ package org.standwright.cli;
 import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
-import org.standwright.check.Rule;
+import org.standwright.check.RuleText;
 import org.standwright.check.rules.Checks;
 import org.standwright.file.text.NearestName;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** A rule by its name. */
-final class RuleWord implements ITypeConverter<Rule>, Iterable<String> {
+final class RuleWord implements ITypeConverter<RuleText>, Iterable<String> {
     @Override
-    public Rule convert(String word) {
+    public RuleText convert(String word) {
         return Checks.named(word)
                 .orElseThrow(() -> new TypeConversionException(
                         "'" + word + "' is no rule. These are: " + String.join(", ", nearestFirst(word)) + "."));
@@ -27,7 +27,7 @@ final class RuleWord implements ITypeConverter<Rule>, Iterable<String> {
     }
 
     private static List<String> names() {
-        return Checks.RULES.stream().map(rule -> rule.text().name()).toList();
+        return Checks.texts().stream().map(RuleText::name).toList();
     }
 
     @Override

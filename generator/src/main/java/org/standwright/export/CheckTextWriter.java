@@ -10,14 +10,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.standwright.check.Cautions;
 import org.standwright.check.Finding;
+import org.standwright.check.RuleText;
 import org.standwright.check.rules.Answer;
 import org.standwright.packet.words.FindingWords;
 import org.standwright.unit.Units;
 
 /**
- * What all rules answer about a stand, as plain text: a table of those that measure, with a bar of the share of the limit
+ * What all rules answer about a piece of furniture, as plain text: a table of those that measure, with a bar of the share of the limit
  * that is used; a table of those that found something without measuring; the names of the others; then the findings in
- * sentences; then what is said with every stand.
+ * sentences; then what is said with everything.
  */
 public final class CheckTextWriter {
     private final List<Answer> answers;
@@ -25,15 +26,20 @@ public final class CheckTextWriter {
     private final Units units;
     private final List<String> lines = new ArrayList<>();
 
-    private CheckTextWriter(List<Finding> findings, Units units) {
-        this.answers = Answer.of(findings);
+    private CheckTextWriter(List<RuleText> rules, List<Finding> findings, Units units) {
+        this.answers = Answer.of(findings, rules);
         this.findings = findings;
         this.units = units;
     }
 
-    /** Writes UTF-8. */
-    public static void write(List<Finding> findings, Units units, OutputStream out) throws IOException {
-        var page = new CheckTextWriter(findings, units);
+    /**
+     * Writes UTF-8.
+     *
+     * @param rules that were asked, in the order in which a maker reads them
+     */
+    public static void write(List<RuleText> rules, List<Finding> findings, Units units, OutputStream out)
+            throws IOException {
+        var page = new CheckTextWriter(rules, findings, units);
         page.measured();
         page.unmeasured();
         page.silent();

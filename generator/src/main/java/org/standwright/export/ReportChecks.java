@@ -1,17 +1,14 @@
 package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import java.util.OptionalDouble;
 import org.standwright.check.Cure;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.Limit;
-import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.check.Weight;
-import org.standwright.check.rules.Checks;
 
 /** The report's part on what the rules ask and find, and on what weighs. */
 final class ReportChecks {
@@ -68,11 +65,6 @@ final class ReportChecks {
         cure.after().ifPresent(after -> node.put("figure", after.figure()));
         cure.left().ifPresent(left -> node.put("left", left));
         return node;
-    }
-
-    /** All that were asked, in the order in which a maker reads them. */
-    static List<RuleText> rules() {
-        return Checks.RULES.stream().map(Rule::text).toList();
     }
 
     static ObjectNode rule(RuleText rule) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
+import org.standwright.check.rules.RulesOf;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
@@ -92,7 +93,7 @@ public final class ReportJsonWriter {
         report.set("sheetPlan", ReportSheets.plan(plan, SecondStage.of(stand).labels(cutList)));
         savings.ifPresent(advice -> report.set("savings", ReportSavings.of(stand.design(), advice)));
         report.set("weights", JsonShapes.list(LoadedStand.of(stand, solids).weights(), ReportChecks::weight));
-        report.set("rules", JsonShapes.list(ReportChecks.rules(), ReportChecks::rule));
+        report.set("rules", JsonShapes.list(RulesOf.of(stand), ReportChecks::rule));
         report.set("findings", JsonShapes.list(findings, ReportChecks::finding));
         return report;
     }

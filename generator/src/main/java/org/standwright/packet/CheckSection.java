@@ -10,6 +10,7 @@ import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.rules.Answer;
+import org.standwright.check.rules.RulesOf;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
@@ -25,7 +26,7 @@ final class CheckSection implements Section {
     public void print(Contents contents, Flow flow) {
         flow.heading("Findings");
         findings(contents, flow);
-        var measured = Answer.of(contents.findings()).stream()
+        var measured = Answer.of(contents.findings(), RulesOf.of(contents.stand())).stream()
                 .flatMap(answer -> answer.measured().stream())
                 .toList();
         if (!measured.isEmpty()) {

@@ -37,12 +37,12 @@ class CuresTest {
             remedy("two layers of 12 mm", top -> layers(sheet(top, Designs.BOARD_12), 2));
     private static final Remedy TWO_OF_30 =
             remedy("two layers of 30 mm", top -> layers(sheet(top, Designs.BOARD_18.of(thick(30))), 2));
-    private static final Remedy IMPOSSIBLE = new Remedy(
+    private static final Remedy IMPOSSIBLE = Remedy.ofStand(
             "a stand too small for any drawer",
             design -> Optional.of(Redesign.of(design)
                     .plan(new Plan(OptionalDouble.of(50), OptionalDouble.of(50)))
                     .done()));
-    private static final Remedy NOT_HERE = new Remedy("something else", design -> Optional.empty());
+    private static final Remedy NOT_HERE = Remedy.ofStand("something else", design -> Optional.empty());
 
     @Test
     void theFirstProposalThatAnswersAFindingIsItsCure() {
@@ -127,10 +127,11 @@ class CuresTest {
     }
 
     private static List<Finding> cured(LoadedStand loaded, ThickTop thick) {
-        List<Rule> rules = List.of(thick, new HeavyTop());
+        List<Rule<LoadedStand>> rules = List.of(thick, new HeavyTop());
         var findings =
                 rules.stream().flatMap(rule -> Checks.of(rule, loaded).stream()).toList();
-        return Cures.of(loaded, AssemblySolids.of(loaded.stand().assembly()), findings, rules);
+        var solids = AssemblySolids.of(loaded.stand().assembly());
+        return Cures.of(Judging.ofStand(solids, rules), loaded.design(), findings);
     }
 
     private static List<Cure> cures(Remedy... remedies) {
@@ -144,7 +145,7 @@ class CuresTest {
     }
 
     private static Remedy remedy(String words, UnaryOperator<Worktop> change) {
-        return new Remedy(
+        return Remedy.ofStand(
                 words,
                 design -> Optional.of(Redesign.of(design)
                         .worktop(change.apply(design.worktop()))
@@ -168,7 +169,7 @@ class CuresTest {
         return top.layers() * top.sheet().material().thickness();
     }
 
-    private record ThickTop(List<Remedy> remedies, List<LoadedStand> asked) implements Rule {
+    private record ThickTop(List<Remedy> remedies, List<LoadedStand> asked) implements Rule<LoadedStand> {
         private static final RuleText TEXT =
                 RuleText.plain("thick-top", "Is the worktop thick enough?", "this test's own");
 
@@ -187,7 +188,7 @@ class CuresTest {
         }
     }
 
-    private record HeavyTop() implements Rule {
+    private record HeavyTop() implements Rule<LoadedStand> {
         private static final RuleText TEXT = RuleText.plain("heavy-top", "Is it too heavy?", "this test's own");
 
         @Override

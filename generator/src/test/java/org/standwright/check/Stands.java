@@ -58,9 +58,16 @@ public final class Stands {
     }
 
     private static List<Finding> found(LoadedStand stand, String rule) {
-        return Checks.of(Checks.named(rule).orElseThrow(), stand).stream()
+        return Checks.STAND.stream()
+                .filter(of -> of.text().name().equals(rule))
+                .flatMap(of -> Checks.of(of, stand).stream())
                 .filter(Finding::isWorthSaying)
                 .toList();
+    }
+
+    /** The design with a change that applies to it. */
+    public static StandDesign changed(StandDesign design, Remedy remedy) {
+        return (StandDesign) remedy.change().apply(design).orElseThrow();
     }
 
     /** The same stand with its machine's base at a place. */

@@ -14,7 +14,9 @@ import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.Limit;
 import org.standwright.check.Quantity;
+import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
+import org.standwright.check.rules.Checks;
 import org.standwright.unit.Units;
 
 /** The top of the example carries 320 N over 400 mm: its sag and limits are given, not worked out. */
@@ -113,7 +115,8 @@ class CheckTextWritersTest {
 
     private static String check(Finding... findings) throws IOException {
         var out = new ByteArrayOutputStream();
-        CheckTextWriter.write(List.of(findings), Units.MM, out);
+        var rules = Checks.STAND.stream().map(Rule::text).toList();
+        CheckTextWriter.write(rules, List.of(findings), Units.MM, out);
         return out.toString(StandardCharsets.UTF_8);
     }
 }

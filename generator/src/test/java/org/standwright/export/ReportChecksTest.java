@@ -57,7 +57,7 @@ class ReportChecksTest {
         var report = report();
 
         assertThat(report.get("rules"))
-                .hasSize(Checks.RULES.size())
+                .hasSize(Checks.STAND.size())
                 .allSatisfy(rule -> assertThat(rule.fieldNames())
                         .toIterable()
                         .containsExactly("name", "question", "formula", "assumptions", "source"));

@@ -11,7 +11,7 @@ import org.standwright.design.Support;
 import org.standwright.geom.Vec2;
 
 /** Four casters stand on three where the floor is out of plane; nothing on them can be adjusted. */
-public final class CasterFloor implements Rule {
+public final class CasterFloor implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "caster-floor",
             "Does it rock on its casters?",

@@ -17,7 +17,7 @@ import org.standwright.design.Support;
  * (rule of several caster makers' guides), or more where the load is not over their middle (statics), kg. Of two kinds
  * of casters the weaker one counts.
  */
-public final class FootLoad implements Rule {
+public final class FootLoad implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "foot-load",
             "Do the casters or levelers bear the load?",

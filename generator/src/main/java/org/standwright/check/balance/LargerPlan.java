@@ -19,7 +19,7 @@ import org.standwright.design.kit.Side;
 record LargerPlan(Side side, double by) {
     Remedy remedy(StandDesign design) {
         var words = "the carcass " + design.unit().length(by) + (isDeeper() ? " deeper" : " wider");
-        return new Remedy(words, now -> Optional.of(isDeeper() ? deeper(now) : wider(now)));
+        return Remedy.ofStand(words, now -> Optional.of(isDeeper() ? deeper(now) : wider(now)));
     }
 
     private boolean isDeeper() {

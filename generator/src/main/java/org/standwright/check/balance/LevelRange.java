@@ -25,7 +25,7 @@ import org.standwright.design.kit.Range;
  * Whether levelers or shims take up the fall of the floor that was measured, and 5 mm more; where nobody measured, what
  * they can take up.
  */
-public final class LevelRange implements Rule {
+public final class LevelRange implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "level-range",
             "Can it be levelled on this floor?",
@@ -97,7 +97,7 @@ public final class LevelRange implements Rule {
     private static List<Remedy> shims(LoadedStand loaded, double range) {
         var remedies = new ArrayList<Remedy>();
         if (loaded.stand().machine().isPresent()) {
-            remedies.add(new Remedy(
+            remedies.add(Remedy.ofStand(
                     "shims under the machine, up to " + loaded.units().length(range),
                     design -> Optional.of(shimmed(design, range))));
         }

@@ -10,7 +10,7 @@ import org.standwright.design.built.MachineLayout;
 /**
  * Every figure of stability depends on where the machine's centre of mass is; where nobody measured it, it is assumed.
  */
-public final class MachineCentre implements Rule {
+public final class MachineCentre implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "machine-centre",
             "Is the machine's centre of mass known?",

@@ -14,7 +14,7 @@ import org.standwright.design.kit.Caster;
  * A stand on casters: the two at the operator's side lock wheel and swivel, some swivel, drawers stay shut while it
  * rolls. Portable bases must be locked in use (29 CFR 1910.212(b) and its interpretations).
  */
-public final class RollingStand implements Rule {
+public final class RollingStand implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("rolling-stand", "Does it stay where it is?", "29 CFR 1910.212(b)");
 

@@ -65,7 +65,7 @@ record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lo
             return Optional.empty();
         }
         double kilograms = needed.getAsDouble();
-        return Optional.of(new Remedy(
+        return Optional.of(Remedy.ofStand(
                 standing.loaded().units().mass(kilograms) + " of ballast more, fixed to the carcass's bottom",
                 design -> steady(design, design.steady().with(design.steady().ballast() + kilograms))));
     }
@@ -74,7 +74,7 @@ record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lo
         long drawers = standing.openings().stream().filter(Opening::drawer).count();
         return lock == Verdict.Lock.OF_NO_USE || standing.isInterlocked() || drawers < 2
                 ? Optional.empty()
-                : Optional.of(new Remedy(
+                : Optional.of(Remedy.ofStand(
                         "a mechanical lock that lets only one drawer of each bay open",
                         design -> steady(design, design.steady().interlocked())));
     }
@@ -83,7 +83,7 @@ record Steadier(Standing standing, TippingCase tipping, double ratio, Verdict.Lo
     private Optional<Remedy> anchor() {
         return design().support() instanceof Support.Casters
                 ? Optional.empty()
-                : Optional.of(new Remedy(
+                : Optional.of(Remedy.ofStand(
                         "an anchor at the top of the carcass, to studs or masonry",
                         design -> steady(design, design.steady().anchored(Steady.Anchor.WALL))));
     }

@@ -12,7 +12,7 @@ import org.standwright.check.balance.statics.DrawerFill;
 import org.standwright.design.built.DrawerLayout;
 
 /** The published test with drawers full of clothing, as a benchmark. */
-public final class TestClothingLoad implements Rule {
+public final class TestClothingLoad implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "test-clothing-load",
             "Would it stand the published test with clothing in all drawers?",

@@ -13,7 +13,7 @@ import org.standwright.check.balance.statics.TippingCase;
 import org.standwright.unit.Gravity;
 
 /** The published tests of open drawers and doors, as benchmarks; of each the part that tips most. */
-public final class TestOpenParts implements Rule {
+public final class TestOpenParts implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "test-open-parts",
             "Would it stand the published tests of open drawers and doors?",

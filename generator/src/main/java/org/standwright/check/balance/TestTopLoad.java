@@ -7,7 +7,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** The published test of a loaded top, as a benchmark. */
-public final class TestTopLoad implements Rule {
+public final class TestTopLoad implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "test-top-load",
             "Would it stand the published test of a loaded top?",

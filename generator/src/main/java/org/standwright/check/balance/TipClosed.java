@@ -16,7 +16,7 @@ import org.standwright.check.balance.statics.TipAngle;
  * How far the stand leans, everything closed, before it falls over one of its edges, 0 or less where it falls by
  * itself; 10 degrees are our own choice.
  */
-public final class TipClosed implements Rule {
+public final class TipClosed implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-closed",
             "How far can it lean before it falls?",

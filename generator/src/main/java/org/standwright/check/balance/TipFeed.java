@@ -20,7 +20,7 @@ import org.standwright.geom.Vec3;
  * The force of work at the machine, along and against its feed as it stands turned; without a feed, to and from the
  * operator. A machine that hangs in the worktop or is the worktop itself has its underside at the worktop's upper face.
  */
-public final class TipFeed implements Rule {
+public final class TipFeed implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-feed",
             "Does it tip while the machine is fed?",

@@ -8,7 +8,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** One open drawer, the one that tips most. */
-public final class TipLargest implements Rule {
+public final class TipLargest implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-largest",
             "Does it tip when one drawer is opened?",

@@ -8,7 +8,7 @@ import org.standwright.check.RuleText;
 import org.standwright.check.balance.statics.TippingCase;
 
 /** A person leans on the edge of the worktop, at its corners. */
-public final class TipLean implements Rule {
+public final class TipLean implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-lean",
             "Does it tip when somebody leans on it?",

@@ -7,7 +7,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** All drawers and doors open, or of the drawers of a bay only the worst where a lock lets no more open. */
-public final class TipOpen implements Rule {
+public final class TipOpen implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-open",
             "Does it tip with all drawers open?",

@@ -7,7 +7,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** A level push at the working height, in the direction that tips soonest. */
-public final class TipPush implements Rule {
+public final class TipPush implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-push",
             "Does it tip when somebody pushes it?",

@@ -8,7 +8,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** The floor falls, in the direction that tips soonest. */
-public final class TipSlope implements Rule {
+public final class TipSlope implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-slope",
             "Does it tip on a floor that falls?",

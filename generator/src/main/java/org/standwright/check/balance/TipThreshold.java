@@ -23,7 +23,7 @@ import org.standwright.unit.Units;
  * A stand on casters is pushed over a threshold at its working height: it climbs, or tips over its leading wheels. Who
  * pushes lower, down to the carcass's bottom, is told how low; an anchor holds nothing that rolls.
  */
-public final class TipThreshold implements Rule {
+public final class TipThreshold implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "tip-threshold",
             "Does it tip when it is pushed over a threshold?",

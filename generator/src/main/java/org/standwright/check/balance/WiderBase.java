@@ -13,7 +13,7 @@ record WiderBase(StandDesign design) {
     /** What widens the base at the side over which it tips, if anything does. */
     Optional<Remedy> at(Side side) {
         if (design.support() instanceof Support.Plinth plinth && side == Side.FRONT && plinth.toeSpace() > 0) {
-            return Optional.of(new Remedy(
+            return Optional.of(Remedy.ofStand(
                     "a plinth without toe space",
                     now -> supported(now, new Support.Plinth(plinth.height(), 0, plinth.pads()))));
         }
@@ -27,7 +27,7 @@ record WiderBase(StandDesign design) {
         if (side == operator || others.trail() == 0) {
             return Optional.empty();
         }
-        return Optional.of(new Remedy(
+        return Optional.of(Remedy.ofStand(
                 "fixed casters of the same height at the " + EdgeSide.word(operator.turned(180)),
                 now -> supported(
                         now, new Support.Casters(casters.caster(), Optional.of(fixed(others)), casters.bed()))));

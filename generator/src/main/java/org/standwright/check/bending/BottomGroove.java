@@ -12,7 +12,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** Whether the groove holds a drawer's bottom: how deep it sits in it, and the wood below it, in the worst drawer. */
-public final class BottomGroove implements Rule {
+public final class BottomGroove implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "bottom-groove",
             "Do the grooves hold the drawer bottoms?",

@@ -9,7 +9,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** How far a bottom that stands on casters or levelers at its ends sags under its partitions. */
-public final class BottomSag implements Rule {
+public final class BottomSag implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "bottom-sag",
             "Does the bottom sag between the casters or levelers?",

@@ -15,7 +15,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** How far drawer bottoms sag under what the drawers hold: the worst of each bay. */
-public final class DrawerBottomSag implements Rule {
+public final class DrawerBottomSag implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "drawer-bottom",
             "Do the drawer bottoms sag?",

@@ -19,7 +19,7 @@ import org.standwright.geom.Box3;
 import org.standwright.unit.Gravity;
 
 /** How far the strips of top before and behind a plate's opening sag under the machine that hangs from the plate. */
-public final class PlateOpeningSag implements Rule {
+public final class PlateOpeningSag implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "plate-opening",
             "Does the top sag beside the plate?",

@@ -13,7 +13,7 @@ import org.standwright.design.Joint;
 import org.standwright.design.kit.WorkingForce;
 
 /** Whether a push from the side pushes the open front out of square: the back has to stand against it. */
-public final class Racking implements Rule {
+public final class Racking implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "racking",
             "Does a push from the side rack the carcass?",

@@ -17,7 +17,7 @@ import org.standwright.check.RuleText;
  * How far shelves, dividers and the bottom sag in every bay. A bottom on casters or levelers is not held under its
  * partitions and is {@link BottomSag}'s.
  */
-public final class ShelfSag implements Rule {
+public final class ShelfSag implements Rule<LoadedStand> {
     static final String SOURCE = "beams: Wood Handbook FPL-GTR-190 chapter 9; load 40 lbf/ft\u00b2 and stop at L/144:"
             + " Architectural Woodwork Standards 2009 section 10; caution at L/240: trade figure for board; creep EN"
             + " 1995-1-1 table 3.2, as quoted";

@@ -14,7 +14,7 @@ import org.standwright.check.RuleText;
 import org.standwright.design.Support;
 
 /** How hard sides and partitions press on what they stand on: the worst of them. */
-public final class SideBearing implements Rule {
+public final class SideBearing implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "side-bearing",
             "Do sides and partitions bear the load?",

@@ -14,7 +14,7 @@ import org.standwright.check.RuleText;
 import org.standwright.geom.Axis;
 
 /** How far sides and partitions are from buckling: the worst of them. */
-public final class SideBuckling implements Rule {
+public final class SideBuckling implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "side-buckling",
             "Do sides and partitions buckle?",

@@ -24,7 +24,7 @@ final class Stiffer {
     private Stiffer() {}
 
     static Remedy secondLayer() {
-        return new Remedy(
+        return Remedy.ofStand(
                 "a second worktop layer",
                 design -> design.worktop().layers() == 1
                         ? Optional.of(Redesign.of(design)
@@ -35,7 +35,7 @@ final class Stiffer {
 
     static Remedy thickerWorktop(StandDesign design) {
         var thicker = ThickerSheet.than(design.worktop().sheet(), design);
-        return new Remedy(
+        return Remedy.ofStand(
                 words("the worktop", thicker, design),
                 from -> Optional.of(Redesign.of(from)
                         .worktop(with(from.worktop(), thicker, from.worktop().layers()))
@@ -44,7 +44,7 @@ final class Stiffer {
 
     static Remedy thickerCarcass(StandDesign design) {
         var thicker = ThickerSheet.than(design.carcass().sheet(), design);
-        return new Remedy(
+        return Remedy.ofStand(
                 words("the carcass", thicker, design),
                 from -> Optional.of(Redesign.of(from)
                         .carcass(from.carcass().of(thicker, from.carcass().back()))
@@ -53,7 +53,7 @@ final class Stiffer {
 
     static Remedy thickerBottoms(StandDesign design) {
         var thicker = ThickerSheet.than(design.drawers().bottom(), design);
-        return new Remedy(
+        return Remedy.ofStand(
                 words("the drawer bottoms", thicker, design),
                 from -> Optional.of(Redesign.of(from)
                         .drawers(from.drawers()
@@ -66,7 +66,7 @@ final class Stiffer {
 
     /** The bottom doubled over the whole plan, instead of strips along the sides. */
     static Remedy doubledBottom() {
-        return new Remedy("the bottom doubled over the whole plan", design -> {
+        return Remedy.ofStand("the bottom doubled over the whole plan", design -> {
             if (design.support() instanceof Support.Casters casters && casters.bed() == Support.Bed.STRIPS) {
                 return Optional.of(Redesign.of(design)
                         .support(new Support.Casters(casters.caster(), casters.others(), Support.Bed.DOUBLED_BOTTOM))
@@ -83,7 +83,7 @@ final class Stiffer {
 
     /** Panels housed and glued in each other, so that partitions tie bottom and top together. */
     static Remedy housed() {
-        return new Remedy("housed joints instead of screws", design -> {
+        return Remedy.ofStand("housed joints instead of screws", design -> {
             var now = design.carcass();
             return now.joint() instanceof Joint.Screwed
                     ? Optional.of(Redesign.of(design)
@@ -102,7 +102,7 @@ final class Stiffer {
         var plinth = design.unit() == Units.MM
                 ? new Support.Plinth(90, 75, 5)
                 : new Support.Plinth(3.5 * INCH, 3 * INCH, 3 * INCH / 16);
-        return new Remedy(
+        return Remedy.ofStand(
                 "a plinth " + design.unit().length(plinth.height()) + " high instead of casters or levelers",
                 from -> BottomSpan.isHeldUnderPartitions(from.support())
                         ? Optional.empty()
@@ -117,7 +117,7 @@ final class Stiffer {
      */
     static Remedy partition(Stand stand, int bay) {
         var name = stand.bays().get(bay).name();
-        return new Remedy(
+        return Remedy.ofStand(
                 "bay " + name + " in two halves with a partition",
                 from -> from.bays().size() == stand.bays().size()
                         ? Optional.of(split(from, stand, bay))

@@ -15,7 +15,7 @@ import org.standwright.check.Severity;
 import org.standwright.design.built.MachineLayout;
 
 /** How far the top sags under its machine, in the worst of the spans between the uprights below it. */
-public final class TopSag implements Rule {
+public final class TopSag implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "top-sag",
             "Does the top sag under the machine?",

@@ -16,7 +16,7 @@ import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.kit.Slide;
 
 /** Drawers much wider than what guides them is long rack and bind: the widest for its length of each bay. */
-public final class WideDrawer implements Rule {
+public final class WideDrawer implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "wide-drawer",
             "Do wide drawers rack?",

@@ -24,7 +24,7 @@ import org.standwright.part.Part;
  * into the middle of another panel's edge and those of butt hinges have no choice and are left out; bolts in clearance
  * holes split nothing.
  */
-public final class EdgeDistance implements Rule {
+public final class EdgeDistance implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "edge-distance",
             "Are screws far enough from the edges?",

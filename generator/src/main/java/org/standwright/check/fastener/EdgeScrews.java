@@ -22,7 +22,7 @@ import org.standwright.geom.Grid;
  * Screws into a panel's edge carry no rated load: a bottom that is butted between the sides and stands on nothing would
  * hang on them with all that lies on it, which is a stop.
  */
-public final class EdgeScrews implements Rule {
+public final class EdgeScrews implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("edge-screws", "What carries where screws go into edges?", "common practice, no source");
 
@@ -58,7 +58,7 @@ public final class EdgeScrews implements Rule {
                         TEXT,
                         bottom.label(),
                         "Nothing stands under it: it would hang with all that lies on it on screws into its own edges.")
-                .remedies(List.of(new Remedy("housed panels", EdgeScrews::housed)));
+                .remedies(List.of(Remedy.ofStand("housed panels", EdgeScrews::housed)));
     }
 
     private static Optional<StandDesign> housed(StandDesign design) {

@@ -21,7 +21,7 @@ import org.standwright.unit.Gravity;
  * What draws the top hinge's screws out of their upright: T = W (w/2) / s, a door of weight W and width w on hinges s
  * apart from the highest to the lowest; all screws of that hinge share it.
  */
-public final class HingePull implements Rule {
+public final class HingePull implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "hinge-pull",
             "Do the hinges' screws hold the door?",

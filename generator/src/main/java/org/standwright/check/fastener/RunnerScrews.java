@@ -23,7 +23,7 @@ import org.standwright.unit.Gravity;
  * its rear: R = W (1 + (s - L/2) / (L - s)), half of it on each runner. The screws share R/2 as a {@link ScrewRow} does, x from the
  * front end (own derivation).
  */
-public final class RunnerScrews implements Rule {
+public final class RunnerScrews implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "runner-screws",
             "Do the screws of the wooden runners carry the fullest drawer?",
@@ -72,7 +72,7 @@ public final class RunnerScrews implements Rule {
                                 drawer.box().depth()),
                         new Input("n", "screws in a runner", Quantity.COUNT, places.size()),
                         new Input("x1", "first screw from the front end", Quantity.LENGTH, places.get(0)))
-                .remedies(List.of(new Remedy("one drawer more in each column", new DrawerCount(1)::in)));
+                .remedies(List.of(Remedy.ofStand("one drawer more in each column", new DrawerCount(1)::in)));
     }
 
     private static Finding held(LoadedStand stand, DrawerLayout drawer, Bar bar, double force, String carries) {

@@ -19,7 +19,7 @@ import org.standwright.design.kit.Slide;
 import org.standwright.geom.Grid;
 
 /** The heaviest drawer, full, against what its pair of slides is rated for; a very wide one is noted besides. */
-public final class SlideLoad implements Rule {
+public final class SlideLoad implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "slide-load",
             "Do the slides carry the fullest drawer?",
@@ -69,7 +69,7 @@ public final class SlideLoad implements Rule {
                 .with(
                         new Input("m", "drawer, full", Quantity.MASS, mass),
                         new Input("contents", "contents", Quantity.MASS, contents))
-                .remedies(List.of(new Remedy("one drawer more in each column", new DrawerCount(1)::in)));
+                .remedies(List.of(Remedy.ofStand("one drawer more in each column", new DrawerCount(1)::in)));
     }
 
     private static Finding wide(LoadedStand stand, DrawerLayout drawer) {

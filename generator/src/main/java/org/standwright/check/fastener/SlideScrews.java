@@ -27,7 +27,7 @@ import org.standwright.unit.Gravity;
  * equal pieces of wood: by symmetry the screw carries no moment from one to the other. So the yield modes of such a joint,
  * as deep in either as the screw is in the panel, stand in for the metal, whose own bearing strength is not asked for.
  */
-public final class SlideScrews implements Rule {
+public final class SlideScrews implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "slide-screws",
             "Do the screws of the slides carry the fullest drawer?",
@@ -78,7 +78,7 @@ public final class SlideScrews implements Rule {
                         new Input("W", "weight of the drawer, full", Quantity.FORCE, row.weight()),
                         new Input("n", "screws", Quantity.COUNT, row.count()),
                         new Input("a", "its middle in front of the first screw", Quantity.LENGTH, row.ahead()))
-                .remedies(List.of(new Remedy("one drawer more in each column", new DrawerCount(1)::in)));
+                .remedies(List.of(Remedy.ofStand("one drawer more in each column", new DrawerCount(1)::in)));
     }
 
     private static String words(LoadedStand stand, Loaded row) {

@@ -26,7 +26,7 @@ import org.standwright.unit.Gravity;
  * full stand by one edge of its worktop, half of its weight on half of the screws while its far feet stand; and the work at the machine, which tips the worktop over
  * one edge on the row of screws at the other, the machine's own weight left out.
  */
-public final class WorktopScrews implements Rule {
+public final class WorktopScrews implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "top-screws",
             "Do its screws hold the worktop?",
@@ -93,7 +93,8 @@ public final class WorktopScrews implements Rule {
                 : " Less than " + units.length(screw.get().leastPenetration()) + " is not rated.";
         var all = words + ", with " + units.length(thread) + " of thread in the worktop." + unrated;
         return Finding.judged(TEXT, SUBJECT, new Gauge(Quantity.FORCE, force, limit), all)
-                .remedies(List.of(new Remedy("a worktop of two layers, with longer screws", WorktopScrews::twoLayers)));
+                .remedies(List.of(
+                        Remedy.ofStand("a worktop of two layers, with longer screws", WorktopScrews::twoLayers)));
     }
 
     private static Optional<StandDesign> twoLayers(StandDesign design) {

@@ -7,7 +7,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** Whether the stand passes the doorway that its maker measured: upright, laid down, or in parts. */
-public final class Doorway implements Rule {
+public final class Doorway implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "doorway",
             "Does the stand pass the doorway?",

@@ -13,7 +13,7 @@ import org.standwright.unit.Units;
  * The heights that suit people of middling size. Elbow heights: medians of ANSUR II (2012, public data), bare feet; shoes
  * add 25 mm (common practice, no source).
  */
-public final class ElbowHeight implements Rule {
+public final class ElbowHeight implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "elbow-height",
             "Does the working height suit the person?",

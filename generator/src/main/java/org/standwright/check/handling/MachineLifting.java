@@ -14,7 +14,7 @@ import org.standwright.unit.Units;
  * to the top of the worktop, where it is set down with care, so that the height there counts. Bench, reach and grip are
  * common practice, no source.
  */
-public final class MachineLifting implements Rule {
+public final class MachineLifting implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "machine-lifting",
             "Can one person lift the machine onto the stand?",

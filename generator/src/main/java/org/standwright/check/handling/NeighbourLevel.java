@@ -17,7 +17,7 @@ import org.standwright.geom.Grid;
  * A working height that follows a surface beside it: prints the height and what it can be set to. An outfeed surface
  * lies 0 to 3 mm (1/8 in) below the table before it, never above, or boards catch on its edge.
  */
-public final class NeighbourLevel implements Rule {
+public final class NeighbourLevel implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "neighbour-level",
             "Is it level with its neighbour?",

@@ -9,7 +9,7 @@ import org.standwright.check.RuleText;
 import org.standwright.check.Weight;
 
 /** The heaviest board by itself against the NIOSH equation, as it is handled at a bench. */
-public final class PartLifting implements Rule {
+public final class PartLifting implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "part-lifting",
             "Can one person lift the heaviest part?",

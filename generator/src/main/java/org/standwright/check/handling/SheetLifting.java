@@ -15,7 +15,7 @@ import org.standwright.part.SheetGood;
 import org.standwright.unit.Units;
 
 /** Sheets heavier than the load constant of the lifting equation are for two people even in the best posture. */
-public final class SheetLifting implements Rule {
+public final class SheetLifting implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "sheet-lifting",
             "Can one person lift a whole sheet?",

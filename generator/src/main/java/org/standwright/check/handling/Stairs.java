@@ -11,7 +11,7 @@ import org.standwright.check.RuleText;
  * Whether the stand goes up or down the stairs that its maker measured, and what two persons then carry. The machine
  * never goes with it. The equation is made for level floors: what it allows is the most that stairs can allow.
  */
-public final class Stairs implements Rule {
+public final class Stairs implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "stairs",
             "Does the stand go up or down the stairs?",

@@ -8,7 +8,7 @@ import org.standwright.check.RuleText;
 import org.standwright.design.Support;
 
 /** Lifting the empty stand from the floor to hand height, by two persons. One on casters is rolled. */
-public final class StandLifting implements Rule {
+public final class StandLifting implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "stand-lifting",
             "Can two persons lift the empty stand?",

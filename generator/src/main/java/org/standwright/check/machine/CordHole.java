@@ -14,7 +14,7 @@ import org.standwright.geom.Grid;
  * A cut-out whose use names the cord passes the plug: its diameter, of a rectangle the shorter side, is at least the
  * plug's widest size, mm. One of several is enough. Common practice, no source.
  */
-public final class CordHole implements Rule {
+public final class CordHole implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("cord-hole", "Does the plug go through?", "common practice, no source");
 

@@ -16,7 +16,7 @@ import org.standwright.design.kit.Side;
  * Drawers open to the front of the stand: noted when the operator works at another side, and when boards pass over them.
  * How far one comes out is its slide's travel, mm. Common practice, no source.
  */
-public final class DrawerInTheWay implements Rule {
+public final class DrawerInTheWay implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("drawer-in-the-way", "Is an open drawer in the way?", "common practice, no source");
 

@@ -17,7 +17,7 @@ import org.standwright.geom.Grid;
  * at least that wide and, from the carcass's front edge to the inside of the back, that deep; mm. A section is matched
  * with the hose of its use; of several hoses of one use the thickest counts. Common practice, no source.
  */
-public final class HoseBend implements Rule {
+public final class HoseBend implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("hose-bend", "Has the hose room to bend?", "common practice, no source");
 

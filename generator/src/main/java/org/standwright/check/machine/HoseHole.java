@@ -15,7 +15,7 @@ import org.standwright.geom.Grid;
  * The way of a dust hose: a round cut-out whose use names a hose has at least its outside diameter + 6 mm; a dust port
  * needs some way for a hose at all, a cut-out or a bay kept clear. Common practice, no source.
  */
-public final class HoseHole implements Rule {
+public final class HoseHole implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("hose-hole", "Does the hose go through?", "common practice, no source");
 

@@ -11,7 +11,7 @@ import org.standwright.design.kit.Reference;
  * Machines meant for a fixed location are anchored against walking and moving (29 CFR 1910.212(b)). Noted for a machine
  * on the worktop of which no bolt holes are known; one that is part of the worktop has no base to bolt down.
  */
-public final class MachineAnchor implements Rule {
+public final class MachineAnchor implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("machine-anchor", "Is the machine bolted down?", "29 CFR 1910.212(b)");
 

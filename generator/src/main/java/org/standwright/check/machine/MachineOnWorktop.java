@@ -15,7 +15,7 @@ import org.standwright.geom.Grid;
  * The machine's base must stand on the worktop with all of its outline. Says on which side it hangs over and by how
  * much, mm. Common practice, no source.
  */
-public final class MachineOnWorktop implements Rule {
+public final class MachineOnWorktop implements Rule<LoadedStand> {
     private static final RuleText TEXT = RuleText.plain(
             "machine-on-worktop",
             "Does the machine stand on the worktop with all of its base?",

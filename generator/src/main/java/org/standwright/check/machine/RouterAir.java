@@ -18,7 +18,7 @@ import org.standwright.geom.Rect;
  * A router under a plate draws air and throws dust: a bay closed by a door right below the plate needs an air inlet and
  * a dust port. Cut-outs in the back count as both. Common practice, no source.
  */
-public final class RouterAir implements Rule {
+public final class RouterAir implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("router-air", "Does a closed router get air?", "common practice, no source");
 

@@ -7,7 +7,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 
 /** A router under a plate is switched from outside, and its lift and lock are reached. Common practice, no source. */
-public final class RouterSwitch implements Rule {
+public final class RouterSwitch implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("router-switch", "Is the router switched from outside?", "common practice, no source");
 

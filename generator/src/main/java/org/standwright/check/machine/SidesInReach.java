@@ -12,7 +12,7 @@ import org.standwright.design.kit.Side;
  * Sides of the machine that have to stay in reach, for a crank, a belt cover or a switch, as they lie once it is turned:
  * at all but the front, from where the stand is used anyway, a wall would be in the way. Common practice, no source.
  */
-public final class SidesInReach implements Rule {
+public final class SidesInReach implements Rule<LoadedStand> {
     private static final RuleText TEXT =
             RuleText.plain("sides-in-reach", "Which sides have to stay in reach?", "common practice, no source");
 

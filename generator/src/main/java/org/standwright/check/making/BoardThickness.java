@@ -10,7 +10,7 @@ import org.standwright.design.kit.StockSheet;
 import org.standwright.geom.Grid;
 
 /** A board thinner or thicker than the design counts on moves all that its parts decide. */
-public final class BoardThickness implements Rule {
+public final class BoardThickness implements Rule<LoadedStand> {
     private static final RuleText TEXT = RuleText.plain(
             "board-thickness", "Is every board as thick as the design counts on?", "common practice, no source");
 

@@ -14,7 +14,7 @@ import org.standwright.check.RuleText;
 import org.standwright.part.EdgeHole;
 
 /** Bores in an edge sit in the middle third of its thickness, or the plies part; the one farthest off. */
-public final class EdgePly implements Rule {
+public final class EdgePly implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "edge-ply",
             "Are bores in edges in the middle of the board?",

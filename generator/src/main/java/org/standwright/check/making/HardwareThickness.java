@@ -25,7 +25,7 @@ import org.standwright.part.Hole;
  * mm behind them, all bores in an edge 3 mm on either side; a hinge's leaf is no wider than the door is thick. The worst
  * of each kind.
  */
-public final class HardwareThickness implements Rule {
+public final class HardwareThickness implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "hardware-thickness",
             "Are the boards thick enough for the hardware?",

@@ -17,7 +17,7 @@ import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 
 /** Arms and plates of hinges beside slides, drawers on their whole way and shelves: the nearest two. */
-public final class HingeSlide implements Rule {
+public final class HingeSlide implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "hinge-slide",
             "Do hinges clear slides, drawers and shelves?",

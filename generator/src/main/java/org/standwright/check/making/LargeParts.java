@@ -18,7 +18,7 @@ import org.standwright.part.Grain;
 import org.standwright.part.Part;
 
 /** Parts longer than the saw can cut where no hand-held saw divides sheets. */
-public final class LargeParts implements Rule {
+public final class LargeParts implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "large-parts",
             "Can the saw cut the largest parts?",

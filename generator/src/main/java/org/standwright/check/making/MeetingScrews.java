@@ -17,7 +17,7 @@ import org.standwright.check.RuleText;
  * Bores of one part that come too near each other, from both faces or from an edge and a face: what goes in would meet.
  * The nearest two of a stand.
  */
-public final class MeetingScrews implements Rule {
+public final class MeetingScrews implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "meeting-screws",
             "Do screws from two sides meet in a board?",

@@ -16,7 +16,7 @@ import org.standwright.check.RuleText;
 import org.standwright.check.fastener.BoughtScrew;
 
 /** Bores that nearly come through a board, and screws that are too long for what they go into: the worst of each. */
-public final class ScrewsThrough implements Rule {
+public final class ScrewsThrough implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "screws-through",
             "Does a screw come out on the other side?",

@@ -11,7 +11,7 @@ import org.standwright.geom.Grid;
 import org.standwright.part.SheetGood;
 
 /** A measured thickness outside what its standard allows is more likely a slip of the caliper than a board. */
-public final class SheetThickness implements Rule {
+public final class SheetThickness implements Rule<LoadedStand> {
     private static final RuleText TEXT = RuleText.plain(
             "sheet-thickness",
             "Is the measured thickness one that its standard allows?",

@@ -16,7 +16,7 @@ import org.standwright.design.Hang;
 import org.standwright.design.built.DrawerLayout;
 
 /** Drawers too narrow or too shallow to be of use, and boxes lower than the slide beside them: the worst of each. */
-public final class SlideRoom implements Rule {
+public final class SlideRoom implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "slide-room",
             "Is there room in the drawers, and beside them for their slides?",
@@ -30,7 +30,7 @@ public final class SlideRoom implements Rule {
     private static final double SHALLOW = 40;
 
     private static final List<Remedy> FEWER =
-            List.of(new Remedy("one drawer less in each column", new DrawerCount(-1)::in));
+            List.of(Remedy.ofStand("one drawer less in each column", new DrawerCount(-1)::in));
 
     @Override
     public RuleText text() {

@@ -16,7 +16,7 @@ import org.standwright.check.RuleText;
 import org.standwright.part.Part;
 
 /** Parts of sheets that bring hands near the blade: the narrowest, and the one whose longer side is shortest. */
-public final class SmallParts implements Rule {
+public final class SmallParts implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "small-parts",
             "Are parts large enough to be sawn by hand?",

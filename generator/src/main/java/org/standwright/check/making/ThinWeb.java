@@ -23,7 +23,7 @@ import org.standwright.design.StandDesign;
  * Wood that channels and pockets leave: under each of them, between two from both faces at one place, and beside a
  * channel. The thinnest of each kind, mm.
  */
-public final class ThinWeb implements Rule {
+public final class ThinWeb implements Rule<LoadedStand> {
     private static final RuleText TEXT = new RuleText(
             "thin-web",
             "Do grooves, dados, rabbets and pockets leave enough wood?",
@@ -63,7 +63,7 @@ public final class ThinWeb implements Rule {
         var gauge = new Gauge(Quantity.LENGTH, web.left(), Limit.cautionBelow(web.least()));
         var words = where + web.cut() + " " + stand.units().length(web.left()) + " of wood is left.";
         return Finding.judged(TEXT, web.part(), gauge, words)
-                .remedies(List.of(new Remedy("housings a third of the thickness deep", ThinWeb::shallower)));
+                .remedies(List.of(Remedy.ofStand("housings a third of the thickness deep", ThinWeb::shallower)));
     }
 
     private static Optional<StandDesign> shallower(StandDesign design) {

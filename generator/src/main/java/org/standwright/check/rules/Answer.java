@@ -10,9 +10,9 @@ import org.standwright.check.Gauge;
 import org.standwright.check.RuleText;
 
 /**
- * What one rule answers about one stand.
+ * What one rule answers about one piece of furniture.
  *
- * @param findings all of this rule; none where it does not concern the stand or has nothing to say
+ * @param findings all of this rule; none where it does not concern it or has nothing to say
  */
 public record Answer(RuleText rule, List<Finding> findings) {
     public Answer {
@@ -20,9 +20,9 @@ public record Answer(RuleText rule, List<Finding> findings) {
     }
 
     /** The findings rule by rule, every rule once: in the order of the rules, then what else there is. */
-    public static List<Answer> of(List<Finding> findings) {
+    public static List<Answer> of(List<Finding> findings, List<RuleText> rules) {
         var texts = new LinkedHashMap<String, RuleText>();
-        Checks.RULES.forEach(rule -> texts.put(rule.text().name(), rule.text()));
+        rules.forEach(rule -> texts.put(rule.name(), rule));
         findings.forEach(finding -> texts.putIfAbsent(finding.rule(), finding.text()));
         return texts.values().stream()
                 .map(text -> new Answer(

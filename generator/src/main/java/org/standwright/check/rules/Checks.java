@@ -2,11 +2,14 @@ package org.standwright.check.rules;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Rule;
+import org.standwright.check.RuleText;
 import org.standwright.check.balance.CasterFloor;
 import org.standwright.check.balance.FootLoad;
 import org.standwright.check.balance.LevelRange;
@@ -68,11 +71,12 @@ import org.standwright.check.making.SheetThickness;
 import org.standwright.check.making.SlideRoom;
 import org.standwright.check.making.SmallParts;
 import org.standwright.check.making.ThinWeb;
+import org.standwright.design.RuleChoice;
 
-/** All rules, asked in order, with what the design decides about them. */
+/** All rules, kind of furniture by kind, asked in order, with what the design decides about them. */
 public final class Checks {
-    /** In the order in which a maker reads them. */
-    public static final List<Rule> RULES = List.of(
+    /** Those of a stand, in the order in which a maker reads them. */
+    public static final List<Rule<LoadedStand>> STAND = List.of(
             new FootLoad(),
             new TipClosed(),
             new TipOpen(),
@@ -137,23 +141,44 @@ public final class Checks {
 
     private Checks() {}
 
-    /** The rule of a name. */
-    public static Optional<Rule> named(String name) {
-        return RULES.stream().filter(rule -> rule.text().name().equals(name)).findFirst();
+    /** What the rules of all kinds are about, each name once: those of a stand first. */
+    public static List<RuleText> texts() {
+        var texts = new LinkedHashMap<String, RuleText>();
+        Stream.of(STAND).flatMap(List::stream).map(Rule::text).forEach(text -> texts.putIfAbsent(text.name(), text));
+        return List.copyOf(texts.values());
     }
 
-    /** What all rules find, the heaviest first and within a weight in the order of the rules. */
+    /** What the rule of a name is about, whatever kind of furniture it looks at. */
+    public static Optional<RuleText> named(String name) {
+        return texts().stream().filter(text -> text.name().equals(name)).findFirst();
+    }
+
+    /** What all rules find in a stand, the heaviest first and within a weight in the order of the rules. */
     public static List<Finding> of(LoadedStand stand) {
+        return of(STAND, stand, stand.design().rules());
+    }
+
+    /** What one rule finds in a stand, as strict as the design wants it. */
+    public static List<Finding> of(Rule<LoadedStand> rule, LoadedStand stand) {
+        return of(rule, stand, stand.design().rules());
+    }
+
+    /**
+     * What some rules find, the heaviest first and within a weight in the order of the rules.
+     *
+     * @param decided what the subject's design decides about its rules
+     */
+    public static <S> List<Finding> of(List<Rule<S>> rules, S subject, List<RuleChoice> decided) {
         var findings = new ArrayList<Finding>();
-        RULES.forEach(rule -> findings.addAll(of(rule, stand)));
-        findings.addAll(new Choices(stand.design().rules()).idle(findings));
+        rules.forEach(rule -> findings.addAll(of(rule, subject, decided)));
+        findings.addAll(new Choices(decided).idle(findings));
         findings.sort(Comparator.comparing(Finding::severity));
         return findings;
     }
 
-    /** What one rule finds, as strict as the design wants it. */
-    public static List<Finding> of(Rule rule, LoadedStand stand) {
-        var choices = new Choices(stand.design().rules());
-        return rule.check(stand).stream().map(choices::applied).toList();
+    /** What one rule finds, as strict as its subject's design wants it. */
+    public static <S> List<Finding> of(Rule<S> rule, S subject, List<RuleChoice> decided) {
+        var choices = new Choices(decided);
+        return rule.check(subject).stream().map(choices::applied).toList();
     }
 }

@@ -2,6 +2,7 @@ package org.standwright.check.bending;
 
 import java.util.List;
 import org.standwright.check.Finding;
+import org.standwright.check.LoadedStand;
 import org.standwright.check.Rule;
 import org.standwright.check.Severity;
 import org.standwright.check.Stands;
@@ -11,12 +12,12 @@ import org.standwright.design.StandDesign;
 final class Asked {
     private Asked() {}
 
-    static List<Finding> of(Rule rule, StandDesign design) {
+    static List<Finding> of(Rule<LoadedStand> rule, StandDesign design) {
         return rule.check(Stands.loaded(design));
     }
 
     /** The finding about one subject. */
-    static Finding about(String subject, Rule rule, StandDesign design) {
+    static Finding about(String subject, Rule<LoadedStand> rule, StandDesign design) {
         return of(rule, design).stream()
                 .filter(finding -> finding.subject().equals(subject))
                 .findFirst()
@@ -27,7 +28,7 @@ final class Asked {
         return finding.gauge().orElseThrow().figure();
     }
 
-    static Severity severity(String subject, Rule rule, StandDesign design) {
+    static Severity severity(String subject, Rule<LoadedStand> rule, StandDesign design) {
         return about(subject, rule, design).severity();
     }
 
@@ -36,7 +37,7 @@ final class Asked {
         return finding.remedies().stream()
                 .filter(remedy -> remedy.words().contains(words))
                 .findFirst()
-                .flatMap(remedy -> remedy.change().apply(design))
+                .map(remedy -> Stands.changed(design, remedy))
                 .orElseThrow();
     }
 }

@@ -42,7 +42,7 @@ class EdgeScrewsTest {
     void offersHousedPanelsInstead() {
         var design = joined(new Joint.Screwed());
         var hanging = RULE.check(Altered.without(design, "support")).get(1);
-        var cured = hanging.remedies().get(0).change().apply(design).orElseThrow();
+        var cured = Stands.changed(design, hanging.remedies().get(0));
 
         assertThat(RULE.check(Altered.without(cured, "support"))).noneMatch(finding -> finding.isStop());
     }

@@ -41,7 +41,7 @@ class SlideLoadTest {
     @Test
     void offersOneMoreDrawerWhichIsLighter() {
         var found = RULE.check(Stands.loaded(narrow(15))).get(0);
-        var lighter = found.remedies().get(0).change().apply(narrow(15)).orElseThrow();
+        var lighter = Stands.changed(narrow(15), found.remedies().get(0));
 
         assertThat(figure(RULE.check(Stands.loaded(lighter)).get(0))).isLessThan(figure(found));
     }

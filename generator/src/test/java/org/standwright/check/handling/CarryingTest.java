@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
+import org.standwright.check.LoadedStand;
 import org.standwright.check.Rule;
 import org.standwright.check.Severity;
 import org.standwright.check.Stands;
@@ -156,7 +157,7 @@ class CarryingTest {
         });
     }
 
-    private static List<Finding> found(Rule rule, Consumer<Draft> change) {
+    private static List<Finding> found(Rule<LoadedStand> rule, Consumer<Draft> change) {
         return rule.check(Stands.loaded(Stands.plain(change)));
     }
 

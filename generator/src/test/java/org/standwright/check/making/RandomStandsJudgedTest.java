@@ -21,7 +21,7 @@ import org.standwright.design.stand.StandBuilder;
 
 /** The builder and the rules agree: nothing that it built is judged to be impossible to make. Nothing weighs here. */
 class RandomStandsJudgedTest {
-    private static final List<Rule> RULES = List.of(
+    private static final List<Rule<LoadedStand>> RULES = List.of(
             new ThinWeb(),
             new MeetingScrews(),
             new ScrewsThrough(),

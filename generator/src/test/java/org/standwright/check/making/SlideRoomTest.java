@@ -32,7 +32,7 @@ class SlideRoomTest {
     @Test
     void notesShallowDrawersAndOffersFewer() {
         var found = RULE.check(Stands.loaded(shallow())).get(1);
-        var fewer = found.remedies().get(0).change().apply(shallow()).orElseThrow();
+        var fewer = Stands.changed(shallow(), found.remedies().get(0));
 
         assertThat(Asked.of(RULE, shallow())).contains("NOTE drawer 1.1: The shallowest drawer holds things of 34 mm.");
         assertThat(RULE.check(Stands.loaded(fewer)).get(1).gauge().orElseThrow().figure())

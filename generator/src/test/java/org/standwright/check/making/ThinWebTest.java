@@ -72,7 +72,7 @@ class ThinWebTest {
         var deep = Stands.plain(draft -> draft.carcass =
                 new CarcassPlan(Boards.thick(24), draft.carcass.back(), 18, draft.carcass.fit(), new Joint.Housed()));
         var found = RULE.check(Stands.loaded(deep)).get(0);
-        var cured = found.remedies().get(0).change().apply(deep).orElseThrow();
+        var cured = Stands.changed(deep, found.remedies().get(0));
 
         assertThat(Asked.of(RULE, deep)).first().isEqualTo("CAUTION left side: Under its rabbet 6 mm of wood is left.");
         assertThat(Asked.of(RULE, cured)).allMatch(words -> words.startsWith("FINE"));
