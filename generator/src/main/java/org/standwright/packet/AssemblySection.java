@@ -2,13 +2,14 @@ package org.standwright.packet;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.standwright.design.built.Stand;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 
 /** The order of work; common practice, no source. */
-final class AssemblySection implements Section {
+final class AssemblySection implements Section<Stand> {
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Stand> contents, Flow flow) {
         flow.freshPage();
         flow.heading("Assembly order");
         var steps = steps(contents);
@@ -17,9 +18,9 @@ final class AssemblySection implements Section {
         }
     }
 
-    private static List<String> steps(Contents contents) {
-        boolean drawers =
-                contents.stand().bays().stream().anyMatch(bay -> !bay.drawers().isEmpty());
+    private static List<String> steps(Contents<? extends Stand> contents) {
+        boolean drawers = contents.furniture().bays().stream()
+                .anyMatch(bay -> !bay.drawers().isEmpty());
         return Stream.of(
                         CarcassSteps.of(contents),
                         SupportSteps.of(contents),
@@ -31,8 +32,8 @@ final class AssemblySection implements Section {
                 .toList();
     }
 
-    private static String height(Contents contents) {
-        var stack = contents.stand().stack();
+    private static String height(Contents<? extends Stand> contents) {
+        var stack = contents.furniture().stack();
         return stack.terms().stream().anyMatch(term -> term.isAdjustable())
                 ? "Check the working height and set what can be set; it reaches from "
                         + contents.units().bareLength(stack.lowest()) + " to "

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
+import org.standwright.design.built.Furniture;
 import org.standwright.design.kit.Bar;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
@@ -17,9 +18,9 @@ import org.standwright.sheet.bar.BarPlan;
 import org.standwright.unit.Units;
 
 /** What to cut from bars. */
-final class BarSection implements Section {
+final class BarSection implements Section<Furniture> {
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Furniture> contents, Flow flow) {
         var bars = BarsToBuy.of(contents.design(), contents.cutList());
         if (bars.isEmpty()) {
             return;
@@ -28,13 +29,13 @@ final class BarSection implements Section {
         bars.forEach(bar -> print(bar, contents, flow));
     }
 
-    private static void print(BarsToBuy bars, Contents contents, Flow flow) {
+    private static void print(BarsToBuy bars, Contents<?> contents, Flow flow) {
         var units = contents.units();
         var section = bars.run().section();
         flow.lead(section.name() + ", section " + units.bareLength(bars.width()) + " × "
                 + units.length(section.thickness()) + ": " + bars.run().count() + " pieces, together "
                 + units.run(bars.length()) + " with a cut of " + contents.exact(bars.kerf()) + " for each.");
-        var later = SecondStage.of(contents.stand());
+        var later = SecondStage.of(contents.furniture());
         flow.table(new Table(
                 List.of(
                         Column.words("Label"),

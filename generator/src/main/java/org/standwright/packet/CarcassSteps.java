@@ -7,24 +7,25 @@ import org.standwright.design.Joint;
 import org.standwright.design.Shelves;
 import org.standwright.design.built.Compartment;
 import org.standwright.design.built.SectionLayout;
+import org.standwright.design.built.Stand;
 import org.standwright.packet.words.ShelfRow;
 
 /** From the cut pieces to a square carcass with its back on. Common practice, no source. */
 final class CarcassSteps {
-    private final Contents contents;
+    private final Contents<? extends Stand> contents;
     private final boolean divided;
     private final boolean innerPanels;
 
-    private CarcassSteps(Contents contents) {
+    private CarcassSteps(Contents<? extends Stand> contents) {
         this.contents = contents;
-        var bays = contents.stand().bays();
+        var bays = contents.furniture().bays();
         this.divided = bays.size() > 1;
         this.innerPanels = bays.stream().anyMatch(bay -> bay.sections().size() > 1)
                 || hasBaysWithin()
                 || hasShelves(Shelves.Kind.FIXED);
     }
 
-    static List<String> of(Contents contents) {
+    static List<String> of(Contents<? extends Stand> contents) {
         var carcass = new CarcassSteps(contents);
         var steps = new ArrayList<String>();
         steps.add("Mark reference end, reference edge and show face on every piece. " + carcass.tried());
@@ -37,19 +38,19 @@ final class CarcassSteps {
     }
 
     private String tried() {
-        boolean housed = innerPanels || contents.design().carcass().joint() instanceof Joint.Housed;
+        boolean housed = innerPanels || contents.furniture().design().carcass().joint() instanceof Joint.Housed;
         return (housed ? "Cut a test dado" : "Bore a test joint")
                 + " in scrap from the same sheet before the real ones.";
     }
 
     private boolean hasBaysWithin() {
-        return contents.stand().bays().stream()
+        return contents.furniture().bays().stream()
                 .flatMap(bay -> bay.sections().stream())
                 .anyMatch(section -> section instanceof SectionLayout.Divided);
     }
 
     private boolean hasShelves(Shelves.Kind kind) {
-        return ShelfRow.of(contents.stand()).stream().anyMatch(row -> row.kind() == kind);
+        return ShelfRow.of(contents.furniture()).stream().anyMatch(row -> row.kind() == kind);
     }
 
     private List<String> edging() {
@@ -66,12 +67,12 @@ final class CarcassSteps {
             steps.add("Bore the rows for the shelf pins while the panels lie flat, all with one template from the same "
                     + "end, so that the shelves lie level.");
         }
-        if (contents.stand().bays().stream().anyMatch(bay -> !bay.doors().isEmpty())) {
+        if (contents.furniture().bays().stream().anyMatch(bay -> !bay.doors().isEmpty())) {
             steps.add("Bore sides and partitions for the hinges while they lie flat.");
         }
         if (hasDrawers()) {
             steps.add(
-                    contents.design().drawers().hang() instanceof Hang.Runners
+                    contents.furniture().design().drawers().hang() instanceof Hang.Runners
                             ? "Screw the runners, kickers and stops to sides and partitions while the panels lie flat, "
                                     + "on the pilots of the notes; no glue, so that they can be set or replaced. One "
                                     + "story stick per bay keeps left and right alike."
@@ -83,13 +84,13 @@ final class CarcassSteps {
     }
 
     private boolean hasDrawers() {
-        return Compartment.of(contents.stand().bays()).stream()
+        return Compartment.of(contents.furniture().bays()).stream()
                 .anyMatch(compartment -> compartment.section() instanceof SectionLayout.Drawers);
     }
 
     private String dryFit() {
         var housed = "Every panel reaches the bottom of its dado.";
-        if (contents.design().carcass().joint() instanceof Joint.Housed) {
+        if (contents.furniture().design().carcass().joint() instanceof Joint.Housed) {
             return "Dry fit the carcass without glue. " + housed;
         }
         return "Dry fit the carcass without glue. Butted panels meet without a gap, edges flush"
@@ -97,7 +98,7 @@ final class CarcassSteps {
     }
 
     private String joined() {
-        var joint = contents.design().carcass().joint();
+        var joint = contents.furniture().design().carcass().joint();
         if (joint instanceof Joint.Housed) {
             return divided
                     ? "Glue the partitions into the bottom" + inner() + ", then the sides on, then the sub-top."
@@ -133,7 +134,7 @@ final class CarcassSteps {
     }
 
     private String back() {
-        var joint = contents.design().carcass().backPieces() == 1
+        var joint = contents.furniture().design().carcass().backPieces() == 1
                 ? ""
                 : "Its two pieces meet on the middle of a partition's edge: draw that line first, and screw both "
                         + "pieces along it. ";

@@ -1,13 +1,14 @@
 package org.standwright.packet;
 
 import org.standwright.check.Cautions;
+import org.standwright.design.built.Furniture;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 
 /** Printed with every stand, whatever its findings. */
-final class CautionSection implements Section {
+final class CautionSection implements Section<Furniture> {
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Furniture> contents, Flow flow) {
         flow.freshPage();
         flow.heading("Cautions");
         Cautions.ALL.forEach(caution -> flow.item(Mark.BOX_ONLY, caution.words()));

@@ -11,6 +11,7 @@ import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.rules.Answer;
 import org.standwright.check.rules.RulesOf;
+import org.standwright.design.built.Furniture;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
@@ -18,15 +19,15 @@ import org.standwright.packet.words.FindingWords;
 import org.standwright.unit.Units;
 
 /** What the checks say, the heaviest first; how much of each limit is used; and how the figures were found. */
-final class CheckSection implements Section {
+final class CheckSection implements Section<Furniture> {
     /** Letters that fit on a line beside the names of the checks. */
     private static final int ONE_LINE = 100;
 
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Furniture> contents, Flow flow) {
         flow.heading("Findings");
         findings(contents, flow);
-        var measured = Answer.of(contents.findings(), RulesOf.of(contents.stand())).stream()
+        var measured = Answer.of(contents.findings(), RulesOf.of(contents.furniture())).stream()
                 .flatMap(answer -> answer.measured().stream())
                 .toList();
         if (!measured.isEmpty()) {
@@ -38,7 +39,7 @@ final class CheckSection implements Section {
         }
     }
 
-    private static void findings(Contents contents, Flow flow) {
+    private static void findings(Contents<?> contents, Flow flow) {
         var rows = contents.findings().stream()
                 .filter(Finding::isWorthSaying)
                 .sorted(Comparator.comparing(Finding::severity))

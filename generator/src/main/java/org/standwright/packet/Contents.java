@@ -5,21 +5,25 @@ import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.StandDesign;
-import org.standwright.design.built.Stand;
+import org.standwright.design.Design;
+import org.standwright.design.built.Furniture;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
 
-/** All that a packet is printed from. */
-record Contents(
-        Stand stand,
+/**
+ * All that a packet is printed from.
+ *
+ * @param <F> kind of furniture that it is about
+ */
+record Contents<F extends Furniture>(
+        F furniture,
         CutList cutList,
         SheetPlan plan,
         List<Finding> findings,
         Optional<Advice> savings,
         List<MassLine> masses) {
-    StandDesign design() {
-        return stand.design();
+    Design design() {
+        return furniture.design();
     }
 
     Units units() {

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
+import org.standwright.design.built.Furniture;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
@@ -16,13 +17,13 @@ import org.standwright.part.Material;
 import org.standwright.unit.Units;
 
 /** What to cut. */
-final class CutListSection implements Section {
+final class CutListSection implements Section<Furniture> {
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Furniture> contents, Flow flow) {
         flow.freshPage();
         flow.heading("Cut list");
         CutListWords.paragraphs().forEach(flow::paragraph);
-        var later = SecondStage.of(contents.stand());
+        var later = SecondStage.of(contents.furniture());
         if (contents.cutList().lines().stream().anyMatch(later::holds)) {
             flow.paragraph("Lines marked 'stage 2' wait. Cut them when the carcass is glued and its "
                     + "openings are measured: their sizes here are those of the drawing.");
@@ -36,7 +37,7 @@ final class CutListSection implements Section {
                 });
     }
 
-    private static Table table(Material material, SecondStage later, Contents contents) {
+    private static Table table(Material material, SecondStage later, Contents<?> contents) {
         var rows = contents.cutList().sheetLines().stream()
                 .filter(line -> line.material().equals(material))
                 .map(line -> row(line, later, contents.units()))

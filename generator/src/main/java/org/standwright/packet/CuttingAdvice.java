@@ -29,7 +29,7 @@ final class CuttingAdvice {
     }
 
     /** @param run set-ups of one tool, one at least */
-    static String of(Material material, List<NumberedSetUp> run, Contents contents) {
+    static String of(Material material, List<NumberedSetUp> run, Contents<?> contents) {
         var cuts = run.stream()
                 .flatMap(setUp -> setUp.setUp().cuts().stream())
                 .map(Made::cut)
@@ -47,7 +47,7 @@ final class CuttingAdvice {
                 + "saw, or measure from the other edge.";
     }
 
-    private String handHeld(Contents contents) {
+    private String handHeld(Contents<?> contents) {
         var allowance = contents.plan()
                 .saw()
                 .breakDown()

@@ -2,6 +2,7 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.design.built.Furniture;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 import org.standwright.packet.words.CuttingOrder;
@@ -12,7 +13,7 @@ import org.standwright.sheet.Cut;
 import org.standwright.sheet.MaterialPlan;
 
 /** The list that goes to the saw: set-up by set-up, what waits for the second stage at the end. */
-final class CuttingOrderSection implements Section {
+final class CuttingOrderSection implements Section<Furniture> {
     private static final List<String> CAUTIONS = List.of(
             "The saw's own manual and its guards come before this list. Pull the plug before the blade is changed or "
                     + "touched.",
@@ -24,7 +25,7 @@ final class CuttingOrderSection implements Section {
             "Measure the first piece of every set-up before the others are cut.");
 
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Furniture> contents, Flow flow) {
         var jobs = jobs(contents);
         if (jobs.stream().allMatch(job -> job.order().all().isEmpty())) {
             return;
@@ -57,15 +58,15 @@ final class CuttingOrderSection implements Section {
         }
     }
 
-    private static List<Job> jobs(Contents contents) {
-        var waiting = SecondStage.of(contents.stand()).labels(contents.cutList());
+    private static List<Job> jobs(Contents<?> contents) {
+        var waiting = SecondStage.of(contents.furniture()).labels(contents.cutList());
         return contents.plan().materials().stream()
                 .map(plan -> new Job(plan, CuttingOrder.of(plan, waiting)))
                 .toList();
     }
 
     private static void print(
-            String stage, MaterialPlan plan, List<NumberedSetUp> setUps, Contents contents, Flow flow) {
+            String stage, MaterialPlan plan, List<NumberedSetUp> setUps, Contents<?> contents, Flow flow) {
         if (!setUps.isEmpty()) {
             flow.heading(stage + plan.material().name());
             new StageWarnings(plan, setUps).print(contents, flow);
@@ -73,7 +74,7 @@ final class CuttingOrderSection implements Section {
         }
     }
 
-    private static void table(Material material, List<NumberedSetUp> run, Contents contents, Flow flow) {
+    private static void table(Material material, List<NumberedSetUp> run, Contents<?> contents, Flow flow) {
         flow.lead(CuttingAdvice.of(material, run, contents));
         flow.table(SetUpTable.of(run, contents.units()));
     }

@@ -9,6 +9,7 @@ import org.standwright.design.Mount;
 import org.standwright.design.built.Compartment;
 import org.standwright.design.built.DoorLayout;
 import org.standwright.design.built.SectionLayout;
+import org.standwright.design.built.Stand;
 import org.standwright.design.kit.Hinge;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
@@ -17,12 +18,12 @@ import org.standwright.packet.page.Table.Column;
 import org.standwright.unit.Units;
 
 /** Sizes of the doors and where their hinges go. */
-final class DoorSection implements Section {
+final class DoorSection implements Section<Stand> {
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Stand> contents, Flow flow) {
         var rows = new ArrayList<List<String>>();
         var hinges = new ArrayList<Hinge>();
-        for (var compartment : Compartment.of(contents.stand().bays())) {
+        for (var compartment : Compartment.of(contents.furniture().bays())) {
             if (compartment.section() instanceof SectionLayout.Closed closed) {
                 for (var door : closed.doors()) {
                     rows.add(row(door, closed, contents.units()));
@@ -48,15 +49,15 @@ final class DoorSection implements Section {
         flow.paragraph("Hinges on the door: their centres above its lower edge. On the carcass: the same centres above "
                 + "the lower edge of the opening behind the door.");
         hinges.forEach(hinge -> flow.paragraph(hinge.name() + ": " + words(hinge, contents)));
-        if (contents.design().drawers().mount() == Mount.INSET) {
+        if (contents.furniture().design().drawers().mount() == Mount.INSET) {
             flow.paragraph("Inset doors are trimmed last, to the opening as it turned out, with "
-                    + contents.exact(contents.design().drawers().gap()) + " of gap all round.");
+                    + contents.exact(contents.furniture().design().drawers().gap()) + " of gap all round.");
             measured(contents, flow);
         }
     }
 
-    private static void measured(Contents contents, Flow flow) {
-        for (var compartment : Compartment.of(contents.stand().bays())) {
+    private static void measured(Contents<? extends Stand> contents, Flow flow) {
+        for (var compartment : Compartment.of(contents.furniture().bays())) {
             if (compartment.section() instanceof SectionLayout.Closed closed) {
                 var opening = closed.opening();
                 flow.item(
@@ -86,13 +87,13 @@ final class DoorSection implements Section {
         return heights.mapToObj(units::bareLength).collect(Collectors.joining("\n"));
     }
 
-    private static String from(Contents contents) {
-        return contents.design().drawers().mount() == Mount.INSET
+    private static String from(Contents<? extends Stand> contents) {
+        return contents.furniture().design().drawers().mount() == Mount.INSET
                 ? "the back of the closed door"
                 : "the carcass's front edge";
     }
 
-    private static String words(Hinge hinge, Contents contents) {
+    private static String words(Hinge hinge, Contents<? extends Stand> contents) {
         if (hinge instanceof Hinge.Concealed concealed) {
             return "cup " + contents.exact(concealed.cup()) + " wide and " + contents.exact(concealed.cupDepth())
                     + " deep in the back of the door, its centre " + contents.exact(concealed.cupFromEdge())

@@ -11,6 +11,7 @@ import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.Compartment;
 import org.standwright.design.built.DrawerLayout;
 import org.standwright.design.built.SectionLayout;
+import org.standwright.design.built.Stand;
 import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Size3;
 import org.standwright.design.kit.Slide;
@@ -21,13 +22,13 @@ import org.standwright.packet.page.Table.Column;
 import org.standwright.unit.Units;
 
 /** Sizes of the drawers, and the lines to fill in before their boxes are cut. */
-final class DrawerSection implements Section {
+final class DrawerSection implements Section<Stand> {
     /** Opening widths at front and back that differ by more are put right first, mm; common practice, no source. */
     private static final double OUT_OF_PARALLEL = 0.5;
 
     @Override
-    public void print(Contents contents, Flow flow) {
-        var drawers = contents.stand().bays().stream()
+    public void print(Contents<? extends Stand> contents, Flow flow) {
+        var drawers = contents.furniture().bays().stream()
                 .map(BayLayout::drawers)
                 .flatMap(List::stream)
                 .toList();
@@ -35,7 +36,7 @@ final class DrawerSection implements Section {
             return;
         }
         flow.heading("Drawers");
-        var hang = contents.design().drawers().hang();
+        var hang = contents.furniture().design().drawers().hang();
         flow.table(table(drawers, hang instanceof Hang.Slides, contents.units()));
         flow.paragraph("Box: outside width × height × length."
                 + (hang instanceof Hang.Slides slides ? slides(slides.slide(), contents) : "")
@@ -50,11 +51,11 @@ final class DrawerSection implements Section {
         }
     }
 
-    private static boolean isInset(Contents contents) {
-        return contents.design().drawers().mount() == Mount.INSET;
+    private static boolean isInset(Contents<? extends Stand> contents) {
+        return contents.furniture().design().drawers().mount() == Mount.INSET;
     }
 
-    private static String slides(Slide slide, Contents contents) {
+    private static String slides(Slide slide, Contents<? extends Stand> contents) {
         return " Slide line on the side: centre of the slide above the top face of the bottom panel. On the box: above "
                 + "its lower edge. Slides: " + slide.name() + ", set back "
                 + contents.units().length(slide.setBack()) + " from the "
@@ -62,7 +63,7 @@ final class DrawerSection implements Section {
                 + contents.exact(slide.sideSpace()) + " a side.";
     }
 
-    private static String runners(Bar bar, Contents contents) {
+    private static String runners(Bar bar, Contents<? extends Stand> contents) {
         return " Runners under the box, kickers above it and stops behind it, cut from " + bar.name() + ", "
                 + contents.units().bareLength(bar.width()) + " × "
                 + contents.units().length(bar.thickness()) + "; their lines are in the notes of the panels that carry "
@@ -71,7 +72,7 @@ final class DrawerSection implements Section {
     }
 
     /** All boxes and all runners begin in one plane and are equally long, so that one distance serves all stops. */
-    private static String stops(Contents contents) {
+    private static String stops(Contents<? extends Stand> contents) {
         var runner = front(contents, " left runner");
         var stop = front(contents, " left stop");
         return runner.isEmpty() || stop.isEmpty()
@@ -80,17 +81,17 @@ final class DrawerSection implements Section {
                         + " behind that of its runner.";
     }
 
-    private static OptionalDouble front(Contents contents, String piece) {
-        return contents.stand().assembly().parts().stream()
+    private static OptionalDouble front(Contents<? extends Stand> contents, String piece) {
+        return contents.furniture().assembly().parts().stream()
                 .filter(part -> part.label().endsWith(piece))
                 .mapToDouble(part -> part.box().min().y())
                 .min();
     }
 
     /** The openings of one bay are equally wide, so that one measurement serves all its drawers. */
-    private static Map<String, SectionLayout.Drawers> sectionsByBay(Contents contents) {
+    private static Map<String, SectionLayout.Drawers> sectionsByBay(Contents<? extends Stand> contents) {
         var sections = new LinkedHashMap<String, SectionLayout.Drawers>();
-        for (var compartment : Compartment.of(contents.stand().bays())) {
+        for (var compartment : Compartment.of(contents.furniture().bays())) {
             if (compartment.section() instanceof SectionLayout.Drawers drawers
                     && !drawers.drawers().isEmpty()) {
                 sections.putIfAbsent(compartment.bay(), drawers);
@@ -99,7 +100,7 @@ final class DrawerSection implements Section {
         return sections;
     }
 
-    private static String measured(String bay, SectionLayout.Drawers section, Contents contents) {
+    private static String measured(String bay, SectionLayout.Drawers section, Contents<? extends Stand> contents) {
         double opening = section.opening().width();
         double box = section.drawers().get(0).box().width();
         return "Bay " + bay + ": opening measured, front ___________ back ___________; box width = smaller − "

@@ -1,14 +1,15 @@
 package org.standwright.packet;
 
 import java.util.List;
+import org.standwright.design.built.Furniture;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
 
 /** What to buy beside the boards. */
-final class HardwareSection implements Section {
+final class HardwareSection implements Section<Furniture> {
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Furniture> contents, Flow flow) {
         flow.heading("Hardware");
         var rows = contents.cutList().hardware().stream()
                 .map(line -> List.of(String.valueOf(line.count()), line.item(), String.join("; ", line.uses())))

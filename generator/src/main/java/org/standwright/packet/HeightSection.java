@@ -18,12 +18,12 @@ import org.standwright.packet.words.FoundHeight;
 import org.standwright.unit.Units;
 
 /** The first page: what it is, and the heights that add up to the working height. */
-final class HeightSection implements Section {
+final class HeightSection implements Section<Stand> {
     private static final double FIGURE = 85;
 
     @Override
-    public void print(Contents contents, Flow flow) {
-        var stand = contents.stand();
+    public void print(Contents<? extends Stand> contents, Flow flow) {
+        var stand = contents.furniture();
         flow.title(stand.design().name());
         flow.paragraph(summary(stand));
         if (stand.design().layout() == Layout.MIRRORED) {
@@ -123,7 +123,7 @@ final class HeightSection implements Section {
                 + ". Measure the machine and the worktop before cutting; a change in any term changes the carcass.";
     }
 
-    private static void masses(Contents contents, Flow flow) {
+    private static void masses(Contents<? extends Stand> contents, Flow flow) {
         if (contents.masses().isEmpty()) {
             return;
         }

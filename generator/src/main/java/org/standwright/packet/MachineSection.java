@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import org.standwright.design.PlateOpening;
 import org.standwright.design.built.MachineLayout;
+import org.standwright.design.built.Stand;
 import org.standwright.drawing.figure.PanelHole;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
@@ -13,13 +14,14 @@ import org.standwright.packet.page.Table.Column;
 import org.standwright.unit.Units;
 
 /** Where the machine stands, its bolts, and all that goes through worktop and back. */
-final class MachineSection implements Section {
+final class MachineSection implements Section<Stand> {
     @Override
-    public void print(Contents contents, Flow flow) {
-        var stand = contents.stand();
+    public void print(Contents<? extends Stand> contents, Flow flow) {
+        var stand = contents.furniture();
         stand.machine().ifPresent(machine -> machine(machine, contents, flow));
         holes("Holes in the worktop", "front edge", PanelHole.inWorktop(stand), contents, flow);
-        contents.design()
+        contents.furniture()
+                .design()
                 .worktop()
                 .plate()
                 .ifPresent(plate -> flow.paragraph(plate.name() + ": its opening is made from "
@@ -34,17 +36,17 @@ final class MachineSection implements Section {
         holes("Holes in the back", "lower edge of the carcass", PanelHole.inBack(stand), contents, flow);
     }
 
-    private static void machine(MachineLayout machine, Contents contents, Flow flow) {
+    private static void machine(MachineLayout machine, Contents<? extends Stand> contents, Flow flow) {
         flow.heading("Machine on the worktop");
-        flow.paragraph(contents.design().machine().name() + ": base "
-                + turned(contents.design().place().turn()) + ". Operator at the "
+        flow.paragraph(contents.furniture().design().machine().name() + ": base "
+                + turned(contents.furniture().design().place().turn()) + ". Operator at the "
                 + word(machine.operator()) + "."
                 + machine.infeed()
                         .map(side -> " Boards go in at the " + word(side) + ".")
                         .orElse(""));
         flow.table(position(machine, contents));
         if (!machine.bolts().isEmpty()) {
-            contents.stand().assembly().hardware().stream()
+            contents.furniture().assembly().hardware().stream()
                     .filter(line -> line.use().startsWith("machine"))
                     .forEach(line -> flow.item(Mark.BOX_ONLY, line.count() + " × " + line.item() + ": " + line.use()));
             flow.paragraph(
@@ -57,8 +59,8 @@ final class MachineSection implements Section {
         return degrees == 0 ? "not turned" : "turned by " + degrees + "° counter-clockwise, seen from above";
     }
 
-    private static Table position(MachineLayout machine, Contents contents) {
-        var top = contents.stand().worktop();
+    private static Table position(MachineLayout machine, Contents<? extends Stand> contents) {
+        var top = contents.furniture().worktop();
         var base = machine.base();
         var units = contents.units();
         var columns = List.of(
@@ -76,7 +78,8 @@ final class MachineSection implements Section {
         return new Table(columns, List.of(row));
     }
 
-    private static void holes(String title, String lower, List<PanelHole> holes, Contents contents, Flow flow) {
+    private static void holes(
+            String title, String lower, List<PanelHole> holes, Contents<? extends Stand> contents, Flow flow) {
         if (holes.isEmpty()) {
             return;
         }

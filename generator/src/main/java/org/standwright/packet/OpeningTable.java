@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.built.Compartment;
 import org.standwright.design.built.SectionLayout;
+import org.standwright.design.built.Stand;
 import org.standwright.geom.Rect;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
@@ -14,15 +15,15 @@ final class OpeningTable {
     private OpeningTable() {}
 
     /** Whether a stand has more than drawers in plain bays, so that the views cannot dimension it all. */
-    static boolean isNeeded(Contents contents) {
-        return contents.stand().bays().stream()
+    static boolean isNeeded(Contents<? extends Stand> contents) {
+        return contents.furniture().bays().stream()
                 .flatMap(bay -> bay.sections().stream())
                 .anyMatch(section -> !(section instanceof SectionLayout.Drawers));
     }
 
-    static Table of(Contents contents) {
+    static Table of(Contents<? extends Stand> contents) {
         var rows = new ArrayList<List<String>>();
-        for (var compartment : Compartment.of(contents.stand().bays())) {
+        for (var compartment : Compartment.of(contents.furniture().bays())) {
             var section = compartment.section();
             if (section instanceof SectionLayout.Drawers drawers) {
                 drawers.drawers()

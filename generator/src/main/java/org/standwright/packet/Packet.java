@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.built.Furniture;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.Drawing;
 import org.standwright.drawing.Paper;
@@ -14,7 +15,7 @@ import org.standwright.sheet.SheetPlan;
 
 /** Everything that goes into the shop on paper: A4 where the maker measures in millimetres, Letter in inches. */
 public final class Packet {
-    private static final List<Section> SECTIONS = List.of(
+    private static final List<Section<? super Stand>> STAND = List.of(
             new HeightSection(),
             new ViewSection(),
             new MachineSection(),
@@ -33,7 +34,7 @@ public final class Packet {
 
     private Packet() {}
 
-    /** The pages in order, each with its number. */
+    /** A stand's pages in order, each with its number. */
     public static List<Drawing> pages(
             Stand stand,
             CutList cutList,
@@ -41,9 +42,12 @@ public final class Packet {
             List<Finding> findings,
             Optional<Advice> savings,
             List<MassLine> masses) {
-        var contents = new Contents(stand, cutList, plan, findings, savings, masses);
+        return pages(STAND, new Contents<>(stand, cutList, plan, findings, savings, masses));
+    }
+
+    private static <F extends Furniture> List<Drawing> pages(List<Section<? super F>> sections, Contents<F> contents) {
         var flow = new Flow(Paper.of(contents.units()), TextMeasure.shipped());
-        SECTIONS.forEach(section -> section.print(contents, flow));
-        return flow.pages(stand.design().name(), contents.units());
+        sections.forEach(section -> section.print(contents, flow));
+        return flow.pages(contents.design().name(), contents.units());
     }
 }

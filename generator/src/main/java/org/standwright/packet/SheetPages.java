@@ -29,7 +29,7 @@ final class SheetPages {
     /** Share of an upright page that one of two figures above each other takes. */
     private static final double HALF = 0.46;
 
-    private final Contents contents;
+    private final Contents<?> contents;
     private final Flow flow;
     private final SheetFigure style;
     /** Smallest letters in a figure that is drawn smaller to share a page, mm; others have the smallest of all. */
@@ -41,12 +41,12 @@ final class SheetPages {
     /** A board under its title, and its figure where it shares a row. */
     private record Named(PlannedSheet sheet, String title, Figure beside) {}
 
-    SheetPages(Contents contents, Flow flow) {
+    SheetPages(Contents<?> contents, Flow flow) {
         this.contents = contents;
         this.flow = flow;
         this.style = new SheetFigure(
                 contents.plan().saw(),
-                SecondStage.of(contents.stand()).labels(contents.cutList()),
+                SecondStage.of(contents.furniture()).labels(contents.cutList()),
                 contents.units(),
                 flow.measure());
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.standwright.design.built.Furniture;
 import org.standwright.drawing.figure.SheetKey;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
@@ -23,9 +24,9 @@ import org.standwright.unit.Money;
 import org.standwright.unit.Units;
 
 /** Which boards it takes, what becomes of them, and where each piece lies. */
-final class SheetSection implements Section {
+final class SheetSection implements Section<Furniture> {
     @Override
-    public void print(Contents contents, Flow flow) {
+    public void print(Contents<? extends Furniture> contents, Flow flow) {
         var plan = contents.plan();
         if (plan.materials().isEmpty()) {
             return;
@@ -60,7 +61,7 @@ final class SheetSection implements Section {
         new SheetPages(contents, flow).print();
     }
 
-    private static Table boards(Contents contents) {
+    private static Table boards(Contents<?> contents) {
         var rows = contents.plan().materials().stream()
                 .flatMap(material -> SheetCount.of(material).stream())
                 .map(count -> row(count, contents.units()))
@@ -90,7 +91,7 @@ final class SheetSection implements Section {
                 price.map(each -> each.times((int) count.sheets()).toString()).orElse(""));
     }
 
-    private static Table yields(Contents contents) {
+    private static Table yields(Contents<?> contents) {
         var columns = new ArrayList<>(List.of(Column.words("Material"), Column.prose("Needed")));
         YieldShares.NAMES.forEach(name -> columns.add(Column.figures(name)));
         columns.add(Column.figures("Sum"));
@@ -100,7 +101,7 @@ final class SheetSection implements Section {
         return new Table(columns, rows);
     }
 
-    private static List<String> yields(MaterialPlan material, Contents contents) {
+    private static List<String> yields(MaterialPlan material, Contents<?> contents) {
         var names = Stream.of(material.material().name(), ProofWords.of(material, contents.units()));
         return Stream.of(names, YieldShares.of(material.areas()).stream(), Stream.of("100.0 %"))
                 .flatMap(cells -> cells)
@@ -123,7 +124,7 @@ final class SheetSection implements Section {
     }
 
     /** Which pieces come from a board of a thickness of its own. */
-    private static void thicknesses(MaterialPlan material, Contents contents, Flow flow) {
+    private static void thicknesses(MaterialPlan material, Contents<?> contents, Flow flow) {
         for (int i = 0; i < material.sheets().size(); i++) {
             var sheet = material.sheets().get(i);
             if (BoardWords.hasOwnThickness(sheet.from())) {
@@ -138,7 +139,7 @@ final class SheetSection implements Section {
         }
     }
 
-    private static LinkedHashSet<String> mating(PlannedSheet sheet, Contents contents) {
+    private static LinkedHashSet<String> mating(PlannedSheet sheet, Contents<?> contents) {
         var mating = new LinkedHashSet<String>();
         sheet.pieces().stream()
                 .flatMap(piece -> piece.parts().stream())

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.standwright.design.Shelves;
 import org.standwright.design.built.SectionLayout;
+import org.standwright.design.built.Stand;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
@@ -11,10 +12,10 @@ import org.standwright.packet.words.ShelfRow;
 import org.standwright.unit.Units;
 
 /** Where the shelves lie. */
-final class ShelfSection implements Section {
+final class ShelfSection implements Section<Stand> {
     @Override
-    public void print(Contents contents, Flow flow) {
-        var shelves = ShelfRow.of(contents.stand());
+    public void print(Contents<? extends Stand> contents, Flow flow) {
+        var shelves = ShelfRow.of(contents.furniture());
         if (shelves.isEmpty()) {
             return;
         }

@@ -15,7 +15,7 @@ import org.standwright.unit.Units;
 
 /** What to watch out for in the set-ups of one material in one stage. */
 record StageWarnings(MaterialPlan plan, List<NumberedSetUp> setUps) {
-    void print(Contents contents, Flow flow) {
+    void print(Contents<?> contents, Flow flow) {
         shortCuts(contents, flow);
         blanks(contents.units(), flow);
     }
@@ -25,7 +25,7 @@ record StageWarnings(MaterialPlan plan, List<NumberedSetUp> setUps) {
     }
 
     /** What is too short along the fence to be pushed safely. */
-    private void shortCuts(Contents contents, Flow flow) {
+    private void shortCuts(Contents<?> contents, Flow flow) {
         var cuts = cuts().stream().map(Made::cut).toList();
         var found = plan.shortCuts(contents.plan().saw()).stream()
                 .filter(cut -> cuts.contains(cut.cut()))

@@ -3,13 +3,14 @@ package org.standwright.packet;
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Steady;
+import org.standwright.design.built.Stand;
 
 /** Steps for what keeps a stand from tipping besides its own weight. */
 final class SteadySteps {
     private SteadySteps() {}
 
-    static List<String> of(Contents contents) {
-        var steady = contents.design().steady();
+    static List<String> of(Contents<? extends Stand> contents) {
+        var steady = contents.furniture().design().steady();
         var steps = new ArrayList<String>();
         if (steady.ballast() > 0) {
             steps.add("Before any drawer goes in, fix the ballast of "

@@ -2,6 +2,7 @@ package org.standwright.packet;
 
 import java.util.List;
 import org.standwright.design.Support;
+import org.standwright.design.built.Stand;
 
 /**
  * How what carries the carcass is built and joined, in the order in which everything can still be reached: heads and
@@ -12,8 +13,8 @@ final class SupportSteps {
 
     private SupportSteps() {}
 
-    static List<String> of(Contents contents) {
-        var support = contents.design().support();
+    static List<String> of(Contents<? extends Stand> contents) {
+        var support = contents.furniture().design().support();
         if (support instanceof Support.Casters casters) {
             return casters(casters);
         }
@@ -62,8 +63,8 @@ final class SupportSteps {
                 "Turn the carcass over, screw the levelers in to their usual height, and turn it back.");
     }
 
-    private static List<String> plinth(Contents contents) {
-        boolean divided = contents.stand().bays().size() > 1;
+    private static List<String> plinth(Contents<? extends Stand> contents) {
+        boolean divided = contents.furniture().bays().size() > 1;
         return List.of(
                 "Glue front and back of the plinth into the rabbets of its sides"
                         + (divided ? " and the rails into their dados" : "")

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.standwright.design.Support;
 import org.standwright.design.built.MachineLayout;
+import org.standwright.design.built.Stand;
 import org.standwright.design.kit.Reference;
 import org.standwright.drawing.figure.PanelHole;
 
@@ -14,10 +15,11 @@ final class TopSteps {
 
     private TopSteps() {}
 
-    static List<String> of(Contents contents, boolean drawers) {
+    static List<String> of(Contents<? extends Stand> contents, boolean drawers) {
         var steps = new ArrayList<String>();
         steps.add(worktop(contents) + holes(contents));
-        contents.design()
+        contents.furniture()
+                .design()
                 .worktop()
                 .plate()
                 .ifPresent(plate -> steps.add("Try " + plate.name()
@@ -27,8 +29,8 @@ final class TopSteps {
         return steps;
     }
 
-    private static String worktop(Contents contents) {
-        if (contents.design().worktop().layers() == 1) {
+    private static String worktop(Contents<? extends Stand> contents) {
+        if (contents.furniture().design().worktop().layers() == 1) {
             return "Screw the worktop on from inside the carcass, up through the sub-top." + angled(contents);
         }
         return "Lay the lower layer of the worktop on the sub-top, spread glue on it and lay the "
@@ -42,15 +44,15 @@ final class TopSteps {
     }
 
     /** Whether the upper layer is trimmed to the lower one. */
-    private static boolean isOversize(Contents contents) {
-        return contents.stand().assembly().parts().stream()
+    private static boolean isOversize(Contents<? extends Stand> contents) {
+        return contents.furniture().assembly().parts().stream()
                 .anyMatch(placed -> placed.label().equals("worktop upper layer")
                         && placed.part().oversize() > 0);
     }
 
     /** Whether a drill stands upright in every opening below the sub-top, or the screws there need another. */
-    private static String angled(Contents contents) {
-        boolean low = contents.stand().bays().stream()
+    private static String angled(Contents<? extends Stand> contents) {
+        boolean low = contents.furniture().bays().stream()
                 .anyMatch(bay -> bay.sections().get(0).opening().height() < UPRIGHT_DRILL);
         return low
                 ? " In openings lower than " + contents.exact(UPRIGHT_DRILL)
@@ -58,14 +60,15 @@ final class TopSteps {
                 : "";
     }
 
-    private static String holes(Contents contents) {
-        if (PanelHole.inWorktop(contents.stand()).isEmpty()) {
+    private static String holes(Contents<? extends Stand> contents) {
+        if (PanelHole.inWorktop(contents.furniture()).isEmpty()) {
             return "";
         }
         if (!isOversize(contents)) {
             return " Holes and openings of the layers and the sub-top lie in line before the first screw goes in.";
         }
-        var rabbet = contents.design()
+        var rabbet = contents.furniture()
+                .design()
                 .worktop()
                 .plate()
                 .map(plate -> " Rout the rabbet for " + plate.name() + " from above and bore the pilots in its ledge.")
@@ -75,20 +78,21 @@ final class TopSteps {
                 + " All their places count from the trimmed edges.";
     }
 
-    private static List<String> machine(Contents contents, boolean drawers) {
-        if (contents.design().machine().reference().kind() == Reference.Kind.WORKTOP) {
+    private static List<String> machine(Contents<? extends Stand> contents, boolean drawers) {
+        if (contents.furniture().design().machine().reference().kind() == Reference.Kind.WORKTOP) {
             return List.of(steady(contents));
         }
         var lift = steady(contents) + " Unplug the machine and lift it on with enough people or a hoist"
                 + (drawers ? ", the drawers still out." : ".");
-        lift += contents.design()
+        lift += contents.furniture()
+                .design()
                 .place()
                 .shims()
                 .map(shims -> " Set it on shims of " + contents.exact(shims.usual())
                         + ", one round each bolt; change them until its surface has the right height and lies level.")
                 .orElse("");
-        boolean bolted =
-                contents.stand().machine().map(MachineLayout::bolts).stream().anyMatch(bolts -> !bolts.isEmpty());
+        boolean bolted = contents.furniture().machine().map(MachineLayout::bolts).stream()
+                .anyMatch(bolts -> !bolts.isEmpty());
         return List.of(lift, bolted ? bolts(drawers) : leftToYou(contents));
     }
 
@@ -98,14 +102,14 @@ final class TopSteps {
                 + ". Tighten them crosswise until the machine neither rocks nor twists.";
     }
 
-    private static String leftToYou(Contents contents) {
+    private static String leftToYou(Contents<? extends Stand> contents) {
         return "Left to you: the machine's bolts are not worked out and not listed. Bore through its own holes, none "
                 + "closer than " + contents.exact(30) + " to a worktop screw and clear of every side and partition; "
                 + "washers of " + contents.exact(25) + " or wider below, lock nuts.";
     }
 
-    private static String steady(Contents contents) {
-        var support = contents.design().support();
+    private static String steady(Contents<? extends Stand> contents) {
+        var support = contents.furniture().design().support();
         if (support instanceof Support.Casters) {
             return "Lock all casters.";
         }
