@@ -25,7 +25,6 @@ import org.standwright.design.StockPlan;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Reference;
 import org.standwright.export.ObjWriter;
-import org.standwright.file.DesignFiles;
 import org.standwright.file.StartingFile;
 import org.standwright.make.Product;
 import org.standwright.unit.Units;
@@ -41,8 +40,7 @@ class BoltHolesTest {
     static Stream<StandDesign> bolted() {
         var starting = Presets.machines()
                 .map(machine -> StartingFile.forMachine(Presets.shipped(), machine, Units.MM))
-                .map(text -> DesignFiles.parse("starting.json", text, Presets.shipped())
-                        .design());
+                .map(text -> Presets.stand("starting.json", text));
         return Stream.concat(
                         Presets.stands().flatMap(design -> with(design, 0, 90, 180, 270)),
                         starting.flatMap(design -> with(design, 90)))
@@ -89,7 +87,8 @@ class BoltHolesTest {
         var parts = ObjMesh.read(out.toString(StandardCharsets.US_ASCII)).parts().stream()
                 .filter(part -> part.group().equals("worktop") || part.name().equals("sub-top"))
                 .toList();
-        assertThat(parts).hasSize(product.stand().design().worktop().layers() + 1);
+        assertThat(parts)
+                .hasSize(((StandDesign) product.furniture().design()).worktop().layers() + 1);
         return parts;
     }
 

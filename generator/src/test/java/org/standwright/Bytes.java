@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.EnumSet;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.standwright.design.StandDesign;
+import org.standwright.design.Design;
 import org.standwright.make.Format;
 import org.standwright.make.Product;
 
@@ -15,7 +15,7 @@ final class Bytes {
     private Bytes() {}
 
     /** Every file's bytes by its name. */
-    static SortedMap<String, byte[]> of(StandDesign design) {
+    static SortedMap<String, byte[]> of(Design design) {
         var files = new TreeMap<String, byte[]>();
         for (var file : Format.files(EnumSet.allOf(Format.class), Product.of(design))) {
             var out = new ByteArrayOutputStream();

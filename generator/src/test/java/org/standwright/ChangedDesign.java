@@ -12,7 +12,6 @@ import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.file.DesignFiles;
 
 /** A design file with some of its fields changed, as a maker would with an editor. */
 record ChangedDesign(JsonNode file) {
@@ -65,7 +64,7 @@ record ChangedDesign(JsonNode file) {
     }
 
     StandDesign design() {
-        return DesignFiles.parse("stand", file.toString(), Presets.shipped()).design();
+        return Presets.stand("stand", file.toString());
     }
 
     ImpossibleDesignException refusal() {

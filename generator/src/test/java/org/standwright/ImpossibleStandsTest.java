@@ -67,11 +67,9 @@ class ImpossibleStandsTest {
     @CsvSource({"table", "spindle"})
     void standsAMachineWhoseReferenceIsItsUnderside(String kind) {
         var flat = "{\"preset\":\"thickness-planer\",\"reference\":{\"kind\":\"" + kind + "\",\"height\":0}}";
-        var product =
-                Product.of(DesignFiles.parse("stand", with("/machine", flat).toString(), Presets.shipped())
-                        .design());
+        var product = Product.of(Presets.stand("stand", with("/machine", flat).toString()));
 
-        assertThat(product.stand().stack().sum()).isEqualTo(900);
+        assertThat(((Stand) product.furniture()).stack().sum()).isEqualTo(900);
     }
 
     /** Odd, but nothing stands against it: every file can be written. */
@@ -117,8 +115,7 @@ class ImpossibleStandsTest {
     }
 
     private static Stand stand(JsonNode design) {
-        return StandBuilder.build(
-                DesignFiles.parse("stand", design.toString(), Presets.shipped()).design());
+        return StandBuilder.build(Presets.stand("stand", design.toString()));
     }
 
     private static ImpossibleDesignException refusal(JsonNode design) {

@@ -16,7 +16,6 @@ import org.standwright.design.Draft;
 import org.standwright.design.StandDesign;
 import org.standwright.design.stand.Clearances;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.file.DesignFiles;
 import org.standwright.file.StartingFile;
 import org.standwright.make.Product;
 import org.standwright.unit.Units;
@@ -67,11 +66,10 @@ class PresetStandsTest {
     void startsEveryMachineWithADesignThatCanBeBuilt(String machine) {
         for (var units : Units.values()) {
             var text = StartingFile.forMachine(Presets.shipped(), machine, units);
-            var product = Product.of(
-                    DesignFiles.parse(machine, text, Presets.shipped()).design());
+            var product = Product.of(Presets.stand(machine, text));
 
             assertThat(product.stops()).isEmpty();
-            Clearances.check(product.stand().assembly());
+            Clearances.check(product.furniture().assembly());
         }
     }
 

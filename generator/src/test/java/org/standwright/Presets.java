@@ -30,6 +30,11 @@ public final class Presets {
     }
 
     public static StandDesign design(Preset preset) {
-        return DesignFiles.parse(preset.name(), preset.text(), SHIPPED).design();
+        return stand(preset.name(), preset.text());
+    }
+
+    /** The stand that a text describes with the help of the presets. */
+    public static StandDesign stand(String file, String text) {
+        return (StandDesign) DesignFiles.parse(file, text, SHIPPED).design();
     }
 }

@@ -8,7 +8,6 @@ import java.util.SplittableRandom;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.StandDesign;
 import org.standwright.design.stand.StandBuilder;
-import org.standwright.file.DesignFiles;
 
 /**
  * Design files at random, one a seed, as a maker might write them: metric or in inches, with any choice that the format
@@ -73,7 +72,7 @@ public final class RandomStands {
     }
 
     static StandDesign design(String text) {
-        return DesignFiles.parse("random.json", text, Presets.shipped()).design();
+        return Presets.stand("random.json", text);
     }
 
     /** The text of a design file that says more of boards, saws and cutting. */

@@ -14,7 +14,6 @@ import org.standwright.design.Place;
 import org.standwright.design.Plan;
 import org.standwright.design.StandDesign;
 import org.standwright.design.Worktop;
-import org.standwright.file.DesignFiles;
 import org.standwright.file.StartingFile;
 import org.standwright.unit.Units;
 
@@ -25,8 +24,7 @@ class ReportTest {
     static Stream<StandDesign> stands() {
         var random = LongStream.rangeClosed(1, RANDOM_STANDS)
                 .mapToObj(RandomStands::buildableText)
-                .map(text -> DesignFiles.parse("random.json", text, Presets.shipped())
-                        .design());
+                .map(text -> Presets.stand("random.json", text));
         var around = Stream.of(Layout.values()).map(ReportTest::aroundTheMachine);
         return Stream.of(Presets.stands(), Stream.of(router()), around, random).flatMap(stands -> stands);
     }
@@ -45,7 +43,7 @@ class ReportTest {
     /** No machine stands on it: the worktop is the surface. */
     private static StandDesign router() {
         var text = StartingFile.forMachine(Presets.shipped(), "router-in-plate", Units.INCH);
-        return DesignFiles.parse("router.json", text, Presets.shipped()).design();
+        return Presets.stand("router.json", text);
     }
 
     /** A plan that is left out: it follows from the base, turned, its margins and the overhang. */

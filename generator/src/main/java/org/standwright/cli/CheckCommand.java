@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.standwright.check.RuleText;
-import org.standwright.check.rules.RulesOf;
-import org.standwright.export.CheckTextWriter;
 import org.standwright.export.ExplainTextWriter;
-import org.standwright.export.OverviewTextWriter;
 import org.standwright.make.Product;
 import org.standwright.solid.Fineness;
 import picocli.CommandLine.ArgGroup;
@@ -68,10 +65,9 @@ final class CheckCommand implements Callable<Integer> {
             var rule = said.explained.get();
             out.print(Texts.of(text -> ExplainTextWriter.write(rule, product.findings(), product.units(), text)));
         } else {
-            out.print(Texts.of(text -> OverviewTextWriter.write(product.stand(), text)));
+            out.print(Texts.of(product::writeOverview));
             out.println(Summary.of(product));
-            out.print(Texts.of(text ->
-                    CheckTextWriter.write(RulesOf.of(product.stand()), product.findings(), product.units(), text)));
+            out.print(Texts.of(product::writeChecks));
         }
         return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
     }

@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.StandDesign;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.make.Product;
@@ -46,7 +46,7 @@ final class DesignInput {
     }
 
     /** What is made of the design, which is read in the wanted unit. Throws as {@link #product()} does. */
-    <T> T worked(Function<StandDesign, T> work) {
+    <T> T worked(Function<Design, T> work) {
         var read = DesignFiles.read(file, presets.besides(file.toAbsolutePath().getParent()));
         try {
             return work.apply(unit.map(read.design()::readIn).orElse(read.design()));

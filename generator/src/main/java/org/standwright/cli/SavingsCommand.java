@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.standwright.advice.Advice;
+import org.standwright.design.DesignVisitor;
 import org.standwright.design.StandDesign;
 import org.standwright.export.SavingTextWriter;
 import org.standwright.make.Product;
@@ -33,18 +34,26 @@ final class SavingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        progress.during("Trying other designs", () -> input.worked(Tried::of))
+        progress.during("Trying other designs", () -> input.worked(design -> design.accept(new Trying())))
                 .tell(spec.commandLine().getOut());
         return ExitCode.FINE;
     }
 
-    /** A design and what would save a sheet of it. */
-    private record Tried(StandDesign design, Optional<Advice> advice) {
-        static Tried of(StandDesign design) {
-            return new Tried(design, Product.savingsOf(design));
+    /** What would save a sheet of each kind of design. */
+    private static final class Trying implements DesignVisitor<Tried> {
+        @Override
+        public Tried stand(StandDesign design) {
+            return new TriedStand(design, Product.savingsOf(design));
         }
+    }
 
-        void tell(PrintWriter out) throws IOException {
+    private interface Tried {
+        void tell(PrintWriter out) throws IOException;
+    }
+
+    private record TriedStand(StandDesign design, Optional<Advice> advice) implements Tried {
+        @Override
+        public void tell(PrintWriter out) throws IOException {
             if (advice.isEmpty()) {
                 out.println("Nothing was tried: the design does not say what may change. Give it the field \"savings\","
                         + " such as { \"depth\": { \"less\": \"" + (design.unit() == Units.MM ? "10 mm" : "1/2 in")

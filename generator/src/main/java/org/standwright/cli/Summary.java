@@ -7,7 +7,7 @@ import org.standwright.packet.words.ProofWords;
 import org.standwright.packet.words.YieldShares;
 import org.standwright.sheet.MaterialPlan;
 
-/** One line on what a stand comes to, and one on the sheets of each material. */
+/** One line on what a design comes to, and one on the sheets of each material. */
 final class Summary {
     private Summary() {}
 
@@ -22,7 +22,7 @@ final class Summary {
         int sheets = product.plan().materials().stream()
                 .mapToInt(material -> material.sheets().size())
                 .sum();
-        return product.stand().design().name() + ": "
+        return product.furniture().design().name() + ": "
                 + product.solids().solids().size() + " parts from " + sheets + (sheets == 1 ? " sheet, " : " sheets, ")
                 + product.units().mass(product.solids().mass()) + " of wood.";
     }

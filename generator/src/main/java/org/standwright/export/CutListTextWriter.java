@@ -14,7 +14,7 @@ import java.util.Map;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.built.Stand;
+import org.standwright.design.built.Furniture;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.packet.words.BarsToBuy;
 import org.standwright.packet.words.BlankSizes;
@@ -39,26 +39,26 @@ public final class CutListTextWriter {
     }
 
     /** Writes UTF-8. */
-    public static void write(Stand stand, CutList cutList, SheetPlan plan, List<Finding> findings, OutputStream out)
+    public static void write(
+            Furniture furniture, CutList cutList, SheetPlan plan, List<Finding> findings, OutputStream out)
             throws IOException {
-        var page = new CutListTextWriter(stand.design().unit());
-        page.title(stand);
+        var page = new CutListTextWriter(furniture.design().unit());
+        page.title(furniture);
         page.findings(findings);
         page.boards(plan);
-        page.bars(BarsToBuy.of(stand.design(), cutList));
+        page.bars(BarsToBuy.of(furniture.design(), cutList));
         page.words();
-        page.cuts(cutList, SecondStage.of(stand));
-        page.barPieces(BarsToBuy.of(stand.design(), cutList), SecondStage.of(stand));
+        page.cuts(cutList, SecondStage.of(furniture));
+        page.barPieces(BarsToBuy.of(furniture.design(), cutList), SecondStage.of(furniture));
         page.hardware(cutList);
         out.write((String.join("\n", page.lines) + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
-    private void title(Stand stand) {
-        var name = stand.design().name();
+    private void title(Furniture furniture) {
+        var name = furniture.design().name();
         lines.add(name);
         lines.add("=".repeat(name.length()));
-        lines.add("Working height " + units.length(stand.stack().workingHeight()) + ", for "
-                + stand.design().machine().name() + ".");
+        lines.add(furniture.accept(new Purpose(units)));
     }
 
     private void findings(List<Finding> findings) {

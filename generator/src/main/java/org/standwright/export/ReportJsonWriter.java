@@ -10,19 +10,18 @@ import java.util.List;
 import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
-import org.standwright.check.LoadedStand;
 import org.standwright.check.rules.RulesOf;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.HardwareLine;
-import org.standwright.design.built.Stand;
+import org.standwright.design.built.Furniture;
 import org.standwright.packet.words.BarsToBuy;
 import org.standwright.packet.words.SecondStage;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.solid.AssemblySolids;
 
 /**
- * Everything about one stand as data, enough to work it out again from this file alone. JSON in UTF-8; lengths are exact
+ * Everything about one piece of furniture as data, enough to work it out again from this file alone. JSON in UTF-8; lengths are exact
  * doubles in mm, masses kg, densities kg/m³, in the frames of the packages part, assembly and sheet. {@code design} is as
  * written, all the rest as built. Mass, centre of mass and inertia (kg·mm², about that centre) are those of the boards.
  *
@@ -43,7 +42,7 @@ public final class ReportJsonWriter {
     private ReportJsonWriter() {}
 
     public static void write(
-            Stand stand,
+            Furniture furniture,
             CutList cutList,
             SheetPlan plan,
             List<Finding> findings,
@@ -53,33 +52,27 @@ public final class ReportJsonWriter {
             throws IOException {
         var lines = new DefaultIndenter("  ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
-        var report = report(stand, cutList, plan, findings, savings, solids);
+        var report = report(furniture, cutList, plan, findings, savings, solids);
         out.write(JsonShapes.JSON.writer(printer).writeValueAsBytes(report));
         out.write("\n".getBytes(StandardCharsets.UTF_8));
     }
 
     private static ObjectNode report(
-            Stand stand,
+            Furniture furniture,
             CutList cutList,
             SheetPlan plan,
             List<Finding> findings,
             Optional<Advice> savings,
             AssemblySolids solids) {
-        var parts = new ReportParts(stand.assembly(), solids);
+        var parts = new ReportParts(furniture.assembly(), solids);
         var report = JsonShapes.object()
                 .put("version", VERSION)
                 .put("kind", "report")
                 .put("unit", "mm")
                 .put("units", "mm, kg, N, N/mm², N/mm, N·mm, N·mm², kg/m³, degrees")
-                .put("name", stand.design().name());
-        report.set("design", ReportDesign.of(stand.design()));
-        report.set("built", ReportStand.built(stand));
-        report.set("stack", ReportStand.stack(stand.stack()));
-        report.set("carcass", JsonShapes.box(stand.carcass()));
-        report.set("worktop", JsonShapes.box(stand.worktop()));
-        report.set("bays", JsonShapes.list(stand.bays(), ReportContents::bay));
-        stand.machine().ifPresent(machine -> report.set("machine", ReportStand.machine(machine)));
-        report.set("materials", JsonShapes.list(stand.design().sheets(), ReportSheets::good));
+                .put("name", furniture.design().name());
+        report.setAll(furniture.accept(new ReportShape()));
+        report.set("materials", JsonShapes.list(furniture.design().sheets(), ReportSheets::good));
         report.set("groups", parts.groups());
         report.set("parts", parts.parts());
         var wood = solids.massProperties();
@@ -87,13 +80,13 @@ public final class ReportJsonWriter {
         report.set("centreOfMass", JsonShapes.point(wood.centre()));
         report.set("inertia", JsonShapes.plain(wood.inertia()));
         report.set("cutList", JsonShapes.list(cutList.lines(), ReportJsonWriter::line));
-        report.set("bars", JsonShapes.list(BarsToBuy.of(stand.design(), cutList), ReportBars::bars));
+        report.set("bars", JsonShapes.list(BarsToBuy.of(furniture.design(), cutList), ReportBars::bars));
         report.set("edgings", JsonShapes.list(cutList.edgings(), ReportBars::edging));
         report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
-        report.set("sheetPlan", ReportSheets.plan(plan, SecondStage.of(stand).labels(cutList)));
-        savings.ifPresent(advice -> report.set("savings", ReportSavings.of(stand.design(), advice)));
-        report.set("weights", JsonShapes.list(LoadedStand.of(stand, solids).weights(), ReportChecks::weight));
-        report.set("rules", JsonShapes.list(RulesOf.of(stand), ReportChecks::rule));
+        report.set(
+                "sheetPlan", ReportSheets.plan(plan, SecondStage.of(furniture).labels(cutList)));
+        report.setAll(furniture.accept(new ReportWeighed(solids, savings)));
+        report.set("rules", JsonShapes.list(RulesOf.of(furniture), ReportChecks::rule));
         report.set("findings", JsonShapes.list(findings, ReportChecks::finding));
         return report;
     }

@@ -1,7 +1,7 @@
 package org.standwright.file;
 
+import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.StandDesign;
 import org.standwright.file.text.FileProblem;
 import org.standwright.file.text.JsonText;
 import org.standwright.file.text.Problems;
@@ -9,9 +9,9 @@ import org.standwright.file.text.Problems;
 /** A design file that was read: the design, and where each of its fields stands in the text. */
 public final class DesignFile {
     private final JsonText json;
-    private final StandDesign design;
+    private final Design design;
 
-    DesignFile(JsonText json, StandDesign design) {
+    DesignFile(JsonText json, Design design) {
         this.json = json;
         this.design = design;
     }
@@ -21,7 +21,7 @@ public final class DesignFile {
         return json.file();
     }
 
-    public StandDesign design() {
+    public Design design() {
         return design;
     }
 

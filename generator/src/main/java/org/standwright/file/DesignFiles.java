@@ -2,7 +2,7 @@ package org.standwright.file;
 
 import java.nio.file.Path;
 import java.util.Arrays;
-import org.standwright.design.StandDesign;
+import org.standwright.design.Design;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.file.text.SourceText;
 
@@ -38,6 +38,6 @@ public final class DesignFiles {
         var designs =
                 Arrays.stream(FileKind.values()).filter(FileKind::isDesign).toList();
         var read = ReadFile.of(source, designs, presets);
-        return new DesignFile(read.json(), (StandDesign) read.record());
+        return new DesignFile(read.json(), (Design) read.record());
     }
 }

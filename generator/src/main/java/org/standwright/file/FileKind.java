@@ -21,8 +21,8 @@ import org.standwright.part.SheetGood;
 
 /** What a file describes: its field "kind", its folder among the presets and the record it becomes. */
 public enum FileKind {
-    STAND("stand", "stands", StandDesign.class),
-    CLEAT_WALL("cleat-wall", "walls", WallDesign.class),
+    STAND("stand", "stands", StandDesign.class, Role.DESIGN),
+    CLEAT_WALL("cleat-wall", "walls", WallDesign.class, Role.DESIGN),
     MACHINE("machine", "machines", Machine.class),
     SHEET("sheet", "sheets", SheetGood.class),
     SLIDE("slide", "slides", Slide.class),
@@ -40,11 +40,25 @@ public enum FileKind {
     private final String word;
     private final String folder;
     private final Class<?> type;
+    private final Role role;
+
+    /** What files of a kind are there for. */
+    private enum Role {
+        /** A piece of furniture. */
+        DESIGN,
+        /** Something that furniture is made with. */
+        PRESET
+    }
 
     FileKind(String word, String folder, Class<?> type) {
+        this(word, folder, type, Role.PRESET);
+    }
+
+    FileKind(String word, String folder, Class<?> type, Role role) {
         this.word = word;
         this.folder = folder;
         this.type = type;
+        this.role = role;
     }
 
     /** The kind that the field "kind" calls so. */
@@ -77,6 +91,6 @@ public enum FileKind {
 
     /** Whether it is a piece of furniture, and not something that furniture is made with. */
     public boolean isDesign() {
-        return this == STAND;
+        return role == Role.DESIGN;
     }
 }

@@ -25,19 +25,19 @@ public enum Format {
     TXT(product -> List.of(new OutputFile(
             "cut-list.txt",
             out -> CutListTextWriter.write(
-                    product.stand(), product.cutList(), product.plan(), product.findings(), out)))),
+                    product.furniture(), product.cutList(), product.plan(), product.findings(), out)))),
     /** Everything as data. */
     JSON(product -> List.of(new OutputFile("report.json", product::writeReport))),
     /** Everything on paper. */
     PDF(product -> List.of(new OutputFile("packet.pdf", out -> PdfWriter.write(Papers.packet(product), out)))),
-    /** The stand where it belongs, and each distinct part. */
+    /** All parts where they belong, and each distinct part. */
     STL(product -> {
         var files = new ArrayList<OutputFile>();
         files.add(new OutputFile("assembly.stl", out -> StlWriter.write(product.solids(), out)));
         files.addAll(PartFiles.stl(product));
         return files;
     }),
-    /** The stand with every part under its name. */
+    /** Every part where it belongs, under its name. */
     OBJ(product -> List.of(new OutputFile("assembly.obj", out -> ObjWriter.write(product.solids(), out)))),
     /** Each sheet with its pieces. */
     SVG(Papers::sheets);

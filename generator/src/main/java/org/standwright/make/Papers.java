@@ -4,14 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import org.standwright.assembly.Block;
 import org.standwright.drawing.Drawing;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.figure.SheetFigure;
 import org.standwright.drawing.figure.SheetKey;
 import org.standwright.export.SvgWriter;
-import org.standwright.packet.MassLine;
-import org.standwright.packet.Packet;
 import org.standwright.packet.words.BoardWords;
 import org.standwright.packet.words.SecondStage;
 import org.standwright.packet.words.TrimWords;
@@ -29,13 +26,7 @@ final class Papers {
     private Papers() {}
 
     static List<Drawing> packet(Product product) {
-        return Packet.pages(
-                product.stand(),
-                product.cutList(),
-                product.plan(),
-                product.findings(),
-                product.savings(),
-                masses(product));
+        return product.furniture().accept(new Pages(product));
     }
 
     /** One file a sheet, numbered through all materials. */
@@ -57,7 +48,7 @@ final class Papers {
     /** What it is and for which saw: 'Planer stand: birch 18, sheet 1 of 2, kerf 3.2 mm, trim 5 mm'. */
     private static String title(Product product, MaterialPlan material, int index) {
         var saw = product.plan().saw();
-        return product.stand().design().name() + ": " + BoardWords.of(material, index, product.units()) + ", kerf "
+        return product.furniture().design().name() + ": " + BoardWords.of(material, index, product.units()) + ", kerf "
                 + product.units().length(saw.kerf()) + ", " + TrimWords.of(saw.trim(), product.units());
     }
 
@@ -72,24 +63,6 @@ final class Papers {
     }
 
     private static Set<String> later(Product product) {
-        return SecondStage.of(product.stand()).labels(product.cutList());
-    }
-
-    private static List<MassLine> masses(Product product) {
-        var lines = new ArrayList<MassLine>();
-        for (var group : product.stand().assembly().groups()) {
-            double wood = product.solids().solids().stream()
-                    .filter(solid -> solid.group().equals(group.name()))
-                    .mapToDouble(solid -> solid.mass())
-                    .sum();
-            if (wood > 0) {
-                lines.add(new MassLine(group.name(), wood));
-            }
-            if (group.blocks().stream().anyMatch(block -> block.kind() == Block.Kind.MACHINE)) {
-                var machine = product.stand().design().machine();
-                lines.add(new MassLine(machine.name(), machine.mass()));
-            }
-        }
-        return lines;
+        return SecondStage.of(product.furniture()).labels(product.cutList());
     }
 }

@@ -7,17 +7,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.standwright.advice.Advice;
-import org.standwright.advice.Cures;
-import org.standwright.advice.SavingSearch;
 import org.standwright.assembly.Assembly;
 import org.standwright.check.Finding;
-import org.standwright.check.LoadedStand;
-import org.standwright.check.rules.Checks;
+import org.standwright.check.rules.RulesOf;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.StandDesign;
-import org.standwright.design.built.Stand;
-import org.standwright.design.stand.StandBuilder;
+import org.standwright.design.built.Furniture;
+import org.standwright.export.CheckTextWriter;
 import org.standwright.export.CutsCsvWriter;
 import org.standwright.export.ReportJsonWriter;
 import org.standwright.packet.words.SecondStage;
@@ -36,7 +33,7 @@ import org.standwright.unit.Units;
  * @param savings what would save a sheet, where the design says what may change; looked for only when files are made
  */
 public record Product(
-        Stand stand,
+        Furniture furniture,
         AssemblySolids solids,
         CutList cutList,
         SheetPlan plan,
@@ -46,15 +43,15 @@ public record Product(
         findings = List.copyOf(findings);
     }
 
-    /** Works a design out for files, what would save a sheet included. Throws as {@link #of(StandDesign, Fineness)} does. */
-    public static Product of(StandDesign design) {
+    /** Works a design out for files, what would save a sheet included. Throws as {@link #of(Design, Fineness)} does. */
+    public static Product of(Design design) {
         return of(design, Effort.USUAL);
     }
 
     /** The same with this much effort for the sheet plan. */
-    public static Product of(StandDesign design, Effort effort) {
+    public static Product of(Design design, Effort effort) {
         var product = of(design, effort, assembly -> AssemblySolids.begin(assembly, Fineness.FILE));
-        return product.with(SavingSearch.of(product.stand, product.cutList, product.plan));
+        return product.with(product.furniture.accept(new Saved(product.cutList, product.plan)));
     }
 
     /**
@@ -62,39 +59,38 @@ public record Product(
      *
      * @throws org.standwright.design.ImpossibleDesignException when it cannot be built
      */
-    public static Product of(StandDesign design, Fineness fineness) {
+    public static Product of(Design design, Fineness fineness) {
         return of(design, Effort.USUAL, assembly -> AssemblySolids.begin(assembly, fineness));
     }
 
     /** Works an edited design out as {@link #of} does; solids of parts that are still the same are taken over. */
-    public Product edited(StandDesign design) {
+    public Product edited(Design design) {
         return of(design, Effort.USUAL, solids::beginRebuilding);
     }
 
-    private static Product of(StandDesign design, Effort effort, Function<Assembly, Supplier<AssemblySolids>> begin) {
-        var stand = StandBuilder.build(design);
-        var building = begin.apply(stand.assembly());
-        var cutList = CutList.of(stand);
+    private static Product of(Design design, Effort effort, Function<Assembly, Supplier<AssemblySolids>> begin) {
+        var furniture = design.accept(new Building());
+        var building = begin.apply(furniture.assembly());
+        var cutList = CutList.of(furniture);
         var plan = planned(design, cutList, effort);
         var solids = building.get();
-        var loaded = LoadedStand.of(stand, solids);
-        var findings = Cures.of(loaded, solids, Checks.of(loaded));
-        return new Product(stand, solids, cutList, plan, findings, Optional.empty());
+        var findings = furniture.accept(new Judged(solids));
+        return new Product(furniture, solids, cutList, plan, findings, Optional.empty());
     }
 
-    /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(StandDesign)} does. */
-    public static Optional<Advice> savingsOf(StandDesign design) {
-        var stand = StandBuilder.build(design);
-        var cutList = CutList.of(stand);
-        return SavingSearch.of(stand, cutList, planned(design, cutList, Effort.USUAL));
+    /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(Design)} does. */
+    public static Optional<Advice> savingsOf(Design design) {
+        var furniture = design.accept(new Building());
+        var cutList = CutList.of(furniture);
+        return furniture.accept(new Saved(cutList, planned(design, cutList, Effort.USUAL)));
     }
 
     private Product with(Optional<Advice> advice) {
-        return new Product(stand, solids, cutList, plan, findings, advice);
+        return new Product(furniture, solids, cutList, plan, findings, advice);
     }
 
     /** A job that no plan can do is a design that cannot be built. */
-    private static SheetPlan planned(StandDesign design, CutList cutList, Effort effort) {
+    private static SheetPlan planned(Design design, CutList cutList, Effort effort) {
         try {
             return SheetPlanner.plan(Stock.of(design), cutList, effort);
         } catch (ImpossiblePlanException refusal) {
@@ -104,7 +100,7 @@ public record Product(
 
     /** What its maker reads back. */
     public Units units() {
-        return stand.design().unit();
+        return furniture.design().unit();
     }
 
     /** Findings that say not to build it like this, and that nobody accepted. */
@@ -116,13 +112,23 @@ public record Product(
         return !stops().isEmpty();
     }
 
+    /** What it comes to, as text: its sizes and what is in it. */
+    public void writeOverview(OutputStream out) throws IOException {
+        furniture.accept(new Overview()).writeTo(out);
+    }
+
+    /** What the rules found, as text. */
+    public void writeChecks(OutputStream out) throws IOException {
+        CheckTextWriter.write(RulesOf.of(furniture), findings, units(), out);
+    }
+
     /** All of it as JSON. */
     public void writeReport(OutputStream out) throws IOException {
-        ReportJsonWriter.write(stand, cutList, plan, findings, savings, solids, out);
+        ReportJsonWriter.write(furniture, cutList, plan, findings, savings, solids, out);
     }
 
     /** The cuts of all sheets as a table. */
     public void writeCuts(OutputStream out) throws IOException {
-        CutsCsvWriter.write(plan, SecondStage.of(stand).labels(cutList), units(), out);
+        CutsCsvWriter.write(plan, SecondStage.of(furniture).labels(cutList), units(), out);
     }
 }

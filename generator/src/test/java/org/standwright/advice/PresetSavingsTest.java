@@ -12,7 +12,6 @@ import org.standwright.design.Draft;
 import org.standwright.design.Savings;
 import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Saw;
-import org.standwright.file.DesignFiles;
 
 class PresetSavingsTest {
     private static final Pattern DEPTH = Pattern.compile(".* less deep: the plan (.*) deep");
@@ -59,6 +58,6 @@ class PresetSavingsTest {
     }
 
     private static StandDesign read(String text) {
-        return DesignFiles.parse("stand.json", text, Presets.shipped()).design();
+        return Presets.stand("stand.json", text);
     }
 }

@@ -19,6 +19,7 @@ import org.standwright.advice.Cures;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.rules.Checks;
+import org.standwright.design.StandDesign;
 import org.standwright.design.built.Stand;
 import org.standwright.design.stand.StandBuilder;
 import org.standwright.file.DesignFiles;
@@ -45,7 +46,8 @@ public class CheckBenchmark {
     public void build() {
         var presets = PresetLibrary.of(Path.of("."), Optional.empty());
         var text = presets.show(FileKind.STAND.word() + "/" + preset);
-        stand = StandBuilder.build(DesignFiles.parse(preset, text, presets).design());
+        stand = StandBuilder.build(
+                (StandDesign) DesignFiles.parse(preset, text, presets).design());
         solids = AssemblySolids.of(stand.assembly());
         loaded = LoadedStand.of(stand, solids);
     }

@@ -38,7 +38,7 @@ public class StandBenchmark {
     public void read() {
         var presets = PresetLibrary.of(Path.of("."), Optional.empty());
         var text = presets.show(FileKind.STAND.word() + "/" + preset);
-        design = DesignFiles.parse(preset, text, presets).design();
+        design = (StandDesign) DesignFiles.parse(preset, text, presets).design();
     }
 
     @Benchmark

@@ -56,7 +56,7 @@ class ColoursTest {
                 "\"sheet\": { \"name\": \"Oak board\", \"thickness\": 18, \"density\": 700, \"grain\": \"none\","
                         + " \"length\": 2000, \"width\": 1000 }");
 
-        assertThat(SampleDesign.read(text).design().carcass().sheet().material().colour())
+        assertThat(SampleDesign.stand(text).carcass().sheet().material().colour())
                 .isEqualTo(Material.PLAIN);
         for (var kind : new String[] {"sheet", "bar"}) {
             assertThat(DesignSchema.published()
@@ -73,9 +73,9 @@ class ColoursTest {
         var text = SampleDesign.with(SHEET, "\"sheet\": { \"preset\": \"birch-18\", \"colour\": \"#5B3A21\" }");
         var kept = SampleDesign.with(SHEET, "\"sheet\": { \"preset\": \"birch-18\", \"price\": \"84.00 EUR\" }");
 
-        assertThat(SampleDesign.read(text).design().carcass().sheet().material().colour())
+        assertThat(SampleDesign.stand(text).carcass().sheet().material().colour())
                 .isEqualTo(new Colour(0x5b, 0x3a, 0x21));
-        assertThat(SampleDesign.read(kept).design().carcass().sheet().material().colour())
+        assertThat(SampleDesign.stand(kept).carcass().sheet().material().colour())
                 .isEqualTo(sheet("birch-18"));
     }
 
@@ -83,7 +83,7 @@ class ColoursTest {
     void goFromABarToTheRunnersCutFromIt() {
         var text = SampleDesign.with(
                 SLIDES, "{ \"kind\": \"runners\", \"bar\": { \"preset\": \"bar-20x20\", \"colour\": \"#102030\" } }");
-        var hang = (Hang.Runners) SampleDesign.read(text).design().drawers().hang();
+        var hang = (Hang.Runners) SampleDesign.stand(text).drawers().hang();
 
         assertThat(hang.bar().material().colour()).hasToString("#102030");
         assertThat(hang.bar().material().barWidth()).hasValue(20);

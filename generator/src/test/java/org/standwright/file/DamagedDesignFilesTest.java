@@ -76,7 +76,7 @@ class DamagedDesignFilesTest {
 
     @Test
     void readsWhatItDamages() {
-        assertThat(SampleDesign.read(RICH).design().cutouts()).hasSize(1);
+        assertThat(SampleDesign.stand(RICH).cutouts()).hasSize(1);
     }
 
     @ParameterizedTest
@@ -116,7 +116,7 @@ class DamagedDesignFilesTest {
 
     private static void assertReadOrRefused(String text) {
         try {
-            assertThat(SampleDesign.read(text).design().bays()).isNotEmpty();
+            assertThat(SampleDesign.stand(text).bays()).isNotEmpty();
         } catch (DesignFileException refused) {
             int lines = (int) text.lines().count();
             for (var problem : refused.problems()) {

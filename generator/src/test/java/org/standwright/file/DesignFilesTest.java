@@ -213,6 +213,6 @@ class DesignFilesTest {
     }
 
     private static StandDesign design(String text) {
-        return SampleDesign.read(text).design();
+        return SampleDesign.stand(text);
     }
 }

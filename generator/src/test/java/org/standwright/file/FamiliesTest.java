@@ -257,6 +257,6 @@ class FamiliesTest {
             assertThat(text).contains(changes[i]);
             text = text.replace(changes[i], changes[i + 1]);
         }
-        return SampleDesign.read(text).design();
+        return SampleDesign.stand(text);
     }
 }

@@ -161,7 +161,8 @@ class PresetLibraryTest {
     }
 
     private StandDesign design() throws IOException {
-        return DesignFiles.parse("stand.json", SampleDesign.TEXT, library()).design();
+        return (StandDesign)
+                DesignFiles.parse("stand.json", SampleDesign.TEXT, library()).design();
     }
 
     private PresetLibrary library() {

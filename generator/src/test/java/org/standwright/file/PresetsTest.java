@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Caster;
 import org.standwright.design.kit.Connector;
 import org.standwright.design.kit.Hinge;
@@ -201,10 +202,8 @@ class PresetsTest {
         var folder = Path.of("../presets/stands");
         for (var name : Folder.jsonNames(folder)) {
             var library = PresetLibrary.of(folder, Optional.empty());
-            assertThat(DesignFiles.read(folder.resolve(name + ".json"), library)
-                            .design()
-                            .bays())
-                    .isNotEmpty();
+            var read = DesignFiles.read(folder.resolve(name + ".json"), library);
+            assertThat(((StandDesign) read.design()).bays()).isNotEmpty();
         }
     }
 

@@ -2,6 +2,7 @@ package org.standwright.file;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.standwright.design.StandDesign;
 
 /** A small complete design for tests, with everything written that has a default. */
 public final class SampleDesign {
@@ -57,5 +58,10 @@ public final class SampleDesign {
 
     public static DesignFile read(String text) {
         return DesignFiles.parse("stand.json", text, builtIn());
+    }
+
+    /** The stand that a text describes. */
+    static StandDesign stand(String text) {
+        return (StandDesign) read(text).design();
     }
 }

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.design.Content.EqualDrawers;
+import org.standwright.design.StandDesign;
 import org.standwright.design.frame.PlanSize;
 import org.standwright.file.text.DesignFileException;
 import org.standwright.unit.Units;
@@ -37,7 +38,7 @@ class StartingFileTest {
     void readsBackAndHoldsItsMachine(String machine, Units unit) {
         var text = StartingFile.forMachine(LIBRARY, machine, unit);
 
-        var stand = DesignFiles.parse("new.json", text, LIBRARY).design();
+        var stand = stand(text);
 
         assertThat(stand.unit()).isEqualTo(unit);
         assertThat(PlanSize.of(stand).width())
@@ -50,8 +51,7 @@ class StartingFileTest {
     @ParameterizedTest
     @MethodSource("machines")
     void saysSizesThatATapeShows(String machine, Units unit) {
-        var stand = DesignFiles.parse("new.json", StartingFile.forMachine(LIBRARY, machine, unit), LIBRARY)
-                .design();
+        var stand = stand(StartingFile.forMachine(LIBRARY, machine, unit));
         double step = unit == Units.MM ? 10 : 12.7;
 
         assertThat(stand.workingHeight().height() / step % 1).isCloseTo(0, within(1e-9));
@@ -61,8 +61,7 @@ class StartingFileTest {
     @ParameterizedTest
     @MethodSource("machines")
     void putsTheMachineInTheMiddleAsNearAsATapeShows(String machine, Units unit) {
-        var stand = DesignFiles.parse("new.json", StartingFile.forMachine(LIBRARY, machine, unit), LIBRARY)
-                .design();
+        var stand = stand(StartingFile.forMachine(LIBRARY, machine, unit));
         double front = stand.place().margins().front().orElseThrow();
         double back = PlanSize.of(stand).depth() - stand.machine().base().depth() - front;
 
@@ -90,8 +89,7 @@ class StartingFileTest {
     @ParameterizedTest
     @MethodSource("machines")
     void leavesRoomForDrawersOfAtLeast75MillimetresInOpeningsOfAtLeast150(String machine, Units unit) {
-        var stand = DesignFiles.parse("new.json", StartingFile.forMachine(LIBRARY, machine, unit), LIBRARY)
-                .design();
+        var stand = stand(StartingFile.forMachine(LIBRARY, machine, unit));
         int bays = stand.bays().size();
         double board = stand.carcass().sheet().material().thickness();
         // levelers, two layers of blocks, two of worktop, bottom and sub-top
@@ -117,11 +115,7 @@ class StartingFileTest {
     void standsAtTheUsualHeight(String machine, double least, double most) {
         for (var unit : Units.values()) {
             var text = StartingFile.forMachine(LIBRARY, machine, unit);
-            assertThat(DesignFiles.parse("new.json", text, LIBRARY)
-                            .design()
-                            .workingHeight()
-                            .height())
-                    .isBetween(least, most);
+            assertThat(stand(text).workingHeight().height()).isBetween(least, most);
         }
     }
 
@@ -150,5 +144,9 @@ class StartingFileTest {
         assertThatThrownBy(() -> StartingFile.forMachine(LIBRARY, "drill-pres", Units.MM))
                 .isInstanceOf(DesignFileException.class)
                 .hasMessage("preset \"drill-pres\" is no machine preset. Did you mean \"drill-press\"?");
+    }
+
+    private static StandDesign stand(String text) {
+        return (StandDesign) DesignFiles.parse("new.json", text, LIBRARY).design();
     }
 }

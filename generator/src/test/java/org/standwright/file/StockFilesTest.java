@@ -138,6 +138,6 @@ class StockFilesTest {
     }
 
     private static StandDesign design(String instead) {
-        return SampleDesign.read(SampleDesign.with(SAW, instead)).design();
+        return SampleDesign.stand(SampleDesign.with(SAW, instead));
     }
 }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.standwright.assembly.Pose;
 import org.standwright.check.Finding;
+import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.StandDesign;
 import org.standwright.file.DesignFile;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.FileKind;
@@ -44,19 +44,19 @@ record OpenedStand(String name, String sizes, List<Finding> findings, Scenery sc
         return open(file, product::edited);
     }
 
-    private static OpenedStand open(Optional<Path> file, Function<StandDesign, Product> work) {
+    private static OpenedStand open(Optional<Path> file, Function<Design, Product> work) {
         return of(product(file.map(OpenedStand::read).orElseGet(OpenedStand::demo), work));
     }
 
     private static OpenedStand of(Product product) {
-        var stand = product.stand();
+        var furniture = product.furniture();
         return new OpenedStand(
-                stand.design().name(),
-                new Sizes(stand).text(),
+                furniture.design().name(),
+                furniture.accept(new Sizes()),
                 product.findings().stream()
                         .sorted(Comparator.comparing(Finding::severity))
                         .toList(),
-                Scenery.of(product.solids(), Pose.closed(stand.assembly())),
+                Scenery.of(product.solids(), Pose.closed(furniture.assembly())),
                 product);
     }
 
@@ -70,7 +70,7 @@ record OpenedStand(String name, String sizes, List<Finding> findings, Scenery sc
         return DesignFiles.parse(DEMO, demo.text(), presets);
     }
 
-    private static Product product(DesignFile file, Function<StandDesign, Product> work) {
+    private static Product product(DesignFile file, Function<Design, Product> work) {
         try {
             return work.apply(file.design());
         } catch (ImpossibleDesignException e) {

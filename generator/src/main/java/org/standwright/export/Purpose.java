@@ -1,0 +1,14 @@
+package org.standwright.export;
+
+import org.standwright.design.built.FurnitureVisitor;
+import org.standwright.design.built.Stand;
+import org.standwright.unit.Units;
+
+/** What a piece of furniture is for, in a sentence: 'Working height 900 mm, for thickness planer.' */
+record Purpose(Units units) implements FurnitureVisitor<String> {
+    @Override
+    public String stand(Stand stand) {
+        return "Working height " + units.length(stand.stack().workingHeight()) + ", for "
+                + stand.design().machine().name() + ".";
+    }
+}

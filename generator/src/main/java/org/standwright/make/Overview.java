@@ -1,0 +1,13 @@
+package org.standwright.make;
+
+import org.standwright.design.built.FurnitureVisitor;
+import org.standwright.design.built.Stand;
+import org.standwright.export.OverviewTextWriter;
+
+/** What each kind of furniture comes to, as text. */
+final class Overview implements FurnitureVisitor<OutputFile.Content> {
+    @Override
+    public OutputFile.Content stand(Stand stand) {
+        return out -> OverviewTextWriter.write(stand, out);
+    }
+}

@@ -1,0 +1,21 @@
+package org.standwright.make;
+
+import java.util.List;
+import org.standwright.design.built.FurnitureVisitor;
+import org.standwright.design.built.Stand;
+import org.standwright.drawing.Drawing;
+import org.standwright.packet.Packet;
+
+/** The packet of each kind of furniture. */
+record Pages(Product product) implements FurnitureVisitor<List<Drawing>> {
+    @Override
+    public List<Drawing> stand(Stand stand) {
+        return Packet.pages(
+                stand,
+                product.cutList(),
+                product.plan(),
+                product.findings(),
+                product.savings(),
+                stand.accept(new Masses(product.solids())));
+    }
+}
