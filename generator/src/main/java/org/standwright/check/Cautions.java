@@ -2,7 +2,7 @@ package org.standwright.check;
 
 import java.util.List;
 
-/** What is said with every stand, whatever its findings. Figures only where a published source stands behind them. */
+/** What is said with everything that is made, whatever its findings. Figures only where a published source stands behind them. */
 public final class Cautions {
     /** In the order in which a maker meets them. */
     public static final List<Caution> ALL = List.of(

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.standwright.unit.Units;
 
 /**
- * A change that was tried: the stand was built with it and the rule asked again.
+ * A change that was tried: the furniture was built with it and the rule asked again.
  *
  * @param words what is different: 'a second worktop layer'
  * @param after what the rule then measures

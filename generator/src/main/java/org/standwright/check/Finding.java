@@ -103,7 +103,7 @@ public record Finding(
         return new Finding(severity, text, subject, message, gauge, inputs, proposed, cure, Optional.of(reason));
     }
 
-    /** Whether it keeps the stand from being built: a stop that nobody accepted. */
+    /** Whether it keeps the design from being built: a stop that nobody accepted. */
     public boolean isStop() {
         return severity == Severity.STOP && waived.isEmpty();
     }

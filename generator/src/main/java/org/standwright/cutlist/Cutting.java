@@ -6,7 +6,7 @@ import java.util.Set;
 /**
  * What is asked of the cutting beyond sizes and grain.
  *
- * @param later labels of the lines that wait until the openings are measured
+ * @param later labels of the lines that wait until what they go into was measured
  * @param free labels of the lines whose grain may run either way
  * @param mating labels of the lines that sit in dados, whose width their board's thickness decides
  */

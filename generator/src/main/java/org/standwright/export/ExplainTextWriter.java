@@ -15,7 +15,7 @@ import org.standwright.check.RuleText;
 import org.standwright.packet.words.FindingWords;
 import org.standwright.unit.Units;
 
-/** How one rule comes to what it says about a stand, as plain text: its formula, and the numbers of each finding. */
+/** How one rule comes to what it says about a piece of furniture, as plain text: its formula, and the numbers of each finding. */
 public final class ExplainTextWriter {
     private static final String INDENT = "  ";
     /** Room for the word before what a line says. */

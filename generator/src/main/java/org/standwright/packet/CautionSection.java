@@ -5,7 +5,7 @@ import org.standwright.design.built.Furniture;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 
-/** Printed with every stand, whatever its findings. */
+/** Printed with everything, whatever its findings. */
 final class CautionSection implements Section<Furniture> {
     @Override
     public void print(Contents<? extends Furniture> contents, Flow flow) {

@@ -73,7 +73,7 @@ final class CutListSection implements Section<Furniture> {
         return Stream.of(stage, uses(line), line.notes().stream()).flatMap(Function.identity());
     }
 
-    /** Which parts of the stand it is, where its name alone does not say so. */
+    /** Which parts of the furniture it is, where its name alone does not say so. */
     private static Stream<String> uses(CutLine line) {
         return line.members().equals(List.of(line.part().name()))
                 ? Stream.empty()

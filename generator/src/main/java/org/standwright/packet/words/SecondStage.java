@@ -6,7 +6,7 @@ import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.built.Furniture;
 
-/** What is said of the pieces that wait until the openings of the finished carcass are measured. */
+/** What is said of the pieces that wait until what they go into was built and measured. */
 public final class SecondStage {
     /** What stands beside a line or piece that waits. */
     public static final String MARK = "stage 2: cut after the opening is measured";

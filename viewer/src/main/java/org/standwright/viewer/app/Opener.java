@@ -8,11 +8,11 @@ import org.standwright.file.text.DesignFileException;
 import org.standwright.solid.SolidException;
 
 /** Opens designs away from the screen's thread and hands them to the model; the newest request wins. */
-final class Opener extends Service<OpenedStand> {
-    private final StandModel model;
+final class Opener extends Service<OpenedDesign> {
+    private final DesignModel model;
     private Optional<Path> file = Optional.empty();
 
-    Opener(StandModel model) {
+    Opener(DesignModel model) {
         this.model = model;
     }
 
@@ -23,13 +23,13 @@ final class Opener extends Service<OpenedStand> {
     }
 
     @Override
-    protected Task<OpenedStand> createTask() {
+    protected Task<OpenedDesign> createTask() {
         var wanted = file;
-        var before = model.standProperty().get();
+        var before = model.designProperty().get();
         return new Task<>() {
             @Override
-            protected OpenedStand call() {
-                return before.map(stand -> stand.next(wanted)).orElseGet(() -> OpenedStand.open(wanted));
+            protected OpenedDesign call() {
+                return before.map(opened -> opened.next(wanted)).orElseGet(() -> OpenedDesign.open(wanted));
             }
         };
     }

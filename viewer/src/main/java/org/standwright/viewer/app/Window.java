@@ -15,15 +15,15 @@ final class Window {
     private static final int FINE = 0;
     private static final int NO_PICTURE = 1;
 
-    private final StandModel model = new StandModel();
-    private final Scene scene = new Scene(new StandPane(model), WIDTH, HEIGHT);
+    private final DesignModel model = new DesignModel();
+    private final Scene scene = new Scene(new DesignPane(model), WIDTH, HEIGHT);
     private final Stage stage = new Stage();
 
     /** @param design a design file; empty for the demo */
     Window(Optional<Path> design) {
         stage.titleProperty()
-                .bind(model.standProperty()
-                        .map(stand -> stand.map(opened -> opened.name() + " - Standwright")
+                .bind(model.designProperty()
+                        .map(shown -> shown.map(opened -> opened.name() + " - Standwright")
                                 .orElse("Standwright")));
         stage.setScene(scene);
         new Opener(model).open(design);
@@ -40,19 +40,19 @@ final class Window {
     }
 
     /**
-     * Writes the window as it looks with the stand in it; it need not be on the screen.
+     * Writes the window as it looks with the furniture in it; it need not be on the screen.
      *
      * @param whenDone gets the exit code
      */
     void picture(Path file, IntConsumer whenDone) {
         // later: when the pane, which listens too, has built its nodes
-        model.standProperty().subscribe(() -> Platform.runLater(() -> whenDone.accept(write(file))));
+        model.designProperty().subscribe(() -> Platform.runLater(() -> whenDone.accept(write(file))));
         model.problemProperty()
                 .subscribe(() -> whenDone.accept(refuse(model.problemProperty().get())));
     }
 
     private int write(Path file) {
-        if (!StandPane.canShow3d()) {
+        if (!DesignPane.canShow3d()) {
             return refuse("This screen's graphics driver cannot draw in 3D; start with -Dprism.forceGPU=true.");
         }
         try {

@@ -12,19 +12,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.standwright.file.text.DesignFileException;
 
-class StandModelTest {
-    private static OpenedStand demo;
+class DesignModelTest {
+    private static OpenedDesign demo;
 
-    private final StandModel model = new StandModel();
+    private final DesignModel model = new DesignModel();
 
     @BeforeAll
     static void openTheDemo() {
-        demo = OpenedStand.open(Optional.empty());
+        demo = OpenedDesign.open(Optional.empty());
     }
 
     @Test
     void startsEmpty() {
-        assertThat(model.standProperty().get()).isEmpty();
+        assertThat(model.designProperty().get()).isEmpty();
         assertThat(model.problemProperty().get()).isEmpty();
     }
 
@@ -32,8 +32,8 @@ class StandModelTest {
     void showsTheDemoWithItsSizes() {
         model.show(demo);
 
-        assertThat(model.standProperty().get()).map(OpenedStand::name).contains("Planer stand");
-        assertThat(model.standProperty().get().orElseThrow().sizes())
+        assertThat(model.designProperty().get()).map(OpenedDesign::name).contains("Planer stand");
+        assertThat(model.designProperty().get().orElseThrow().sizes())
                 .startsWith("Working height 900 mm · outside 720 × ");
     }
 
@@ -72,7 +72,7 @@ class StandModelTest {
         model.show(demo);
         model.refuse("no such file");
 
-        assertThat(model.standProperty().get()).contains(demo);
+        assertThat(model.designProperty().get()).contains(demo);
         assertThat(model.problemProperty().get()).isEqualTo("no such file");
     }
 
@@ -88,7 +88,7 @@ class StandModelTest {
     void namesAFileThatIsNotThere(@TempDir Path folder) {
         var missing = folder.resolve("no-stand.json");
 
-        assertThatThrownBy(() -> OpenedStand.open(Optional.of(missing)))
+        assertThatThrownBy(() -> OpenedDesign.open(Optional.of(missing)))
                 .isInstanceOf(DesignFileException.class)
                 .hasMessageContaining("no-stand.json");
     }
@@ -97,7 +97,7 @@ class StandModelTest {
     void tellsLineAndColumnOfWhatIsWrongInAFile(@TempDir Path folder) throws IOException {
         var broken = Files.writeString(folder.resolve("broken.json"), "{\n  \"version\": 1,\n}\n");
 
-        assertThatThrownBy(() -> OpenedStand.open(Optional.of(broken)))
+        assertThatThrownBy(() -> OpenedDesign.open(Optional.of(broken)))
                 .isInstanceOf(DesignFileException.class)
                 .hasMessageContaining("broken.json line 3");
     }

@@ -8,15 +8,15 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 
-/** What the window shows: a stand, or none yet, and the reason why the last one asked for is not shown. */
-final class StandModel {
-    private final ReadOnlyObjectWrapper<Optional<OpenedStand>> stand =
-            new ReadOnlyObjectWrapper<>(this, "stand", Optional.empty());
+/** What the window shows: a piece of furniture, or none yet, and the reason why the last one asked for is not shown. */
+final class DesignModel {
+    private final ReadOnlyObjectWrapper<Optional<OpenedDesign>> design =
+            new ReadOnlyObjectWrapper<>(this, "design", Optional.empty());
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper(this, "problem", "");
 
-    void show(OpenedStand opened) {
+    void show(OpenedDesign opened) {
         problem.set("");
-        stand.set(Optional.of(opened));
+        design.set(Optional.of(opened));
     }
 
     /** What was shown before stays. */
@@ -24,15 +24,15 @@ final class StandModel {
         problem.set(reason);
     }
 
-    ReadOnlyObjectProperty<Optional<OpenedStand>> standProperty() {
-        return stand.getReadOnlyProperty();
+    ReadOnlyObjectProperty<Optional<OpenedDesign>> designProperty() {
+        return design.getReadOnlyProperty();
     }
 
     /** The line beside the name. */
     ObservableValue<String> sizes() {
         return Bindings.createStringBinding(
-                () -> stand.get().map(OpenedStand::sizes).orElse(problem.get().isEmpty() ? "One moment …" : ""),
-                stand,
+                () -> design.get().map(OpenedDesign::sizes).orElse(problem.get().isEmpty() ? "One moment …" : ""),
+                design,
                 problem);
     }
 

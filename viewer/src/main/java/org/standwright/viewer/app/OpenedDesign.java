@@ -19,14 +19,14 @@ import org.standwright.solid.Fineness;
 import org.standwright.viewer.scene.Scenery;
 
 /**
- * A stand with all that the window shows of it.
+ * A piece of furniture with all that the window shows of it.
  *
  * @param name what its maker calls it
- * @param sizes working height and outside size, in the maker's unit
+ * @param sizes its main sizes, in the maker's unit
  * @param findings what the rules have to say, the heaviest first
  * @param product all that was worked out, from which an edited design starts
  */
-record OpenedStand(String name, String sizes, List<Finding> findings, Scenery scenery, Product product) {
+record OpenedDesign(String name, String sizes, List<Finding> findings, Scenery scenery, Product product) {
     private static final String DEMO = "planer-stand";
 
     /**
@@ -35,22 +35,22 @@ record OpenedStand(String name, String sizes, List<Finding> findings, Scenery sc
      * @throws DesignFileException when it cannot be read or built
      * @throws org.standwright.solid.SolidException when a part has no closed solid
      */
-    static OpenedStand open(Optional<Path> file) {
+    static OpenedDesign open(Optional<Path> file) {
         return open(file, design -> Product.of(design, Fineness.SCREEN));
     }
 
     /** Opens as {@link #open} does, after this one: solids of parts that are the same in both are taken over. */
-    OpenedStand next(Optional<Path> file) {
+    OpenedDesign next(Optional<Path> file) {
         return open(file, product::edited);
     }
 
-    private static OpenedStand open(Optional<Path> file, Function<Design, Product> work) {
-        return of(product(file.map(OpenedStand::read).orElseGet(OpenedStand::demo), work));
+    private static OpenedDesign open(Optional<Path> file, Function<Design, Product> work) {
+        return of(product(file.map(OpenedDesign::read).orElseGet(OpenedDesign::demo), work));
     }
 
-    private static OpenedStand of(Product product) {
+    private static OpenedDesign of(Product product) {
         var furniture = product.furniture();
-        return new OpenedStand(
+        return new OpenedDesign(
                 furniture.design().name(),
                 furniture.accept(new Sizes()),
                 product.findings().stream()

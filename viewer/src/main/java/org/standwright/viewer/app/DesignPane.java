@@ -17,13 +17,13 @@ import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.viewer.scene.AssemblyView;
 
-/** The content of the window: heading, banner, the stand in 3D, and what to watch out for. */
-final class StandPane extends BorderPane {
-    private final StandModel model;
+/** The content of the window: heading, banner, the furniture in 3D, and what to watch out for. */
+final class DesignPane extends BorderPane {
+    private final DesignModel model;
 
-    StandPane(StandModel model) {
+    DesignPane(DesignModel model) {
         this.model = model;
-        getStylesheets().add(StandPane.class.getResource("viewer.css").toExternalForm());
+        getStylesheets().add(DesignPane.class.getResource("viewer.css").toExternalForm());
         setTop(new VBox(heading(), banner()));
         setCenter(canShow3d() ? view() : insteadOf3d());
         setBottom(findings());
@@ -37,8 +37,8 @@ final class StandPane extends BorderPane {
     private Node heading() {
         var name = styled("name", new Label());
         name.textProperty()
-                .bind(model.standProperty()
-                        .map(stand -> stand.map(OpenedStand::name).orElse("Standwright")));
+                .bind(model.designProperty()
+                        .map(shown -> shown.map(OpenedDesign::name).orElse("Standwright")));
         var sizes = styled("sizes", new Label());
         sizes.textProperty().bind(model.sizes());
         var space = new Region();
@@ -58,32 +58,33 @@ final class StandPane extends BorderPane {
 
     private Node view() {
         var view = new AssemblyView();
-        model.standProperty().subscribe(stand -> stand.ifPresent(opened -> view.show(opened.scenery())));
+        model.designProperty().subscribe(shown -> shown.ifPresent(opened -> view.show(opened.scenery())));
         return view;
     }
 
     /** What can hurt someone is said on every screen; notes are left to the packet. */
     private Node findings() {
         var lines = styled("findings", new VBox());
-        model.standProperty()
-                .subscribe(stand -> lines.getChildren()
-                        .setAll(Stream.concat(stand.stream().flatMap(StandPane::warnings), Stream.of(standingCaution()))
+        model.designProperty()
+                .subscribe(shown -> lines.getChildren()
+                        .setAll(Stream.concat(
+                                        shown.stream().flatMap(DesignPane::warnings), Stream.of(standingCaution()))
                                 .toList()));
         return lines;
     }
 
-    private static Stream<Label> warnings(OpenedStand stand) {
-        return stand.findings().stream()
+    private static Stream<Label> warnings(OpenedDesign opened) {
+        return opened.findings().stream()
                 .filter(finding -> finding.severity().compareTo(Severity.CAUTION) <= 0)
-                .map(finding -> warning(finding, stand));
+                .map(finding -> warning(finding, opened));
     }
 
-    private static Label warning(Finding finding, OpenedStand stand) {
+    private static Label warning(Finding finding, OpenedDesign opened) {
         var word = finding.severity().name().toLowerCase(Locale.ROOT);
         return styled(
                 word,
                 new Label(word + ": " + finding.subject() + ": "
-                        + finding.sentences(stand.product().units())));
+                        + finding.sentences(opened.product().units())));
     }
 
     private static Label standingCaution() {
