@@ -16,6 +16,7 @@ import org.standwright.check.Gauge;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Remedy;
 import org.standwright.check.Severity;
+import org.standwright.check.wall.HungWall;
 import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.solid.AssemblySolids;
@@ -59,6 +60,11 @@ public final class Cures<S> {
      */
     public static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings) {
         return of(Judging.ofStand(solids), stand.design(), findings);
+    }
+
+    /** The same of walls of cleats. */
+    public static List<Finding> of(HungWall wall, AssemblySolids solids, List<Finding> findings) {
+        return of(Judging.ofWall(solids), wall.design(), findings);
     }
 
     /**

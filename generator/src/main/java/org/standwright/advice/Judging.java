@@ -8,6 +8,7 @@ import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.Rule;
 import org.standwright.check.rules.Checks;
+import org.standwright.check.wall.HungWall;
 import org.standwright.design.Design;
 import org.standwright.solid.AssemblySolids;
 
@@ -32,6 +33,11 @@ public record Judging<S>(List<Rule<S>> rules, Function<Design, Optional<S>> buil
     /** @param solids of the stand before it was changed; those of equal parts are taken over */
     static Judging<LoadedStand> ofStand(AssemblySolids solids, List<Rule<LoadedStand>> rules) {
         return new Judging<>(rules, design -> design.accept(new RebuiltStand(solids)), LoadedStand::design);
+    }
+
+    /** Of walls of cleats, with all their rules. */
+    static Judging<HungWall> ofWall(AssemblySolids solids) {
+        return new Judging<>(Checks.WALL, design -> design.accept(new RebuiltWall(solids)), HungWall::design);
     }
 
     /** What one of the rules finds, as strict as the design wants it. */

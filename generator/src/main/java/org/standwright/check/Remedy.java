@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.standwright.design.Design;
 import org.standwright.design.StandDesign;
+import org.standwright.design.WallDesign;
 
 /**
  * A change that may answer a finding, not tried yet.
@@ -18,6 +19,15 @@ public record Remedy(String words, Function<Design, Optional<Design>> change) {
                 words,
                 design -> design instanceof StandDesign stand
                         ? change.apply(stand).map(changed -> changed)
+                        : Optional.empty());
+    }
+
+    /** A change of walls of cleats; it applies to nothing else. */
+    public static Remedy ofWall(String words, Function<WallDesign, Optional<WallDesign>> change) {
+        return new Remedy(
+                words,
+                design -> design instanceof WallDesign wall
+                        ? change.apply(wall).map(changed -> changed)
                         : Optional.empty());
     }
 

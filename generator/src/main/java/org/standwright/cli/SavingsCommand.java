@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.standwright.advice.Advice;
 import org.standwright.design.DesignVisitor;
 import org.standwright.design.StandDesign;
+import org.standwright.design.WallDesign;
 import org.standwright.export.SavingTextWriter;
 import org.standwright.make.Product;
 import org.standwright.unit.Units;
@@ -44,6 +45,11 @@ final class SavingsCommand implements Callable<Integer> {
         @Override
         public Tried stand(StandDesign design) {
             return new TriedStand(design, Product.savingsOf(design));
+        }
+
+        @Override
+        public Tried wall(WallDesign design) {
+            return out -> out.println("Nothing was tried: no change of a wall of cleats is known that saves a sheet.");
         }
     }
 

@@ -2,8 +2,8 @@ package org.standwright.design;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Saw;
-import org.standwright.design.kit.StockSheet;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.Fixing;
 import org.standwright.design.wall.Holder;
@@ -36,29 +36,109 @@ public record WallDesign(
         Saw saw,
         StockPlan stock,
         CuttingPlan cutting,
-        List<RuleChoice> rules) {
+        List<RuleChoice> rules)
+        implements Design {
     public WallDesign {
         walls = List.copyOf(walls);
         holders = List.copyOf(holders);
         rules = List.copyOf(rules);
     }
 
-    /** The same design, read back in other units. */
+    @Override
     public WallDesign readIn(Units other) {
         return new WallDesign(
-                name, other, levelLine, person, walls, cleat, rows, fixing, making, holders, saw, stock, cutting,
+                name,
+                other,
+                levelLine,
+                person,
+                walls,
+                cleat,
+                rows,
+                fixing,
+                making,
+                holders,
+                saw,
+                stock,
+                cutting,
                 rules);
     }
 
-    /** Every sheet good that its parts are cut from, each once. */
+    /** The same walls with other strips. */
+    public WallDesign with(Cleat other) {
+        return new WallDesign(
+                name,
+                unit,
+                levelLine,
+                person,
+                walls,
+                other,
+                rows,
+                fixing,
+                making,
+                holders,
+                saw,
+                stock,
+                cutting,
+                rules);
+    }
+
+    /** The same walls, their strips held otherwise. */
+    public WallDesign with(Fixing other) {
+        return new WallDesign(
+                name,
+                unit,
+                levelLine,
+                person,
+                walls,
+                cleat,
+                rows,
+                other,
+                making,
+                holders,
+                saw,
+                stock,
+                cutting,
+                rules);
+    }
+
+    /** The same walls with other things hanging on them. */
+    public WallDesign with(List<Holder> others) {
+        return new WallDesign(
+                name,
+                unit,
+                levelLine,
+                person,
+                walls,
+                cleat,
+                rows,
+                fixing,
+                making,
+                others,
+                saw,
+                stock,
+                cutting,
+                rules);
+    }
+
+    @Override
     public List<SheetGood> sheets() {
         return Stream.of(cleat.sheet(), making.sheet(), making.thin())
                 .distinct()
                 .toList();
     }
 
-    /** All boards that its parts can be cut from, material by material. */
-    public List<StockSheet> boards() {
-        return stock.boards(sheets(), unit);
+    @Override
+    public List<Bar> bars() {
+        return List.of();
+    }
+
+    @Override
+    public double fit() {
+        return making.fit();
+    }
+
+    @Override
+    public <R> R accept(DesignVisitor<R> visitor) {
+        return visitor.wall(this);
     }
 }

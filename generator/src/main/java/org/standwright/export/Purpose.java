@@ -1,5 +1,6 @@
 package org.standwright.export;
 
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
 import org.standwright.unit.Units;
@@ -10,5 +11,18 @@ record Purpose(Units units) implements FurnitureVisitor<String> {
     public String stand(Stand stand) {
         return "Working height " + units.length(stand.stack().workingHeight()) + ", for "
                 + stand.design().machine().name() + ".";
+    }
+
+    @Override
+    public String wall(CleatWall wall) {
+        int strips = wall.walls().stream()
+                .mapToInt(face -> face.strips().size())
+                .sum();
+        return strips + " strips on " + units.area(bare(wall)) + " of bare wall, for "
+                + wall.holders().size() + " holders.";
+    }
+
+    private static double bare(CleatWall wall) {
+        return wall.walls().stream().mapToDouble(face -> face.bare().size()).sum();
     }
 }

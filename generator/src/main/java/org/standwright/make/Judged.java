@@ -5,6 +5,8 @@ import org.standwright.advice.Cures;
 import org.standwright.check.Finding;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.rules.Checks;
+import org.standwright.check.wall.HungWall;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
 import org.standwright.solid.AssemblySolids;
@@ -15,5 +17,11 @@ record Judged(AssemblySolids solids) implements FurnitureVisitor<List<Finding>> 
     public List<Finding> stand(Stand stand) {
         var loaded = LoadedStand.of(stand, solids);
         return Cures.of(loaded, solids, Checks.of(loaded));
+    }
+
+    @Override
+    public List<Finding> wall(CleatWall wall) {
+        var hung = HungWall.of(wall, solids);
+        return Cures.of(hung, solids, Checks.of(hung));
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
 import org.standwright.packet.MassLine;
@@ -23,6 +24,13 @@ record Masses(AssemblySolids solids) implements FurnitureVisitor<List<MassLine>>
             }
         }
         return lines;
+    }
+
+    @Override
+    public List<MassLine> wall(CleatWall wall) {
+        return wall.assembly().groups().stream()
+                .flatMap(group -> wood(group).stream().mapToObj(mass -> new MassLine(group.name(), mass)))
+                .toList();
     }
 
     /** Boards of one group, kg; nothing where it has none. */

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.advice.SavingSearch;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
 import org.standwright.sheet.SheetPlan;
@@ -13,5 +14,11 @@ record Saved(CutList cutList, SheetPlan plan) implements FurnitureVisitor<Option
     @Override
     public Optional<Advice> stand(Stand stand) {
         return SavingSearch.of(stand, cutList, plan);
+    }
+
+    /** Nothing of a wall may change. */
+    @Override
+    public Optional<Advice> wall(CleatWall wall) {
+        return Optional.empty();
     }
 }

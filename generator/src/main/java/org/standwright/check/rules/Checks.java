@@ -72,6 +72,7 @@ import org.standwright.check.making.SlideRoom;
 import org.standwright.check.making.SmallParts;
 import org.standwright.check.making.ThinWeb;
 import org.standwright.design.RuleChoice;
+import org.standwright.check.wall.HungWall;
 
 /** All rules, kind of furniture by kind, asked in order, with what the design decides about them. */
 public final class Checks {
@@ -139,12 +140,15 @@ public final class Checks {
             new NeighbourLevel(),
             new ElbowHeight());
 
+    /** Those of walls of cleats, in the order in which a maker reads them. */
+    public static final List<Rule<HungWall>> WALL = List.of();
+
     private Checks() {}
 
     /** What the rules of all kinds are about, each name once: those of a stand first. */
     public static List<RuleText> texts() {
         var texts = new LinkedHashMap<String, RuleText>();
-        Stream.of(STAND).flatMap(List::stream).map(Rule::text).forEach(text -> texts.putIfAbsent(text.name(), text));
+        Stream.of(STAND, WALL).flatMap(List::stream).map(Rule::text).forEach(text -> texts.putIfAbsent(text.name(), text));
         return List.copyOf(texts.values());
     }
 
@@ -161,6 +165,11 @@ public final class Checks {
     /** What one rule finds in a stand, as strict as the design wants it. */
     public static List<Finding> of(Rule<LoadedStand> rule, LoadedStand stand) {
         return of(rule, stand, stand.design().rules());
+    }
+
+    /** What all rules find in walls of cleats, in the same order. */
+    public static List<Finding> of(HungWall wall) {
+        return of(WALL, wall, wall.design().rules());
     }
 
     /**

@@ -3,6 +3,7 @@ package org.standwright.check.rules;
 import java.util.List;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.Furniture;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
@@ -19,6 +20,11 @@ public final class RulesOf implements FurnitureVisitor<List<RuleText>> {
     @Override
     public List<RuleText> stand(Stand stand) {
         return texts(Checks.STAND);
+    }
+
+    @Override
+    public List<RuleText> wall(CleatWall wall) {
+        return texts(Checks.WALL);
     }
 
     private static <S> List<RuleText> texts(List<Rule<S>> rules) {

@@ -1,6 +1,7 @@
 package org.standwright.design.built;
 
 import java.util.List;
+import java.util.Set;
 import org.standwright.assembly.Assembly;
 import org.standwright.design.WallDesign;
 import org.standwright.design.wall.built.CleatedWall;
@@ -21,11 +22,27 @@ public record CleatWall(
         List<CleatedWall> walls,
         List<HungHolder> holders,
         List<Unplaced> unplaced,
-        Assembly assembly) {
+        Assembly assembly)
+        implements Furniture {
     public CleatWall {
         walls = List.copyOf(walls);
         holders = List.copyOf(holders);
         unplaced = List.copyOf(unplaced);
+    }
+
+    @Override
+    public List<PartsTogether> together() {
+        return PartsTogether.of(design, assembly.parts());
+    }
+
+    @Override
+    public Set<String> later() {
+        return Set.of();
+    }
+
+    @Override
+    public <R> R accept(FurnitureVisitor<R> visitor) {
+        return visitor.wall(this);
     }
 
     /** The wall of a number. */

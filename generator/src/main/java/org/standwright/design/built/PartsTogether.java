@@ -3,6 +3,7 @@ package org.standwright.design.built;
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.assembly.PlacedPart;
+import org.standwright.design.Design;
 import org.standwright.design.KeptTogether;
 import org.standwright.design.StandDesign;
 import org.standwright.geom.Grid;
@@ -23,11 +24,27 @@ public record PartsTogether(String field, KeptTogether as, List<PlacedPart> part
     }
 
     /**
-     * All that a design wants kept together: what its maker listed, then the matched fronts of each bay.
+     * All that a stand's design wants kept together: what its maker listed, then the matched fronts of each bay.
      *
      * @throws org.standwright.design.ImpossibleDesignException when a name means no part, or parts cannot be one block
      */
     public static List<PartsTogether> of(StandDesign design, List<BayLayout> bays, List<PlacedPart> all) {
+        var found = listed(design, all);
+        if (design.drawers().matched()) {
+            found.addAll(new MatchedFronts(design, bays).in(all));
+        }
+        TogetherRules.check(found, design.unit());
+        return found;
+    }
+
+    /** What its maker listed, of any design. Throws as {@link #of(StandDesign, List, List)} does. */
+    public static List<PartsTogether> of(Design design, List<PlacedPart> all) {
+        var found = listed(design, all);
+        TogetherRules.check(found, design.unit());
+        return found;
+    }
+
+    private static List<PartsTogether> listed(Design design, List<PlacedPart> all) {
         var found = new ArrayList<PartsTogether>();
         var named = new NamedParts(all);
         var listed = design.cutting().together();
@@ -38,10 +55,6 @@ public record PartsTogether(String field, KeptTogether as, List<PlacedPart> part
                     listed.get(i),
                     named.of(field + "/parts", listed.get(i).parts())));
         }
-        if (design.drawers().matched()) {
-            found.addAll(new MatchedFronts(design, bays).in(all));
-        }
-        TogetherRules.check(found, design.unit());
         return found;
     }
 

@@ -20,6 +20,16 @@ public record WallFrame(Vec3 origin, Axis right) {
                 .plus(new Vec3(0, 0, point.z()));
     }
 
+    /** A point of the assembly in the wall's frame: {@link #apply(Vec3)} the other way round. */
+    public Vec3 local(Vec3 point) {
+        var from = point.minus(origin);
+        return new Vec3(dot(from, right.unit()), dot(from, turned(Axis.Y_PLUS).unit()), from.z());
+    }
+
+    private static double dot(Vec3 a, Vec3 b) {
+        return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
+    }
+
     /** A box of the wall in assembly coordinates. */
     public Box3 apply(Box3 box) {
         return Box3.between(apply(box.min()), apply(box.max()));
