@@ -62,15 +62,18 @@ public final class BareArea {
         }
     }
 
-    /** Where the wall is bare over all of the height from {@code low} to {@code high}, from left to right. */
+    /**
+     * Where the wall is bare over all of the height from {@code low} to {@code high}, from left to right. What only
+     * touches the band does not count.
+     */
     public List<Interval> free(double low, double high) {
         var bounds = outline.bounds();
-        var band = polygon(Outline.of(new Rect(bounds.x0(), low, bounds.x1(), high)));
+        var band = polygon(Outline.of(new Rect(bounds.x0(), low + Grid.STEP, bounds.x1(), high - Grid.STEP)));
         var taken = band.difference(bare);
         var shadows = IntStream.range(0, taken.getNumGeometries())
                 .mapToObj(taken::getGeometryN)
-                .filter(piece -> piece.getArea() > 0)
                 .map(Geometry::getEnvelopeInternal)
+                .filter(shadow -> Grid.less(0, shadow.getWidth()))
                 .sorted(Comparator.comparingDouble(Envelope::getMinX))
                 .toList();
         var free = new ArrayList<Interval>();
