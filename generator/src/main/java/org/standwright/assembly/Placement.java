@@ -25,6 +25,11 @@ public record Placement(Axis along, Axis across, Vec3 origin) {
                 .plus(through().unit().times(point.z()));
     }
 
+    /** The same, shifted. */
+    public Placement moved(Vec3 by) {
+        return new Placement(along, across, origin.plus(by));
+    }
+
     /** The part's own coordinates of a point in assembly coordinates: {@link #apply} the other way round. */
     public Vec3 local(Vec3 point) {
         var from = point.minus(origin);

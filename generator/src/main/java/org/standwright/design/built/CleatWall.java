@@ -7,18 +7,19 @@ import org.standwright.design.WallDesign;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.HungHolder;
 import org.standwright.design.wall.built.Unplaced;
+import org.standwright.design.wall.row.Screwing;
 
 /**
  * Walls of cleats worked out from their design.
  *
- * @param screw length of the screws that hold the strips, mm
+ * @param screwing how the strips are held to the walls
  * @param holders in the order of the design
  * @param unplaced holders that hang nowhere, in the order of the design
  * @param assembly strips in one group a wall, each holder in a group of its own name
  */
 public record CleatWall(
         WallDesign design,
-        double screw,
+        Screwing screwing,
         List<CleatedWall> walls,
         List<HungHolder> holders,
         List<Unplaced> unplaced,
