@@ -1,0 +1,37 @@
+package org.standwright.design.wall.place;
+
+import java.util.Arrays;
+import java.util.List;
+import org.standwright.design.wall.built.Stud;
+import org.standwright.geom.Grid;
+
+/** Centres of the studs of one wall, from the left, mm. */
+final class StudLine {
+    private final double[] centres;
+
+    StudLine(List<Stud> studs) {
+        centres = studs.stream().mapToDouble(Stud::x).sorted().toArray();
+    }
+
+    /** How many lie from one place to another, both included. */
+    int between(double from, double to) {
+        return Math.max(0, firstFrom(to + 2 * Grid.STEP) - firstFrom(from));
+    }
+
+    /** The first and the last from one place to another: none, one or two. */
+    double[] ends(double from, double to) {
+        int first = firstFrom(from);
+        int count = between(from, to);
+        return switch (count) {
+            case 0 -> new double[0];
+            case 1 -> new double[] {centres[first]};
+            default -> new double[] {centres[first], centres[first + count - 1]};
+        };
+    }
+
+    /** Index of the first that is not before a place. */
+    private int firstFrom(double place) {
+        int at = Arrays.binarySearch(centres, place - Grid.STEP);
+        return at < 0 ? -at - 1 : at;
+    }
+}
