@@ -12,7 +12,7 @@ import org.standwright.geom.Interval;
 
 /**
  * The strips that cover most of one run of bare wall; of those that cover as much the fewest, of these the ones with most
- * of one length. Exact: it compares all ways to share the studs out, by the best way up to each.
+ * of one length, then with most of lengths that rows below have, so that few lengths are sawn. Exact: it compares all ways to share the studs out, by the best way up to each.
  */
 final class RunPlanner {
     private final List<Double> studs;
@@ -20,19 +20,22 @@ final class RunPlanner {
     private final double longest;
     private final Interval run;
     private final Set<Integer> barred;
+    private final List<Double> lengthsBelow;
     private final List<Integer> usable;
 
     /**
      * @param studs that take screws, all of the wall
      * @param longest length of a strip, mm
      * @param barred bays without a joint; bay i is that between stud i and stud i + 1, from 0
+     * @param lengthsBelow of strips in rows below, mm
      */
-    RunPlanner(List<Double> studs, double longest, Interval run, Set<Integer> barred) {
+    RunPlanner(List<Double> studs, double longest, Interval run, Set<Integer> barred, List<Double> lengthsBelow) {
         this.studs = studs;
         this.overhang = new Overhang(studs);
         this.longest = longest;
         this.run = run;
         this.barred = barred;
+        this.lengthsBelow = lengthsBelow;
         this.usable = IntStream.range(0, studs.size())
                 .filter(i -> !Grid.less(studs.get(i) - run.from(), Overhang.LEAST)
                         && !Grid.less(run.to() - studs.get(i), Overhang.LEAST))
@@ -51,7 +54,7 @@ final class RunPlanner {
         if (best.spans().size() > 1) {
             for (double length : lengths(all)) {
                 var other = best(all, length);
-                best = other.alike() > best.alike() ? other : best;
+                best = better(best, other);
             }
         }
         return best.spans();
@@ -117,7 +120,7 @@ final class RunPlanner {
             ending = Chain.NONE;
             for (var span : all.get(i)) {
                 var followed = before.get(span.first() - usable.get(0));
-                ending = better(ending, followed.with(span, wished));
+                ending = better(ending, followed.with(span, wished, lengthsBelow));
             }
             best = better(best, ending);
         }

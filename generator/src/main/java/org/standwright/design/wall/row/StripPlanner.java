@@ -68,12 +68,13 @@ public final class StripPlanner {
     private PlannedRows plan(List<Double> heights) {
         var rows = new ArrayList<Row>();
         Set<Integer> below = Set.of();
+        var lengths = new TreeSet<Double>();
         for (double height : heights) {
             int number = rows.size() + 1;
             var spans = new ArrayList<Span>();
             var joints = new TreeSet<Integer>();
             for (var run : runs(height)) {
-                var planner = new RunPlanner(studs, longest, run, below);
+                var planner = new RunPlanner(studs, longest, run, below, List.copyOf(lengths));
                 var best = planner.best();
                 spans.addAll(best);
                 joints.addAll(RunPlanner.joints(best));
@@ -82,6 +83,7 @@ public final class StripPlanner {
                 }
             }
             rows.add(new Row(number, height, strips(number, height, spans)));
+            spans.forEach(span -> lengths.add(span.along().length()));
             below = joints;
         }
         return new PlannedRows(rows, shortRuns);
