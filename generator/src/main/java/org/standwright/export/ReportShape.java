@@ -1,6 +1,7 @@
 package org.standwright.export;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
 
@@ -16,6 +17,23 @@ final class ReportShape implements FurnitureVisitor<ObjectNode> {
         node.set("worktop", JsonShapes.box(stand.worktop()));
         node.set("bays", JsonShapes.list(stand.bays(), ReportContents::bay));
         stand.machine().ifPresent(machine -> node.set("machine", ReportStand.machine(machine)));
+        return node;
+    }
+
+    @Override
+    public ObjectNode wall(CleatWall wall) {
+        var node = JsonShapes.object();
+        node.set("design", ReportWall.design(wall.design()));
+        node.put("wallScrew", wall.screwing().length());
+        node.set("walls", JsonShapes.list(wall.walls(), ReportWall::face));
+        node.set("holders", JsonShapes.list(wall.holders(), holder -> ReportWall.holder(wall, holder)));
+        node.set(
+                "notHung",
+                JsonShapes.list(
+                        wall.unplaced(),
+                        left -> JsonShapes.object()
+                                .put("name", left.holder().name())
+                                .put("why", left.why())));
         return node;
     }
 }

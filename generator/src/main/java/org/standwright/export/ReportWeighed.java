@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.LoadedStand;
+import org.standwright.check.wall.HungWall;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
 import org.standwright.solid.AssemblySolids;
@@ -15,6 +17,22 @@ record ReportWeighed(AssemblySolids solids, Optional<Advice> savings) implements
         var node = JsonShapes.object();
         savings.ifPresent(advice -> node.set("savings", ReportSavings.of(stand.design(), advice)));
         node.set("weights", JsonShapes.list(LoadedStand.of(stand, solids).weights(), ReportChecks::weight));
+        return node;
+    }
+
+    @Override
+    public ObjectNode wall(CleatWall wall) {
+        var node = JsonShapes.object();
+        node.set(
+                "weights",
+                JsonShapes.list(
+                        HungWall.of(wall, solids).loads(),
+                        load -> JsonShapes.object()
+                                .put("what", load.holder().name())
+                                .put("wood", load.wood())
+                                .put("things", load.things())
+                                .put("out", load.out())
+                                .put("along", load.along())));
         return node;
     }
 }

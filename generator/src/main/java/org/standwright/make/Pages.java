@@ -1,6 +1,7 @@
 package org.standwright.make;
 
 import java.util.List;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.Drawing;
@@ -17,5 +18,15 @@ record Pages(Product product) implements FurnitureVisitor<List<Drawing>> {
                 product.findings(),
                 product.savings(),
                 stand.accept(new Masses(product.solids())));
+    }
+
+    @Override
+    public List<Drawing> wall(CleatWall wall) {
+        return Packet.pages(
+                wall,
+                product.cutList(),
+                product.plan(),
+                product.findings(),
+                wall.accept(new Masses(product.solids())));
     }
 }

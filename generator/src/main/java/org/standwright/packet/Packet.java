@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.Furniture;
 import org.standwright.design.built.Stand;
 import org.standwright.drawing.Drawing;
@@ -32,7 +33,21 @@ public final class Packet {
             new CheckSection(),
             new CautionSection());
 
+    private static final List<Section<? super CleatWall>> WALL = List.of(
+            new CutListSection(),
+            new HardwareSection(),
+            new SheetSection(),
+            new CuttingOrderSection(),
+            new CheckSection(),
+            new CautionSection());
+
     private Packet() {}
+
+    /** The pages of walls of cleats in order, each with its number. */
+    public static List<Drawing> pages(
+            CleatWall wall, CutList cutList, SheetPlan plan, List<Finding> findings, List<MassLine> masses) {
+        return pages(WALL, new Contents<>(wall, cutList, plan, findings, Optional.empty(), masses));
+    }
 
     /** A stand's pages in order, each with its number. */
     public static List<Drawing> pages(

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.PlacedPart;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.Furniture;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
@@ -17,6 +18,15 @@ final class Sizes implements FurnitureVisitor<String> {
     public String stand(Stand stand) {
         return "Working height " + stand.design().unit().length(stand.stack().workingHeight()) + " · outside "
                 + outside(stand) + " (width × depth × height, without the machine)";
+    }
+
+    /** '24 strips · 11 holders · 7.31 m² of bare wall'. */
+    @Override
+    public String wall(CleatWall wall) {
+        double bare = wall.walls().stream().mapToDouble(face -> face.bare().size()).sum();
+        int strips = wall.walls().stream().mapToInt(face -> face.strips().size()).sum();
+        return strips + " strips · " + wall.holders().size() + " holders · "
+                + wall.design().unit().area(bare) + " of bare wall";
     }
 
     /** From the floor to the top of what is built, drawers shut: '720 × 581 × 790 mm'. */
