@@ -21,6 +21,8 @@ public final class Bench {
         table("all rules, warm, JMH: milliseconds (aim 20)", CheckBenchmark.class);
         System.out.println();
         SolidBench.main(args);
+        System.out.println("\nwalls of cleats without sheet plans");
+        WallBench.main(args);
         System.out.println("\nsheet plans, random jobs on 2440 x 1220 mm");
         SheetBench.main(args);
     }
