@@ -18,6 +18,8 @@ final class BoresBody {
     private static final double GAP = 10;
     /** Wood left before and behind a hole, mm; common practice, no source. */
     private static final double LEAST_WOOD = 8;
+    /** The thinnest bore, mm; common practice, no source. */
+    private static final double LEAST_BORE = 2;
     /** The least depth of a board, mm; common practice, no source. */
     private static final double LEAST_DEPTH = 60;
 
@@ -56,6 +58,12 @@ final class BoresBody {
     }
 
     private void check() {
+        if (Grid.less(bores.bore(), LEAST_BORE)) {
+            throw frame.refused(
+                    "/bore",
+                    "has holes of " + frame.length(bores.bore()) + ", too thin to be bored right through a board.",
+                    "Bore " + Exact.up(frame.design().unit(), LEAST_BORE) + " or more.");
+        }
         var things = bores.things();
         double most = things.depth() + 2 * (GAP - LEAST_WOOD);
         double through = Math.max(things.width(), things.depth());

@@ -78,7 +78,9 @@ final class SlotsBody {
                     "/slot",
                     "has slots " + frame.length(slots.slot()) + " wide; its things, " + frame.length(thing)
                             + " wide, fall through.",
-                    "Make the slots narrower than the things that rest on them.");
+                    "Make the slots "
+                            + frame.length(Exact.onTapeDown(frame.design().unit(), Math.max(LEAST_SLOT, 0.9 * thing)))
+                            + " wide, or give the width of what rests on them.");
         }
     }
 

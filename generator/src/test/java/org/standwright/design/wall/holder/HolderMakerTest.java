@@ -320,7 +320,16 @@ class HolderMakerTest {
         assertThatThrownBy(() ->
                         make(new Holder.Slots("chisels", Workshop.things(6, 30, 50, 260), Optional.empty(), false, 30)))
                 .isInstanceOf(ImpossibleDesignException.class)
-                .hasMessageContaining("fall through");
+                .hasMessageContaining("fall through")
+                .hasMessageContaining("Make the slots 27 mm wide");
+    }
+
+    @Test
+    void refusesBoresThatNobodyBores() {
+        assertThatThrownBy(() ->
+                        make(new Holder.Bores("pins", Workshop.things(8, 35, 35, 240), Optional.empty(), false, 0)))
+                .isInstanceOf(ImpossibleDesignException.class)
+                .hasMessageContaining("Bore 2 mm or more.");
     }
 
     /** What stands at z -18 to 0 leaves no room for screws 18 mm below the high edge. */

@@ -142,7 +142,7 @@ class RandomHoldersTest {
                 false);
         boolean lock = random.nextBoolean();
         var width = random.nextInt(3) == 0 ? OptionalDouble.of(random.nextDouble(50, 2600)) : OptionalDouble.empty();
-        double size = random.nextDouble(5, 150);
+        double size = random.nextDouble(0, 150);
         return switch (kind) {
             case 0 -> new Holder.Shelf("a", things, ANYWHERE, lock, width, random.nextBoolean() ? 0 : size);
             case 1 -> new Holder.Bin("b", things, ANYWHERE, lock, width, size);
