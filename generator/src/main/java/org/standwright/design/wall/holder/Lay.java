@@ -24,16 +24,18 @@ record Lay(HolderFrame frame) {
         return placed(label, part, Axis.Y_MINUS, Axis.Z_PLUS, new Vec3(x + part.thickness(), rear, z));
     }
 
-    /** A flat board of a size along and square to the wall, its grain along the shorter one, show face up. */
+    /**
+     * A flat board of a size along and square to the wall, show face up: its grain along the shorter one, unless only the
+     * other way comes out of a sheet.
+     */
     PlacedPart bottom(String label, String name, Material material, Vec3 corner, double width, double depth) {
-        return width <= depth
-                ? lying(label, Part.blank(name, material, width, depth), corner.x(), corner.y(), corner.z())
-                : placed(
-                        label,
-                        Part.blank(name, material, depth, width),
-                        Axis.Y_PLUS,
-                        Axis.X_MINUS,
-                        new Vec3(corner.x() + width, corner.y(), corner.z()));
+        var along = Part.blank(name, material, width, depth);
+        var square = Part.blank(name, material, depth, width);
+        var room = new SheetRoom(frame);
+        boolean turned = width > depth && (room.fits(square) || !room.fits(along));
+        return turned
+                ? placed(label, square, Axis.Y_PLUS, Axis.X_MINUS, new Vec3(corner.x() + width, corner.y(), corner.z()))
+                : lying(label, along, corner.x(), corner.y(), corner.z());
     }
 
     PlacedPart placed(String label, Part part, Axis along, Axis across, Vec3 origin) {

@@ -14,20 +14,23 @@ record SheetRoom(HolderFrame frame) {
         parts.forEach(this::check);
     }
 
+    /** Whether any sheet of its material holds it. */
+    boolean fits(Part part) {
+        return frame.design().boards().stream()
+                .anyMatch(board -> board.material().equals(part.material()) && fits(part, board));
+    }
+
     private void check(PlacedPart placed) {
         var part = placed.part();
-        var boards = frame.design().boards().stream()
-                .filter(board -> board.material().equals(part.material()))
-                .toList();
-        if (boards.stream().noneMatch(board -> fits(part, board))) {
+        if (!fits(part)) {
             var trim = frame.design().saw().trim();
             var units = frame.design().unit();
             throw frame.refused(
-                    "/things",
+                    "",
                     "needs a board '" + part.name() + "' " + frame.length(part.length()) + " x "
                             + frame.length(part.width()) + ", larger than any sheet of "
                             + part.material().name() + " after trimming.",
-                    "Let it hold fewer or smaller things, or make two holders of it.",
+                    "Make it narrower, let it hold fewer or smaller things, or make two holders of it.",
                     "Or use a sheet " + Exact.up(units, part.length() + trim.offLength()) + " long and "
                             + Exact.up(units, part.width() + trim.offWidth()) + " wide or more.");
         }

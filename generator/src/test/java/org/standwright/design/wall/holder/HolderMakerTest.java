@@ -89,7 +89,9 @@ class HolderMakerTest {
         assertThatThrownBy(() -> make(shelf("shelf", 30, 80, 150, 200, OptionalDouble.empty(), 0)))
                 .isInstanceOf(ImpossibleDesignException.class)
                 .hasMessageContaining("larger than any sheet of board 18 after trimming")
-                .hasMessageContaining("3030 mm long");
+                .hasMessageContaining("3030 mm long")
+                .extracting("field")
+                .isEqualTo("/holders/3");
     }
 
     @Test
@@ -112,6 +114,18 @@ class HolderMakerTest {
         assertThat(box(Workshop.part(made, "bottom"))).isEqualTo("12.5..283.5, -161.5..-30.5, -132..-126");
         assertThat(text(made.box())).isEqualTo("0..296, -174..0, -138..84");
         assertThat(made.lip()).isEqualTo(174);
+    }
+
+    @Test
+    void bottomRunsItsGrainAlongTheShorterSpanUnlessNoSheetIsSoWide() {
+        // 5.5 into each groove; a sheet is 1220 less 10 wide
+        assertThat(parts(wideTray(1190))).contains("tray bottom: holder bottom 231 x 1201");
+        assertThat(parts(wideTray(1210))).contains("tray bottom: holder bottom 1221 x 231");
+    }
+
+    private MadeHolder wideTray(double inner) {
+        return make(new Holder.Tray(
+                "tray", Workshop.things(1, 300, 200, 100), Optional.empty(), false, OptionalDouble.of(inner), 40));
     }
 
     @Test
