@@ -47,77 +47,26 @@ public record WallDesign(
     @Override
     public WallDesign readIn(Units other) {
         return new WallDesign(
-                name,
-                other,
-                levelLine,
-                person,
-                walls,
-                cleat,
-                rows,
-                fixing,
-                making,
-                holders,
-                saw,
-                stock,
-                cutting,
+                name, other, levelLine, person, walls, cleat, rows, fixing, making, holders, saw, stock, cutting,
                 rules);
     }
 
     /** The same walls with other strips. */
     public WallDesign with(Cleat other) {
         return new WallDesign(
-                name,
-                unit,
-                levelLine,
-                person,
-                walls,
-                other,
-                rows,
-                fixing,
-                making,
-                holders,
-                saw,
-                stock,
-                cutting,
-                rules);
+                name, unit, levelLine, person, walls, other, rows, fixing, making, holders, saw, stock, cutting, rules);
     }
 
     /** The same walls, their strips held otherwise. */
     public WallDesign with(Fixing other) {
         return new WallDesign(
-                name,
-                unit,
-                levelLine,
-                person,
-                walls,
-                cleat,
-                rows,
-                other,
-                making,
-                holders,
-                saw,
-                stock,
-                cutting,
-                rules);
+                name, unit, levelLine, person, walls, cleat, rows, other, making, holders, saw, stock, cutting, rules);
     }
 
     /** The same walls with other things hanging on them. */
     public WallDesign with(List<Holder> others) {
         return new WallDesign(
-                name,
-                unit,
-                levelLine,
-                person,
-                walls,
-                cleat,
-                rows,
-                fixing,
-                making,
-                others,
-                saw,
-                stock,
-                cutting,
-                rules);
+                name, unit, levelLine, person, walls, cleat, rows, fixing, making, others, saw, stock, cutting, rules);
     }
 
     @Override

@@ -15,9 +15,8 @@ record Purpose(Units units) implements FurnitureVisitor<String> {
 
     @Override
     public String wall(CleatWall wall) {
-        int strips = wall.walls().stream()
-                .mapToInt(face -> face.strips().size())
-                .sum();
+        int strips =
+                wall.walls().stream().mapToInt(face -> face.strips().size()).sum();
         return strips + " strips on " + units.area(bare(wall)) + " of bare wall, for "
                 + wall.holders().size() + " holders.";
     }

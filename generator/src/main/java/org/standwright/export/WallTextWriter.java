@@ -41,7 +41,8 @@ public final class WallTextWriter {
     private void face(CleatedWall face) {
         var bounds = face.outline().bounds();
         heading("Wall " + face.wall().name() + ", " + units.bareLength(bounds.width()) + " x "
-                + units.length(bounds.height()) + ", bare: " + Units.MM.area(face.bare().size()) + " ("
+                + units.length(bounds.height()) + ", bare: "
+                + Units.MM.area(face.bare().size()) + " ("
                 + Units.INCH.area(face.bare().size()) + ")");
         lines.add("Rows by the high edge of their strips, from the level line "
                 + units.length(wall.design().levelLine()) + " above the floor's highest point:");
@@ -68,7 +69,8 @@ public final class WallTextWriter {
     private String strip(Strip strip) {
         return "strip " + units.length(strip.along().length()) + ", from "
                 + units.bareLength(strip.along().from()) + " to "
-                + units.length(strip.along().to()) + ", " + strip.studs().size() * strip.screws().size() + " screws";
+                + units.length(strip.along().to()) + ", "
+                + strip.studs().size() * strip.screws().size() + " screws";
     }
 
     private String run(ShortRun run) {

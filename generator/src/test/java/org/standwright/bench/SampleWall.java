@@ -83,18 +83,14 @@ final class SampleWall {
     private static Holder holder(String name, int k) {
         var use = Use.values()[k % 4];
         return switch (k % 5) {
-            case 0 ->
-                new Holder.Bores(name, things(3 + k % 3, 30, 30, 90, use), Optional.empty(), false, 14);
-            case 1 ->
-                new Holder.Slots(name, things(3 + k % 4, 34, 34, 100, use), Optional.empty(), false, 14);
+            case 0 -> new Holder.Bores(name, things(3 + k % 3, 30, 30, 90, use), Optional.empty(), false, 14);
+            case 1 -> new Holder.Slots(name, things(3 + k % 4, 34, 34, 100, use), Optional.empty(), false, 14);
             case 2 ->
-                new Holder.Shelf(
-                        name, things(2, 70, 70, 100, use), Optional.empty(), true, OptionalDouble.empty(), 20);
+                new Holder.Shelf(name, things(2, 70, 70, 100, use), Optional.empty(), true, OptionalDouble.empty(), 20);
             case 3 ->
                 new Holder.Tray(
                         name, things(1, 180, 120, 50, use), Optional.empty(), false, OptionalDouble.empty(), 40);
-            default ->
-                new Holder.Hooks(name, things(2, 80, 30, 150, use), Optional.empty(), false, "hook", 30);
+            default -> new Holder.Hooks(name, things(2, 80, 30, 150, use), Optional.empty(), false, "hook", 30);
         };
     }
 

@@ -71,8 +71,8 @@ import org.standwright.check.making.SheetThickness;
 import org.standwright.check.making.SlideRoom;
 import org.standwright.check.making.SmallParts;
 import org.standwright.check.making.ThinWeb;
-import org.standwright.design.RuleChoice;
 import org.standwright.check.wall.HungWall;
+import org.standwright.design.RuleChoice;
 
 /** All rules, kind of furniture by kind, asked in order, with what the design decides about them. */
 public final class Checks {
@@ -148,7 +148,10 @@ public final class Checks {
     /** What the rules of all kinds are about, each name once: those of a stand first. */
     public static List<RuleText> texts() {
         var texts = new LinkedHashMap<String, RuleText>();
-        Stream.of(STAND, WALL).flatMap(List::stream).map(Rule::text).forEach(text -> texts.putIfAbsent(text.name(), text));
+        Stream.of(STAND, WALL)
+                .flatMap(List::stream)
+                .map(Rule::text)
+                .forEach(text -> texts.putIfAbsent(text.name(), text));
         return List.copyOf(texts.values());
     }
 

@@ -23,8 +23,10 @@ final class Sizes implements FurnitureVisitor<String> {
     /** '24 strips · 11 holders · 7.31 m² of bare wall'. */
     @Override
     public String wall(CleatWall wall) {
-        double bare = wall.walls().stream().mapToDouble(face -> face.bare().size()).sum();
-        int strips = wall.walls().stream().mapToInt(face -> face.strips().size()).sum();
+        double bare =
+                wall.walls().stream().mapToDouble(face -> face.bare().size()).sum();
+        int strips =
+                wall.walls().stream().mapToInt(face -> face.strips().size()).sum();
         return strips + " strips · " + wall.holders().size() + " holders · "
                 + wall.design().unit().area(bare) + " of bare wall";
     }

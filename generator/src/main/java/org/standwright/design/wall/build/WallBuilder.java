@@ -43,8 +43,8 @@ public final class WallBuilder {
         var walls = WallRows.of(design);
         var arranged = Arrangement.of(design, walls, made());
         var groups = new ArrayList<Group>();
-        walls.forEach(wall -> groups.add(Group.fixed(
-                wall.wall().name() + " rows", StripParts.of(wall, design.cleat(), screwing), List.of())));
+        walls.forEach(wall -> groups.add(
+                Group.fixed(wall.wall().name() + " rows", StripParts.of(wall, design.cleat(), screwing), List.of())));
         arranged.hung().forEach(holder -> groups.add(group(walls.get(holder.wall() - 1), holder)));
         var hardware = new WallHardware(design, screwing, maker).list(walls, arranged.hung());
         return new CleatWall(

@@ -10,11 +10,12 @@ import org.standwright.geom.Vec3;
 import org.standwright.part.Bevel;
 import org.standwright.part.Edge;
 import org.standwright.part.Face;
+import org.standwright.part.Hole;
 import org.standwright.part.Part;
 
 /**
- * The cleat on a holder's back: as long as the back, upside down, its long face to the wall. It is screwed from there
- * through its thickness into the face of the back, behind its short face.
+ * The cleat on a holder's back: as long as the back, upside down, its long face to the wall. Screws go through the back
+ * from its front into the hanger's short face, their heads sunk in.
  */
 record Hanger(HolderFrame frame, double width) {
     /** Screws keep this many diameters from an edge (references 7.3). */
@@ -38,9 +39,28 @@ record Hanger(HolderFrame frame, double width) {
         var part = Part.blank("hanger", section.sheet().material(), width, section.height())
                 .with(new Bevel(Edge.Y1, Face.BENCH, section.tilt(), section.bevelDepth()))
                 .with(screws().stream()
-                        .map(x -> frame.screwing().sunk(Face.SHOW, x, section.shortFace() / 2, "hanger screw"))
+                        .map(x -> Hole.blind(
+                                Face.BENCH,
+                                x,
+                                section.shortFace() / 2,
+                                frame.screwing().family().pilot(),
+                                length() - frame.board(),
+                                "pilot for hanger screw"))
                         .toList());
         return frame.lay().placed("hanger", part, Axis.X_PLUS, Axis.Z_MINUS, new Vec3(0, -frame.cleat(), frame.top()));
+    }
+
+    /** Bores in the back, which ends {@code bottom} above the high edge of the strip, mm. */
+    List<Hole> inBack(double bottom) {
+        double y = frame.top() - frame.section().shortFace() / 2 - bottom;
+        return screws().stream()
+                .map(x -> frame.screwing().sunk(Face.SHOW, x, y, "hanger screw"))
+                .toList();
+    }
+
+    /** Length of its screws, mm. */
+    double length() {
+        return frame.screwing().through(frame.board(), frame.cleat(), "A hanger on its back");
     }
 
     /** Places along it. */
@@ -49,10 +69,9 @@ record Hanger(HolderFrame frame, double width) {
     }
 
     Hardware hardware() {
-        double length = frame.screwing().through(frame.cleat(), frame.board(), "A hanger on its back");
         return new Hardware(
-                frame.screwing().item(length),
+                frame.screwing().item(length()),
                 screws().size(),
-                frame.holder().name() + ", hanger, from the wall's side into the back, glued too");
+                frame.holder().name() + ", through the back into the hanger, glued too");
     }
 }

@@ -30,7 +30,7 @@ public final class HolderMaker {
         frame.check();
         var body = holder.accept(new Kinds(frame));
         var hanger = new Hanger(frame, body.width());
-        var back = back(frame, body);
+        var back = back(frame, body, hanger);
         var parts = new ArrayList<PlacedPart>();
         parts.add(hanger.placed());
         parts.add(frame.lay().facing("back", back, 0, -frame.cleat(), body.bottom()));
@@ -78,9 +78,19 @@ public final class HolderMaker {
         return new Spacer(design, made).hardware();
     }
 
-    private static Part back(HolderFrame frame, Body body) {
+    /** Length of the screws that hold hangers to backs, mm. */
+    public double hangerScrew() {
+        return new Screwing(design)
+                .through(
+                        design.making().sheet().material().thickness(),
+                        design.cleat().thickness(),
+                        "A hanger");
+    }
+
+    private static Part back(HolderFrame frame, Body body, Hanger hanger) {
         var back = Part.blank("holder back", frame.sheet(), body.width(), frame.top() - body.bottom())
-                .with(body.inBack());
+                .with(body.inBack())
+                .with(hanger.inBack(body.bottom()));
         return frame.holder().lock() ? back.with(new Lock(frame).holes(back, body.bottom())) : back;
     }
 }
