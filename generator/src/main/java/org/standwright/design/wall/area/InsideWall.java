@@ -56,7 +56,8 @@ final class InsideWall {
             return upwards.stream()
                     .filter(free -> free.holds(itself.y0()) && Grid.less(itself.y0(), free.to()))
                     .findFirst()
-                    .map(free -> "it can reach up to " + Exact.length(units, free.to()) + " at most.");
+                    .map(free -> "it can reach up to " + Exact.length(units, Exact.onTapeDown(units, free.to()))
+                            + " at most.");
         }
         var bottom = nearest(upwards, itself.y0(), itself.height());
         return bottom.isPresent()

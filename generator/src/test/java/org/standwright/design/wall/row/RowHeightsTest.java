@@ -35,7 +35,7 @@ class RowHeightsTest {
     @Test
     void closerBetweenElbowAndEyes() {
         assertThat(heights(new Rows.Reach(300, 2100, 200, 400))).isEqualTo("300 700 1100 1300 1500 1700 2100");
-        assertThat(heights(new Rows.Reach(350, 2100, 200, 400))).isEqualTo("350 750 950 1150 1350 1550 1750");
+        assertThat(heights(new Rows.Reach(350, 2100, 200, 400))).isEqualTo("350 750 1150 1350 1550 1750");
     }
 
     @Test

@@ -53,11 +53,9 @@ class ScrewingTest {
     @Test
     void oneInTheMiddleOfTheShortFaceOrTwoAtItsQuarters() {
         // the short face is 80 - 18 = 62
-        assertThat(of(fixing(NONE, 1, NONE, 62.0)).heights())
-                .satisfies(h -> assertThat(RowText.numbers(h)).isEqualTo("31"));
+        assertThat(RowText.numbers(of(fixing(NONE, 1, NONE, 62.0)).heights())).isEqualTo("31");
         // 62 / 4 = 15.5 is nearer to the edge than 4 diameters
-        assertThat(of(fixing(NONE, 2, NONE, 62.0)).heights())
-                .satisfies(h -> assertThat(RowText.numbers(h)).isEqualTo("20 46.5"));
+        assertThat(RowText.numbers(of(fixing(NONE, 2, NONE, 62.0)).heights())).isEqualTo("20 46.5");
     }
 
     @Test
