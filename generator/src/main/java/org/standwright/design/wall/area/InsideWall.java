@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.frame.Exact;
 import org.standwright.design.wall.Obstacle;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Interval;
@@ -39,7 +38,7 @@ final class InsideWall {
 
     private List<String> waysOut(Obstacle obstacle, Rect itself, OptionalDouble x) {
         var ways = new ArrayList<String>();
-        x.ifPresent(place -> ways.add("Its nearest place at this height is x = " + Exact.length(units, place) + "."));
+        x.ifPresent(place -> ways.add("Its nearest place at this height is x = " + units.length(place) + "."));
         upright(obstacle, itself)
                 .ifPresent(way -> ways.add((ways.isEmpty() ? "Above" : "Or above") + " this x " + way));
         if (ways.isEmpty()) {
@@ -56,13 +55,11 @@ final class InsideWall {
             return upwards.stream()
                     .filter(free -> free.holds(itself.y0()) && Grid.less(itself.y0(), free.to()))
                     .findFirst()
-                    .map(free -> "it can reach up to " + Exact.length(units, Exact.onTapeDown(units, free.to()))
-                            + " at most.");
+                    .map(free -> "it can reach up to " + units.length(tapeDown(free.to())) + " at most.");
         }
         var bottom = nearest(upwards, itself.y0(), itself.height());
         return bottom.isPresent()
-                ? Optional.of(
-                        "its nearest bottom is " + Exact.length(units, bottom.getAsDouble()) + " above the floor.")
+                ? Optional.of("its nearest bottom is " + units.length(bottom.getAsDouble()) + " above the floor.")
                 : Optional.empty();
     }
 
@@ -132,10 +129,18 @@ final class InsideWall {
 
     private double place(double least, double most, double wanted) {
         if (wanted < least) {
-            double mark = Exact.onTapeUp(units, least);
+            double mark = tapeUp(least);
             return mark <= most ? mark : least;
         }
-        double mark = Exact.onTapeDown(units, most);
+        double mark = tapeDown(most);
         return wanted <= most ? wanted : mark >= least ? mark : most;
+    }
+
+    private double tapeUp(double length) {
+        return StrictMath.ceil((length - Grid.STEP) / units.tapeStep()) * units.tapeStep();
+    }
+
+    private double tapeDown(double length) {
+        return StrictMath.floor((length + Grid.STEP) / units.tapeStep()) * units.tapeStep();
     }
 }

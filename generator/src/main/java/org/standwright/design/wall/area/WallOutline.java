@@ -2,7 +2,6 @@ package org.standwright.design.wall.area;
 
 import java.util.List;
 import org.standwright.design.ImpossibleDesignException;
-import org.standwright.design.frame.Exact;
 import org.standwright.design.wall.Wall;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Outline;
@@ -66,7 +65,7 @@ public final class WallOutline {
                     field + "/outline",
                     "The leftmost corner of wall '" + wall.name() + "' is at x = " + units.length(left)
                             + ", but lengths along a wall count from its left end.",
-                    List.of("Take " + Exact.length(units, left) + " from the x of all its corners."));
+                    List.of("Take " + units.length(left) + " from the x of all its corners."));
         }
         return outline;
     }
