@@ -1,11 +1,15 @@
 package org.standwright.check;
 
 import java.util.List;
+import org.standwright.design.built.CleatWall;
+import org.standwright.design.built.Furniture;
+import org.standwright.design.built.FurnitureVisitor;
+import org.standwright.design.built.Stand;
 
 /** What is said with everything that is made, whatever its findings. Figures only where a published source stands behind them. */
 public final class Cautions {
     /** In the order in which a maker meets them. */
-    public static final List<Caution> ALL = List.of(
+    public static final List<Caution> STAND = List.of(
             new Caution(
                     "Measure your own machine; a preset may be of another model or year.",
                     "Measure your own machine: base, feet, height of its table or spindle, mass, bolt holes. Data in a "
@@ -52,6 +56,73 @@ public final class Cautions {
             new Caution(
                     "All of this is arithmetic for planning, not an engineer's approval.",
                     "All of this is arithmetic for planning, not an engineer's approval: it knows only what was entered."));
+
+    /** With walls of cleats, in the order in which a maker meets them. */
+    public static final List<Caution> WALL = List.of(
+            new Caution(
+                    "Find studs, cables and pipes before you drive a screw; never drive one right above, below or beside"
+                            + " an electrical box unseen.",
+                    "Find studs, cables and pipes before driving a screw. Cables usually run upright above and below "
+                            + "boxes, and sometimes level between them (common practice, no source). Switch the circuit "
+                            + "off where you are not sure."),
+            new Caution(
+                    "Electrical: the working space before a panel stays free (NEC 110.26), no box is buried; wiring and"
+                            + " box extenders are for licensed practice. Not legal advice.",
+                    "Electrical: the working space before a panel stays free and is not for storage (NEC 110.26(A), as "
+                            + "quoted; your own code comes first). No box is buried behind a cleat or a holder; wiring "
+                            + "and box extenders are for licensed practice. This is not legal advice."),
+            new Caution(
+                    "Screws hold in studs, never in plasterboard alone; anchors in steel studs and masonry carry what"
+                            + " their maker says.",
+                    "Screws hold in studs, never in plasterboard alone. In steel studs and masonry anchors carry what "
+                            + "their maker says, in sound material and set as told. Pull each strip hard before "
+                            + "anything hangs on it."),
+            new Caution(
+                    "A rip with the blade tilted: away from the fence, both strips supported, nothing trapped, push"
+                            + " block, guards as the manual says.",
+                    "A rip with the blade tilted: the blade leans away from the fence, both strips are supported, "
+                            + "nothing is trapped, hands stay behind a push block, guards stay as the saw's manual says "
+                            + "(29 CFR 1910.213). Eye and ear protection."),
+            new Caution(
+                    "Bevels are sharp: take the tips off before strips are handled.",
+                    "Sharp bevels cut: take the tips off before strips are handled and hung."),
+            new Caution(
+                    "Heavy things low, nothing heavy over a place where somebody works; lift holders off with both hands,"
+                            + " empty where they are heavy.",
+                    "Heavy things hang low, and nothing heavy over a place where somebody works. Lift a holder off with "
+                            + "both hands, empty where it is heavy. The NIOSH lifting equation (Pub. 94-110) allows "
+                            + "23 kg (51 lb) in the best posture and less in any other."),
+            new Caution(
+                    "Solvents, oily rags and chargers hang away from heaters, motors, grinders and panels.",
+                    "Solvents, oily rags and chargers hang away from heaters, motors, grinders and panels; oily rags "
+                            + "go into a closed metal can (common practice, no source)."),
+            new Caution(
+                    "Wood dust: collect it at the saw, wear a respirator that fits (NIOSH: 1 mg/m³ over 10 hours).",
+                    "Wood dust: collect it at the saw and wear a respirator that fits. Limits: NIOSH recommends 1 mg/m³ "
+                            + "over 10 hours; OSHA permits 15 mg/m³ total and 5 mg/m³ respirable dust."),
+            new Caution(
+                    "Local codes, makers' data and licensed practice come before anything said here.",
+                    "Local codes, makers' data for screws and anchors, and licensed practice come before anything "
+                            + "printed here."),
+            new Caution(
+                    "All of this is arithmetic for planning, not an engineer's approval.",
+                    "All of this is arithmetic for planning, not an engineer's approval: it knows only what was "
+                            + "entered, and nothing of what is inside your wall."));
+
+    /** Those that go with this piece of furniture. */
+    public static List<Caution> of(Furniture furniture) {
+        return furniture.accept(new FurnitureVisitor<>() {
+            @Override
+            public List<Caution> stand(Stand stand) {
+                return STAND;
+            }
+
+            @Override
+            public List<Caution> wall(CleatWall wall) {
+                return WALL;
+            }
+        });
+    }
 
     /**
      * One of them.

@@ -9,9 +9,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.standwright.check.Cautions;
+import org.standwright.check.Cautions.Caution;
 import org.standwright.check.Finding;
-import org.standwright.check.RuleText;
 import org.standwright.check.rules.Answer;
+import org.standwright.check.rules.RulesOf;
+import org.standwright.design.built.Furniture;
 import org.standwright.packet.words.FindingWords;
 import org.standwright.unit.Units;
 
@@ -23,23 +25,20 @@ import org.standwright.unit.Units;
 public final class CheckTextWriter {
     private final List<Answer> answers;
     private final List<Finding> findings;
+    private final List<Caution> cautions;
     private final Units units;
     private final List<String> lines = new ArrayList<>();
 
-    private CheckTextWriter(List<RuleText> rules, List<Finding> findings, Units units) {
-        this.answers = Answer.of(findings, rules);
+    private CheckTextWriter(Furniture furniture, List<Finding> findings) {
+        this.answers = Answer.of(findings, RulesOf.of(furniture));
         this.findings = findings;
-        this.units = units;
+        this.cautions = Cautions.of(furniture);
+        this.units = furniture.design().unit();
     }
 
-    /**
-     * Writes UTF-8.
-     *
-     * @param rules that were asked, in the order in which a maker reads them
-     */
-    public static void write(List<RuleText> rules, List<Finding> findings, Units units, OutputStream out)
-            throws IOException {
-        var page = new CheckTextWriter(rules, findings, units);
+    /** Writes UTF-8. */
+    public static void write(Furniture furniture, List<Finding> findings, OutputStream out) throws IOException {
+        var page = new CheckTextWriter(furniture, findings);
         page.measured();
         page.unmeasured();
         page.silent();
@@ -95,7 +94,7 @@ public final class CheckTextWriter {
                 .collect(Collectors.joining(", "));
         if (!names.isEmpty()) {
             lines.add("");
-            lines.addAll(WrappedText.lines("", "    ", "Nothing to say about this stand: " + names + "."));
+            lines.addAll(WrappedText.lines("", "    ", "Nothing to say here: " + names + "."));
         }
     }
 
@@ -113,8 +112,8 @@ public final class CheckTextWriter {
     }
 
     private void cautions() {
-        heading("With every stand");
-        Cautions.ALL.forEach(caution -> lines.addAll(WrappedText.lines("- ", "  ", caution.brief())));
+        heading("Whatever the findings");
+        cautions.forEach(caution -> lines.addAll(WrappedText.lines("- ", "  ", caution.brief())));
     }
 
     private void heading(String text) {

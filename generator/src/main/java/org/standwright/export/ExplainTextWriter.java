@@ -41,7 +41,7 @@ public final class ExplainTextWriter {
                 .toList();
         if (ours.isEmpty()) {
             page.lines.add("");
-            page.lines.add("It has nothing to say about this stand.");
+            page.lines.add("It has nothing to say here.");
         }
         ours.forEach(page::finding);
         out.write((String.join("\n", page.lines) + "\n").getBytes(StandardCharsets.UTF_8));

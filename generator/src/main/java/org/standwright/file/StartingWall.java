@@ -10,7 +10,7 @@ public final class StartingWall {
     /** Within what the schema allows. */
     private static final double LEAST_WIDTH = 900;
 
-    private static final double MOST_WIDTH = 20000;
+    private static final double MOST_WIDTH = 16000;
     private static final double LEAST_HEIGHT = 600;
     private static final double MOST_HEIGHT = 6000;
     /** From the highest row to the ceiling: a hanger, and room to lift it off. */

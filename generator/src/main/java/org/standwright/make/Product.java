@@ -9,7 +9,6 @@ import java.util.function.Supplier;
 import org.standwright.advice.Advice;
 import org.standwright.assembly.Assembly;
 import org.standwright.check.Finding;
-import org.standwright.check.rules.RulesOf;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
@@ -119,7 +118,7 @@ public record Product(
 
     /** What the rules found, as text. */
     public void writeChecks(OutputStream out) throws IOException {
-        CheckTextWriter.write(RulesOf.of(furniture), findings, units(), out);
+        CheckTextWriter.write(furniture, findings, out);
     }
 
     /** All of it as JSON. */

@@ -11,6 +11,6 @@ final class CautionSection implements Section<Furniture> {
     public void print(Contents<? extends Furniture> contents, Flow flow) {
         flow.freshPage();
         flow.heading("Cautions");
-        Cautions.ALL.forEach(caution -> flow.item(Mark.BOX_ONLY, caution.words()));
+        Cautions.of(contents.furniture()).forEach(caution -> flow.item(Mark.BOX_ONLY, caution.words()));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.standwright.design.WallDesign;
 import org.standwright.design.wall.Framing;
 import org.standwright.design.wall.Holder;
@@ -16,35 +17,59 @@ import org.standwright.design.wall.Things.Use;
 import org.standwright.design.wall.Wall;
 import org.standwright.design.wall.WallDraft;
 
-/** A wall of 6 x 2.7 m with 25 obstacles and 60 holders, once or several times side by side. */
+/**
+ * A wall of 6 x 2.7 m with 25 obstacles and 60 holders, and one of ten times the area, obstacles and holders, on three
+ * walls of 16 x 3.375 m, which is as long as a wall may be.
+ */
 final class SampleWall {
-    private static final double WIDTH = 6000;
     private static final int HOLDERS = 60;
 
+    /** How much closer together obstacles are than on the wall of 6 m. */
+    private final double closer;
+
     private final List<Obstacle> obstacles = new ArrayList<>();
-    private final List<Holder> holders = new ArrayList<>();
 
-    private SampleWall() {}
+    private SampleWall(double closer) {
+        this.closer = closer;
+    }
 
-    static WallDesign of(int times) {
-        var sample = new SampleWall();
-        for (int i = 0; i < times; i++) {
-            sample.obstacles(i * WIDTH);
-            for (int k = 0; k < HOLDERS; k++) {
-                sample.holders.add(holder("holder " + (i * HOLDERS + k + 1), k));
-            }
-        }
-        var framing = new Framing.WoodStuds(12.7, OptionalDouble.of(400), 200, List.of(), 38.1, 0.42);
+    static WallDesign once() {
+        var sample = new SampleWall(1);
+        return design(List.of(sample.wall("north", 6000, 2700, 1)), 2500);
+    }
+
+    static WallDesign tenfold() {
+        var walls = List.of(
+                new SampleWall(0.8).wall("west", 16000, 3375, 3),
+                new SampleWall(0.8).wall("north", 16000, 3375, 3),
+                new SampleWall(0.6).wall("east", 16000, 3375, 4));
+        return design(walls, 3150).with(holders(10 * HOLDERS));
+    }
+
+    private static WallDesign design(List<Wall> walls, double highest) {
         var draft = new WallDraft();
-        draft.walls = List.of(new Wall(
-                "north",
-                OptionalDouble.of(times * WIDTH),
-                OptionalDouble.of(2700),
+        draft.walls = walls;
+        draft.rows = new Rows.Even(400, highest, 210);
+        return draft.design().with(holders(HOLDERS));
+    }
+
+    private static List<Holder> holders(int count) {
+        return IntStream.range(0, count)
+                .mapToObj(k -> holder("holder " + (k + 1), k % HOLDERS))
+                .toList();
+    }
+
+    private Wall wall(String name, double width, double height, int times) {
+        for (int i = 0; i < times; i++) {
+            obstacles(i * 6000.0);
+        }
+        return new Wall(
+                name,
+                OptionalDouble.of(width),
+                OptionalDouble.of(height),
                 List.of(),
-                framing,
-                sample.obstacles));
-        draft.rows = new Rows.Even(400, 2500, 210);
-        return draft.design().with(sample.holders);
+                new Framing.WoodStuds(12.7, OptionalDouble.of(400), 200, List.of(), 38.1, 0.42),
+                obstacles);
     }
 
     private void obstacles(double x) {
@@ -54,7 +79,7 @@ final class SampleWall {
         add(Kind.WINDOW, x + 4700, 1500, 700, 600, 0, Optional.empty());
         add(Kind.RADIATOR, x + 2550, 100, 600, 300, 120, Optional.empty());
         add(Kind.BENCH, x + 3600, 0, 900, 300, 600, Optional.empty());
-        add(Kind.BEAM, x + 100, 2620, 5800, 80, 100, Optional.empty());
+        add(Kind.BEAM, x + 100, 2620, 3500, 80, 100, Optional.empty());
         add(Kind.PIPE, x + 5850, 0, 40, 2600, 60, Optional.empty());
         for (int i = 0; i < 12; i++) {
             add(Kind.OUTLET, x + 1300 + i * 360, 180, 80, 80, 0, Optional.empty());
@@ -69,7 +94,7 @@ final class SampleWall {
         obstacles.add(new Obstacle(
                 kind,
                 Optional.empty(),
-                x,
+                x * closer,
                 bottom,
                 OptionalDouble.of(width),
                 OptionalDouble.of(height),

@@ -14,15 +14,14 @@ import org.standwright.solid.AssemblySolids;
  * it; aims 100 ms, and 12 times as long.
  */
 public final class WallBench {
-    private static final int TEN = 10;
     private static final double AIM = 100;
     private static final double GROWTH = 12;
 
     private WallBench() {}
 
     public static void main(String[] args) {
-        var once = SampleWall.of(1);
-        var tenfold = SampleWall.of(TEN);
+        var once = SampleWall.once();
+        var tenfold = SampleWall.tenfold();
         var built = WallBuilder.build(once);
         System.out.printf(
                 Locale.ROOT,

@@ -120,7 +120,7 @@ class RunTest {
         assertThat(session.out.toString())
                 .contains("Height stack, from the floor up", "working height", "drawer 1.1", "caution:")
                 .containsPattern("foot-load +\\[#+\\.+] 0\\.\\d\\d +fine")
-                .contains("Nothing to say about this stand: ", "With every stand", "Disconnect the machine");
+                .contains("Nothing to say here: ", "Whatever the findings", "Disconnect the machine");
         assertThat(session.tree()).isEqualTo(before);
     }
 

@@ -14,9 +14,9 @@ import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.Limit;
 import org.standwright.check.Quantity;
-import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
-import org.standwright.check.rules.Checks;
+import org.standwright.design.Designs;
+import org.standwright.design.stand.StandBuilder;
 import org.standwright.unit.Units;
 
 /** The top of the example carries 320 N over 400 mm: its sag and limits are given, not worked out. */
@@ -42,7 +42,7 @@ class CheckTextWritersTest {
 
     @Test
     void listsTheRulesThatHaveNothingToSay() throws IOException {
-        assertThat(check(FINE)).contains("Nothing to say about this stand: foot-load, ");
+        assertThat(check(FINE)).contains("Nothing to say here: foot-load, ");
     }
 
     @Test
@@ -99,7 +99,7 @@ class CheckTextWritersTest {
         ExplainTextWriter.write(LOOK, List.of(WORST), Units.MM, out);
 
         assertThat(out.toString(StandardCharsets.UTF_8))
-                .contains("nothing is worked out", "It has nothing to say about this stand.");
+                .contains("nothing is worked out", "It has nothing to say here.");
     }
 
     private static Finding sag(String subject, double sag) {
@@ -115,8 +115,7 @@ class CheckTextWritersTest {
 
     private static String check(Finding... findings) throws IOException {
         var out = new ByteArrayOutputStream();
-        var rules = Checks.STAND.stream().map(Rule::text).toList();
-        CheckTextWriter.write(rules, List.of(findings), Units.MM, out);
+        CheckTextWriter.write(StandBuilder.build(Designs.planerStand()), List.of(findings), out);
         return out.toString(StandardCharsets.UTF_8);
     }
 }

@@ -18,7 +18,7 @@ import org.standwright.unit.Units;
 /** A design of walls that a test changes before it takes it; plain unless it does. */
 public final class WallDraft {
     public static final Screw SCREW =
-            new Screw("wood screw 5", 5, 3, 5.5, List.of(30.0, 40.0, 50.0, 60.0, 70.0, 80.0, 100.0));
+            new Screw("wood screw 5", 5, 3, 5.5, List.of(25.0, 30.0, 40.0, 50.0, 60.0, 70.0, 80.0, 100.0));
 
     public Units unit = Units.MM;
     public Person person = new Person(1100, 1600);

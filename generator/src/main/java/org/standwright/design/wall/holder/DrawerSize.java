@@ -19,6 +19,10 @@ record DrawerSize(HolderFrame frame, Holder.Cabinet cabinet) {
     private static final double GAP = 4;
     /** Above the things, mm; common practice, no source. */
     private static final double OVER = 5;
+    /** Between things that lie beside each other in a drawer, mm; common practice, no source. */
+    private static final double BESIDE = 2;
+    /** The deepest drawer inside that still hangs well on a wall, mm; common practice, no source. */
+    private static final double DEEPEST = 400;
     /** Inside a drawer before and behind its things together, mm. */
     private static final double ROUND = 20;
     /** The lowest wall with a finger hole, mm; common practice, no source. */
@@ -41,7 +45,19 @@ record DrawerSize(HolderFrame frame, Holder.Cabinet cabinet) {
 
     /** Over all, front to back, mm. */
     double depth() {
-        return cabinet.things().depth() + ROUND + 2 * frame.board();
+        return inner() + 2 * frame.board();
+    }
+
+    /** Inside a drawer, front to back, mm: its things lie in ranks, one behind the other. */
+    private double inner() {
+        int across = Math.max(1, across());
+        int ranks = (share(cabinet.drawers()) + across - 1) / across;
+        return ranks * cabinet.things().depth() + ROUND;
+    }
+
+    /** How many things lie beside each other in a drawer. */
+    private int across() {
+        return (int) Math.floor((inside() + BESIDE) / (cabinet.things().width() + BESIDE) + Grid.STEP);
     }
 
     /** Between the sides of the carcass, mm. */
@@ -83,23 +99,22 @@ record DrawerSize(HolderFrame frame, Holder.Cabinet cabinet) {
         if (cabinet.drawers() < 1 || cabinet.drawers() > MOST) {
             throw frame.refused("/drawers", "has " + cabinet.drawers() + " drawers.", "Give it 1 to " + MOST + ".");
         }
-        int each = share(cabinet.drawers());
         double walls = cabinet.width() - inside();
-        double need = Math.max(frame.row(each), frame.leastWidth() - walls);
+        double need = Math.max(cabinet.things().width(), frame.leastWidth() - walls);
         if (Grid.less(inside(), need)) {
-            int enough = 1;
-            while (enough < cabinet.things().count() && Grid.less(inside(), frame.row(share(enough)))) {
-                enough++;
-            }
-            boolean more =
-                    !Grid.less(inside(), frame.row(share(enough))) && enough <= MOST && enough > cabinet.drawers();
             throw frame.refused(
                     "/width",
                     "is " + frame.length(cabinet.width()) + " wide, " + frame.length(inside())
-                            + " inside its drawers, but " + each + " things in each with room for fingers take "
-                            + frame.length(need) + ".",
-                    "Make it " + Exact.up(frame.design().unit(), need + walls) + " wide or more"
-                            + (more ? ", or give it " + enough + " drawers." : "."));
+                            + " inside its drawers, but takes " + frame.length(need) + " there.",
+                    "Make it " + Exact.up(frame.design().unit(), need + walls) + " wide or more.");
+        }
+        if (Grid.less(DEEPEST, inner())) {
+            throw frame.refused(
+                    "/drawers",
+                    "would need drawers " + frame.length(inner()) + " deep inside for its "
+                            + share(cabinet.drawers()) + " things each, but " + frame.length(DEEPEST)
+                            + " is the most that hangs well on a wall.",
+                    "Give it more drawers, or make it wider.");
         }
     }
 

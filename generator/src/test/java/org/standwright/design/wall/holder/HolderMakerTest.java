@@ -23,7 +23,6 @@ import org.standwright.part.Feature;
 import org.standwright.part.Hole;
 import org.standwright.part.Pocket;
 import org.standwright.solid.ClosedSolids;
-import org.standwright.unit.Units;
 
 /** Holders of 18 mm board on 100 mm cleats at 45°, their backs from 84 mm above the high edge downwards. */
 class HolderMakerTest {
@@ -51,7 +50,7 @@ class HolderMakerTest {
         assertThat(made.thingsCentre()).hasToString("Vec3[x=160.0, y=-116.0, z=100.0]");
         assertThat(hardware(made))
                 .containsExactly(
-                        "3 screw 4 x 30 mm: glue shelf, hanger, from the wall's side into the back, glued too",
+                        "3 screw 4 x 30 mm: glue shelf, through the back into the hanger, glued too",
                         "3 screw 4 x 40 mm: glue shelf, lip, into the board's edge (not rated), glued too",
                         "1 wood glue: glue shelf, hanger on its back, board and brackets in dados of the back, lip");
     }
@@ -59,10 +58,14 @@ class HolderMakerTest {
     @Test
     void hangerIsScrewedBehindItsShortFaceNoFartherApartThan200() {
         var made = make(shelf("shelf", 3, 80, 150, 200, OptionalDouble.of(700), 0));
-        var holes = holes(Workshop.part(made, "hanger"), "hanger screw");
+        var back = Workshop.part(made, "back");
+        var holes = holes(back, "hanger screw");
+        var pilots = holes(Workshop.part(made, "hanger"), "pilot for hanger screw");
 
         assertThat(holes).extracting(Hole::x).containsExactly(30.0, 190.0, 350.0, 510.0, 670.0);
-        assertThat(holes).extracting(Hole::y).containsOnly(41.0);
+        assertThat(pilots).extracting(Hole::x).containsExactly(30.0, 190.0, 350.0, 510.0, 670.0);
+        assertThat(pilots).extracting(Hole::y).containsOnly(41.0);
+        assertThat(holes).extracting(Hole::y).containsOnly(back.part().width() - 41);
         assertThat(made.hangerScrews()).isEqualTo(5);
     }
 
@@ -238,7 +241,7 @@ class HolderMakerTest {
 
     @Test
     void cabinetSharesItsHeightAmongItsDrawers() {
-        // 6 screws in three drawers: 2 each, 2 x 80 + 3 x 20 inside; 220 + 36 walls + 2 play + 36 sides
+        // 6 things in three drawers: 2 each beside each other; 220 inside + 36 walls + 2 play + 36 sides
         var made = make(new Holder.Cabinet("bits", Workshop.things(6, 80, 150, 60), Optional.empty(), false, 3, 294));
 
         assertThat(parts(made))
@@ -257,24 +260,21 @@ class HolderMakerTest {
     }
 
     @Test
-    void refusesDrawersTooNarrowForTheirShare() {
+    void refusesDrawersTooNarrowForTheirThings() {
         assertThatThrownBy(() -> make(
-                        new Holder.Cabinet("bits", Workshop.things(6, 80, 150, 60), Optional.empty(), false, 2, 294)))
+                        new Holder.Cabinet("bits", Workshop.things(6, 230, 150, 60), Optional.empty(), false, 2, 294)))
                 .isInstanceOf(ImpossibleDesignException.class)
-                .hasMessageContaining("220 mm inside its drawers, but 3 things in each")
-                .hasMessageContaining("Make it 394 mm wide or more, or give it 3 drawers.");
+                .hasMessageContaining("220 mm inside its drawers, but takes 230 mm there.")
+                .hasMessageContaining("Make it 304 mm wide or more.");
     }
 
+    /** Two beside each other, three ranks of 150 and 20 around them: 470. */
     @Test
-    void refusesAHangerWhoseScrewsWouldComeThrough() {
-        var thin = new HolderMaker(
-                Workshop.wall(Workshop.CLEAT, Designs.sheet("board 9", 9, 2440, 1220), Designs.BOARD_6, Units.MM));
-
-        assertThatThrownBy(() -> thin.make(
-                        new Holder.Panel("panel", Workshop.things(1, 50, 50, 50), Optional.empty(), false, 400, 300),
-                        "/holders/0"))
+    void refusesDrawersThatStandOutTooFar() {
+        assertThatThrownBy(() -> make(
+                        new Holder.Cabinet("bits", Workshop.things(6, 80, 150, 60), Optional.empty(), false, 1, 294)))
                 .isInstanceOf(ImpossibleDesignException.class)
-                .hasMessageContaining("takes a screw 26 mm long or more, to hold, and 25 mm or less");
+                .hasMessageContaining("drawers 470 mm deep inside for its 6 things each, but 400 mm is the most");
     }
 
     /** What refusals in this test propose, made. */
@@ -283,8 +283,8 @@ class HolderMakerTest {
         make(shelf("shelf", 3, 80, 150, 200, OptionalDouble.of(320), 0));
         make(new Holder.Bores("drivers", Workshop.things(8, 35, 35, 240), Optional.empty(), false, 31));
         make(new Holder.Panel("panel", Workshop.things(1, 50, 50, 50), Optional.empty(), false, 400, 182));
-        make(new Holder.Cabinet("bits", Workshop.things(6, 80, 150, 60), Optional.empty(), false, 2, 394));
-        make(new Holder.Cabinet("bits", Workshop.things(6, 80, 150, 60), Optional.empty(), false, 3, 294));
+        make(new Holder.Cabinet("bits", Workshop.things(6, 230, 150, 60), Optional.empty(), false, 2, 304));
+        make(new Holder.Cabinet("bits", Workshop.things(6, 80, 150, 60), Optional.empty(), false, 2, 294));
         make(pegs(new Dowel("beech", 12, 54)));
         make(pegs(new Dowel("beech", 12, 194)));
         make(bin(210));
