@@ -15,7 +15,13 @@ public enum Pen {
     /** Where a saw goes. */
     CUT(0.3, List.of()),
     /** Where a hand-held saw goes. */
-    HAND_CUT(0.7, List.of(5.0, 1.4));
+    HAND_CUT(0.7, List.of(5.0, 1.4)),
+    /** Where a wall ends. */
+    WALL(0.6, List.of()),
+    /** A line that heights are counted from, and centres. */
+    CENTRE(0.2, List.of(6.0, 1.0, 1.0, 1.0)),
+    /** Room that something takes up. */
+    DOTTED(0.2, List.of(0.4, 0.8));
 
     private final double width;
     private final List<Double> dashes;

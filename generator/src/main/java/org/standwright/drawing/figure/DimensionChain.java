@@ -21,13 +21,13 @@ import org.standwright.geom.Rect;
  *
  * @param end how far the chain reaches away from the view, mm: where the next may begin
  */
-record DimensionChain(List<Shape> shapes, double end) {
+public record DimensionChain(List<Shape> shapes, double end) {
     private static final double SIZE = Letters.DIMENSION;
     private static final double GAP = 0.8;
     private static final double TICK = 0.8;
     private static final double LEADER = 2.2;
 
-    DimensionChain {
+    public DimensionChain {
         shapes = List.copyOf(shapes);
     }
 
@@ -37,7 +37,7 @@ record DimensionChain(List<Shape> shapes, double end) {
      * @param from along the edge, on paper, mm
      * @param to along the edge, more than {@code from}
      */
-    record Span(double from, double to, String words) {
+    public record Span(double from, double to, String words) {
         double middle() {
             return (from + to) / 2;
         }

@@ -23,7 +23,8 @@ public record Figure(Rect box, List<Shape> shapes) {
         shapes = List.copyOf(shapes);
     }
 
-    static Figure around(List<Shape> shapes, TextMeasure measure) {
+    /** A figure of shapes that cover an area. */
+    public static Figure around(List<Shape> shapes, TextMeasure measure) {
         return new Figure(Extent.of(shapes, measure), shapes);
     }
 

@@ -11,7 +11,7 @@ public record Scale(int times) {
             .toList();
 
     /** Width and height of a thing, mm. */
-    record Size(double width, double height) {}
+    public record Size(double width, double height) {}
 
     /**
      * A figure at the largest scale of the series at which one fits; the smallest there is when none does.
@@ -19,7 +19,7 @@ public record Scale(int times) {
      * @param life size of the thing alone, mm: scales at which it cannot fit are not drawn
      * @param draw the ways to draw it at a scale, the best first
      */
-    static Figure largest(Size life, double width, double height, Function<Scale, List<Figure>> draw) {
+    public static Figure largest(Size life, double width, double height, Function<Scale, List<Figure>> draw) {
         return largest(life, width, height, draw, Function.identity());
     }
 
@@ -35,11 +35,11 @@ public record Scale(int times) {
                 .orElseGet(() -> draw.apply(SERIES.get(SERIES.size() - 1)).get(0));
     }
 
-    double paper(double mm) {
+    public double paper(double mm) {
         return mm / times;
     }
 
-    Rect paper(Rect rect) {
+    public Rect paper(Rect rect) {
         return new Rect(paper(rect.x0()), paper(rect.y0()), paper(rect.x1()), paper(rect.y1()));
     }
 

@@ -3,7 +3,7 @@ package org.standwright.drawing.figure;
 import org.standwright.drawing.Point;
 
 /** Which side of a view its dimensions stand on. */
-enum Side {
+public enum Side {
     BELOW,
     ABOVE,
     LEFT,

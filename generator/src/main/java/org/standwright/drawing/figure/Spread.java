@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Pushes labels along a line apart until none overlap, each group of them as near to its places as it can be. */
-final class Spread {
+public final class Spread {
     /** Labels that touch and therefore move together. */
     private record Cluster(double sumOfStarts, int count, double length) {
         double start() {
@@ -25,7 +25,7 @@ final class Spread {
      * @param lengths of the labels along the line, with the space that each needs around it
      * @return centres of labels that do not overlap, in the same order
      */
-    static List<Double> apart(List<Double> centres, List<Double> lengths) {
+    public static List<Double> apart(List<Double> centres, List<Double> lengths) {
         var clusters = new ArrayList<Cluster>();
         for (int i = 0; i < centres.size(); i++) {
             var cluster = new Cluster(centres.get(i) - lengths.get(i) / 2, 1, lengths.get(i));

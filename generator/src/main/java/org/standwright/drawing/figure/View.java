@@ -15,7 +15,7 @@ import org.standwright.drawing.figure.DimensionChain.Span;
 import org.standwright.geom.Rect;
 
 /** One view while it is being drawn: each chain of dimensions goes beyond those that its side already has. */
-final class View {
+public final class View {
     private static final double CAPTION = 5;
 
     private final TextMeasure measure;
@@ -23,7 +23,7 @@ final class View {
     private final Rect box;
     private final Map<Side, Double> taken = new EnumMap<>(Side.class);
 
-    View(List<Shape> shapes, TextMeasure measure) {
+    public View(List<Shape> shapes, TextMeasure measure) {
         this.measure = measure;
         this.shapes = new ArrayList<>(shapes);
         this.box = Extent.of(shapes, measure);
@@ -31,7 +31,7 @@ final class View {
     }
 
     /** Adds a chain; an empty one takes no room. */
-    View dimension(Side side, List<Span> spans) {
+    public View dimension(Side side, List<Span> spans) {
         if (!spans.isEmpty()) {
             var chain =
                     DimensionChain.of(side, edge(side), taken.get(side), spans, Lettering.of(shapes, measure), measure);
@@ -42,7 +42,7 @@ final class View {
     }
 
     /** The view with its name below it. */
-    Figure named(String words) {
+    public Figure named(String words) {
         var at = new Point((box.x0() + box.x1()) / 2, box.y0() - taken.get(Side.BELOW) - CAPTION);
         shapes.add(Text.level(words, at, Letters.BODY, Text.Anchor.MIDDLE));
         return Figure.around(shapes, measure);
