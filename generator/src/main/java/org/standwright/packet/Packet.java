@@ -11,7 +11,10 @@ import org.standwright.design.built.Stand;
 import org.standwright.drawing.Drawing;
 import org.standwright.drawing.Paper;
 import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.wall.WallLabels;
 import org.standwright.packet.page.Flow;
+import org.standwright.packet.wall.WallPages;
+import org.standwright.packet.wall.WallPaper;
 import org.standwright.sheet.SheetPlan;
 
 /** Everything that goes into the shop on paper: A4 where the maker measures in millimetres, Letter in inches. */
@@ -33,20 +36,40 @@ public final class Packet {
             new CheckSection(),
             new CautionSection());
 
-    private static final List<Section<? super CleatWall>> WALL = List.of(
-            new CutListSection(),
-            new HardwareSection(),
-            new SheetSection(),
-            new CuttingOrderSection(),
-            new CheckSection(),
-            new CautionSection());
-
     private Packet() {}
 
     /** The pages of walls of cleats in order, each with its number. */
     public static List<Drawing> pages(
             CleatWall wall, CutList cutList, SheetPlan plan, List<Finding> findings, List<MassLine> masses) {
-        return pages(WALL, new Contents<>(wall, cutList, plan, findings, Optional.empty(), masses));
+        return pages(wall, cutList, plan, findings, masses, WallLabels.NONE);
+    }
+
+    /**
+     * The pages of walls of cleats in order, each with its number.
+     *
+     * @param labels what strips and holders may carry
+     */
+    public static List<Drawing> pages(
+            CleatWall wall,
+            CutList cutList,
+            SheetPlan plan,
+            List<Finding> findings,
+            List<MassLine> masses,
+            WallLabels labels) {
+        var contents = new Contents<>(wall, cutList, plan, findings, Optional.empty(), masses);
+        return pages(sections(new WallPaper(wall, labels)), contents);
+    }
+
+    private static List<Section<? super CleatWall>> sections(WallPaper paper) {
+        return List.of(
+                (contents, flow) -> WallPages.drawings(paper, flow),
+                new CutListSection(),
+                new HardwareSection(),
+                new SheetSection(),
+                new CuttingOrderSection(),
+                (contents, flow) -> WallPages.work(paper, flow),
+                new CheckSection(),
+                new CautionSection());
     }
 
     /** A stand's pages in order, each with its number. */

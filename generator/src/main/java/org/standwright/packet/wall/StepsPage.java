@@ -1,0 +1,83 @@
+package org.standwright.packet.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.design.wall.Framing;
+import org.standwright.design.wall.Holder;
+import org.standwright.design.wall.built.Backing;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Mark;
+
+/** From the empty wall to what hangs on it. Common practice, no source. */
+final class StepsPage implements WallPages.Page {
+    @Override
+    public void print(WallPaper paper, Flow flow) {
+        flow.freshPage();
+        flow.heading("Order of work");
+        var steps = new ArrayList<String>();
+        steps.addAll(before(paper));
+        steps.addAll(strips(paper));
+        if (!paper.walls().holders().isEmpty()) {
+            steps.addAll(holders(paper));
+        }
+        steps.add("Check: pull each strip down and away from the wall with your full weight before anything hangs on "
+                + "it; nothing may move. Tighten the screws again after the first weeks, and after each change of "
+                + "heating season.");
+        for (int i = 0; i < steps.size(); i++) {
+            flow.item(Mark.step(i + 1), steps.get(i));
+        }
+    }
+
+    private static List<String> before(WallPaper paper) {
+        boolean masonry = paper.walls().walls().stream()
+                .allMatch(wall -> wall.wall().framing() instanceof Framing.Masonry);
+        return List.of(
+                (masonry
+                                ? "Sound the wall and mark where it takes an anchor, at the places of the drawings."
+                                : "Find the studs and mark both edges and the centre of each, low and high; a thin nail "
+                                        + "where a strip will cover the hole tells more than a finder. Where they lie "
+                                        + "otherwise than drawn, change the design before anything is cut.")
+                        + " Measure the obstacles again too.",
+                "Locate cables and pipes before driving anything, with a detector and from every outlet, switch and "
+                        + "tap upwards, downwards and sideways; switch the circuit off. Nothing is driven where one "
+                        + "may lie. Boxes, panels and wiring are not moved or covered: that is for licensed practice "
+                        + "and local codes, which come before anything printed here.",
+                "Strike the level line round the room " + paper.units().length(paper.design().levelLine())
+                        + " above the highest point of the floor, with a laser or a water level; its ends must meet.",
+                "Make the story stick and transfer every row to every stud.");
+    }
+
+    private static List<String> strips(WallPaper paper) {
+        var fixing = paper.design().fixing();
+        double length = paper.walls().screwing().length();
+        var steps = new ArrayList<String>();
+        steps.add("Bore and sink the screw holes of all strips on the bench, at the places of the strip tables.");
+        steps.add("Put up the strips from the lowest row, or from the one you reach best, each with its bevel at the "
+                + "top and falling towards the wall: two people or two nails under it, high edge on the mark, level "
+                + "it, one screw at the middle stud, level it again.");
+        steps.add("Drive " + fixing.screw().name() + ", " + paper.units().length(length) + ", "
+                + (fixing.perStud() == 1 ? "one" : "two") + " at every listed stud, none beside it: a screw that does "
+                + "not bite in wood is pulled out and the place written down, and the strip carries less.");
+        if (paper.walls().walls().size() > 1) {
+            steps.add("In the corners the strips of the left wall run through; those of the right wall stop short of "
+                    + "them, so that hangers pass.");
+        }
+        return steps;
+    }
+
+    private static List<String> holders(WallPaper paper) {
+        var steps = new ArrayList<String>();
+        steps.add("Holders: cut, try dry, glue, and screw through faces, never into edges alone.");
+        steps.add("Screw each hanger to its back at the listed places: its short face on the back, its bevel "
+                + "below, the tip to the wall. Hang it on a scrap of strip and see that it draws tight.");
+        if (paper.walls().holders().stream().anyMatch(hung -> hung.backing().by() == Backing.By.SPACER)) {
+            steps.add("Screw the spacers to the lower backs where the table of holders says so.");
+        }
+        steps.add("Hang the holders, heavy ones first and lowest, and see that each lifts off by "
+                + paper.exact(paper.design().cleat().headroom()) + " without touching anything.");
+        if (paper.design().holders().stream().anyMatch(Holder::lock)) {
+            steps.add("Drive the lock screws of the holders that have them.");
+        }
+        return steps;
+    }
+}

@@ -1,0 +1,53 @@
+package org.standwright.packet.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.Table;
+import org.standwright.packet.page.Table.Column;
+
+/** What it is, and how much of it. */
+final class TitlePage implements WallPages.Page {
+    @Override
+    public void print(WallPaper paper, Flow flow) {
+        var walls = paper.walls();
+        flow.title(paper.design().name());
+        flow.paragraph("French cleats on " + Amounts.counted(walls.walls().size(), "wall") + " for "
+                + Amounts.counted(walls.holders().size(), "holder") + ". Heights of rows are those of the strips' high "
+                + "edges, above (+) or below (−) one level line struck round the room "
+                + paper.units().length(paper.design().levelLine()) + " above the highest point of the floor.");
+        if (!walls.unplaced().isEmpty()) {
+            flow.paragraph(Amounts.counted(walls.unplaced().size(), "holder")
+                    + " found no place and hangs nowhere in these drawings; see below.");
+        }
+        flow.heading("Walls");
+        flow.table(table(paper));
+    }
+
+    private static Table table(WallPaper paper) {
+        var rows = new ArrayList<List<String>>();
+        for (var wall : paper.walls().walls()) {
+            var amounts = new Amounts(wall, paper.units());
+            var bounds = wall.outline().bounds();
+            rows.add(List.of(
+                    wall.wall().name(),
+                    paper.units().bareLength(bounds.width()) + " × "
+                            + paper.units().bareLength(bounds.height()),
+                    amounts.bare(),
+                    String.valueOf(amounts.rows()),
+                    String.valueOf(wall.strips().size()),
+                    paper.units().run(amounts.length()),
+                    String.valueOf(amounts.screws())));
+        }
+        return new Table(
+                List.of(
+                        Column.words("Wall"),
+                        Column.figures("Width × height"),
+                        Column.figures("Bare area"),
+                        Column.figures("Rows"),
+                        Column.figures("Strips"),
+                        Column.figures("Length"),
+                        Column.figures("Screws")),
+                rows);
+    }
+}

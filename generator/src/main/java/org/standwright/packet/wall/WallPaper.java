@@ -1,0 +1,23 @@
+package org.standwright.packet.wall;
+
+import org.standwright.design.WallDesign;
+import org.standwright.design.built.CleatWall;
+import org.standwright.drawing.wall.WallLabels;
+import org.standwright.unit.Units;
+
+/** All that pages about walls are printed from. */
+public record WallPaper(CleatWall walls, WallLabels labels) {
+    WallDesign design() {
+        return walls.design();
+    }
+
+    Units units() {
+        return design().unit();
+    }
+
+    /** A length in the maker's units, said with its millimetres where an inch fraction would hide some. */
+    String exact(double mm) {
+        var metric = Units.MM.length(mm);
+        return units() == Units.MM ? metric : units().length(mm) + " (" + metric + ")";
+    }
+}
