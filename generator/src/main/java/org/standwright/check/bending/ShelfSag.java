@@ -18,9 +18,10 @@ import org.standwright.check.RuleText;
  * partitions and is {@link BottomSag}'s.
  */
 public final class ShelfSag implements Rule<LoadedStand> {
-    static final String SOURCE = "beams: Wood Handbook FPL-GTR-190 chapter 9; load 40 lbf/ft\u00b2 and stop at L/144:"
-            + " Architectural Woodwork Standards 2009 section 10; caution at L/240: trade figure for board; creep EN"
-            + " 1995-1-1 table 3.2, as quoted";
+    public static final String SOURCE =
+            "beams: Wood Handbook FPL-GTR-190 chapter 9; load 40 lbf/ft\u00b2 and stop at L/144:"
+                    + " Architectural Woodwork Standards 2009 section 10; caution at L/240: trade figure for board; creep EN"
+                    + " 1995-1-1 table 3.2, as quoted";
 
     private static final RuleText TEXT = new RuleText(
             "shelf-sag",
@@ -91,7 +92,8 @@ public final class ShelfSag implements Rule<LoadedStand> {
                 .remedies(() -> remedies(gap, loaded));
     }
 
-    static Limit limit(double span) {
+    /** Of a clear span, mm. */
+    public static Limit limit(double span) {
         return Limit.atMost(span / 240, span / 144);
     }
 

@@ -16,14 +16,14 @@ import org.standwright.unit.Units;
  * @param height of the hands above the floor where it counts, mm
  * @param travel of the hands up or down, mm
  */
-record Lift(double reach, double height, double travel) {
-    static final String FORMULA = "LI = m / (n RWL), RWL = LC HM VM DM; in cm and kg LC = 23, HM = 25 / H, "
+public record Lift(double reach, double height, double travel) {
+    public static final String FORMULA = "LI = m / (n RWL), RWL = LC HM VM DM; in cm and kg LC = 23, HM = 25 / H, "
             + "VM = 1 - 0.003 |V - 75|, DM = 0.82 + 4.5 / D; in inches and lb LC = 51, HM = 10 / H, "
             + "VM = 1 - 0.0075 |V - 30|, DM = 0.82 + 1.8 / D";
-    static final String SOURCE = "NIOSH lifting equation, Pub. 94-110";
+    public static final String SOURCE = "NIOSH lifting equation, Pub. 94-110";
 
     /** What one person should lift so at most, kg; 0 out of reach. */
-    double limit(Units units) {
+    public double limit(Units units) {
         return LiftingEquation.of(units).limitInKilograms(reach, height, travel);
     }
 

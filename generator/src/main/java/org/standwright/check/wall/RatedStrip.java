@@ -1,0 +1,113 @@
+package org.standwright.check.wall;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
+import org.standwright.check.Input;
+import org.standwright.check.Limit;
+import org.standwright.check.Quantity;
+import org.standwright.check.RuleText;
+import org.standwright.check.Severity;
+import org.standwright.check.wall.statics.ScrewLoad;
+import org.standwright.check.wall.statics.ScrewUse;
+import org.standwright.check.wall.statics.WallScrew;
+import org.standwright.unit.Gravity;
+import org.standwright.unit.Units;
+
+/** A strip that carries something, with a screw that a source rates. */
+record RatedStrip(StripLoad load, WallScrew screw) {
+    /** From which share of what a screw may carry on it is a caution: our own choice. */
+    private static final double CAUTION = 0.8;
+    /** Sums of doubles differ by less. */
+    private static final double MORE = 1 + 1e-9;
+
+    static final String STATICS = "statics of cleats: our own derivation; caution above 0.8: our own choice; screws: ";
+
+    static final String ASSUMED = "The strip pries about its lower edge. Of each holder a stud gets the larger of two"
+            + " shares, by levers and of a strip in one piece; only studs behind it count, and one beyond. The screw counts"
+            + " as the largest numbered wood screw that is not thicker, plywood as wood of specific gravity 0.42; a load for"
+            + " good, 0.9.";
+
+    /** Those of walls of wood studs, in their order. */
+    static List<RatedStrip> of(HungWall wall) {
+        return of(wall, HungBody.all(wall));
+    }
+
+    static List<RatedStrip> of(HungWall wall, List<HungBody> bodies) {
+        var screws = new StripScrew(wall);
+        return StripLoad.of(wall, bodies).stream()
+                .flatMap(load ->
+                        screws.into(load.wall().wall().framing()).stream().map(screw -> new RatedStrip(load, screw)))
+                .toList();
+    }
+
+    static Limit limit(double most) {
+        return Limit.atMost(CAUTION * most, most);
+    }
+
+    String label() {
+        return load.strip().label();
+    }
+
+    /** The screw at a stud where something is worst. */
+    record Worst(double stud, ScrewLoad load) {}
+
+    /** Of equals the first from the left. */
+    Worst worst(ToDoubleFunction<ScrewLoad> of) {
+        var loads = load.perStud();
+        int worst = 0;
+        for (int stud = 1; stud < loads.size(); stud++) {
+            if (of.applyAsDouble(loads.get(stud)) > MORE * of.applyAsDouble(loads.get(worst))) {
+                worst = stud;
+            }
+        }
+        return new Worst(load.strip().studs().get(worst), loads.get(worst));
+    }
+
+    /** How much of its worst screw is used. */
+    ScrewUse use() {
+        return screw.use(worst(some -> screw.use(some).most()).load());
+    }
+
+    /** What a rule says of it, with what would hold more where it is stopped. */
+    Finding judged(RuleText text, Worst worst, Gauge gauge, String message, Units units) {
+        var more = gauge.severity() == Severity.STOP ? most(units) : "";
+        return Finding.judged(text, label(), gauge, message + more).with(inputs(worst));
+    }
+
+    /** So much hung as now, by its screws. */
+    private String most(Units units) {
+        double most = load.weight() / use().most() / Gravity.STANDARD;
+        return " Hung so, it holds " + units.mass(most)
+                + " in all. A second screw at each stud, longer screws or a place over more studs hold more.";
+    }
+
+    /** "'paint': 120 N on this strip; at the stud 1200 mm from the left end of the wall ". */
+    String where(Worst worst, Units units) {
+        return load.names() + ": " + units.force(load.weight()) + " on this strip; at the stud "
+                + units.length(worst.stud()) + " from the left end of the wall ";
+    }
+
+    Input[] inputs(Worst worst) {
+        return new Input[] {
+            new Input(
+                    "Fw",
+                    "pull on the worst screw",
+                    Quantity.FORCE,
+                    worst.load().out()),
+            new Input("Fv", "load across it", Quantity.FORCE, worst.load().sideways()),
+            new Input(
+                    "D",
+                    "diameter that counts",
+                    Quantity.LENGTH,
+                    screw.fastener().diameter()),
+            new Input("p", "thread in the stud", Quantity.LENGTH, screw.into().thread()),
+            new Input(
+                    "G",
+                    "specific gravity of the stud",
+                    Quantity.RATIO,
+                    screw.into().gravity())
+        };
+    }
+}

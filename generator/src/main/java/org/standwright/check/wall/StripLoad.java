@@ -1,0 +1,65 @@
+package org.standwright.check.wall;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.standwright.check.wall.statics.ScrewLoad;
+import org.standwright.design.wall.built.CleatedWall;
+import org.standwright.design.wall.built.Strip;
+
+/**
+ * All that hangs on one strip, put together at its studs: each holder gives each stud the larger of its two shares, and
+ * what a holder lifts off a stud is not taken from the others (on the safe side).
+ */
+record StripLoad(CleatedWall wall, Strip strip, List<HeldBy> held) {
+    StripLoad {
+        held = List.copyOf(held);
+    }
+
+    /** Strips that carry something, wall by wall, row by row. */
+    static List<StripLoad> of(HungWall wall, List<HungBody> bodies) {
+        var loads = new ArrayList<StripLoad>();
+        for (var cleated : wall.wall().walls()) {
+            var here = bodies.stream()
+                    .filter(body -> body.load().holder().wall() == cleated.number())
+                    .flatMap(body -> HeldBy.of(wall, body).stream())
+                    .toList();
+            for (var strip : cleated.strips()) {
+                var held = here.stream()
+                        .filter(piece -> piece.strip().equals(strip))
+                        .toList();
+                if (!held.isEmpty()) {
+                    loads.add(new StripLoad(cleated, strip, held));
+                }
+            }
+        }
+        return loads;
+    }
+
+    /** The most loaded screw at each stud, from the left. */
+    List<ScrewLoad> perStud() {
+        var pieces = held.stream().map(HeldBy::perStud).toList();
+        return IntStream.range(0, strip.studs().size())
+                .mapToObj(stud -> new ScrewLoad(
+                        pieces.stream()
+                                .mapToDouble(loads -> loads.get(stud).out())
+                                .sum(),
+                        pieces.stream()
+                                .mapToDouble(loads -> loads.get(stud).sideways())
+                                .sum()))
+                .toList();
+    }
+
+    /** Weight of all that it carries, N. */
+    double weight() {
+        return held.stream()
+                .mapToDouble(piece -> piece.share() * piece.body().hanging().weight())
+                .sum();
+    }
+
+    /** 'paint, glue'. */
+    String names() {
+        return held.stream().map(piece -> "'" + piece.body().name() + "'").collect(Collectors.joining(", "));
+    }
+}
