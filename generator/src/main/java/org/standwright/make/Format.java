@@ -39,8 +39,12 @@ public enum Format {
     }),
     /** Every part where it belongs, under its name. */
     OBJ(product -> List.of(new OutputFile("assembly.obj", out -> ObjWriter.write(product.solids(), out)))),
-    /** Each sheet with its pieces. */
-    SVG(Papers::sheets);
+    /** Each sheet with its pieces, and each wall of cleats. */
+    SVG(product -> {
+        var files = new ArrayList<>(Papers.sheets(product));
+        files.addAll(product.furniture().accept(new Elevations(product.solids())));
+        return files;
+    });
 
     private final Function<Product, List<OutputFile>> files;
 

@@ -23,6 +23,11 @@ record Pages(Product product) implements FurnitureVisitor<List<Drawing>> {
     @Override
     public List<Drawing> wall(CleatWall wall) {
         return Packet.pages(
-                wall, product.cutList(), product.plan(), product.findings(), wall.accept(new Masses(product.solids())));
+                wall,
+                product.cutList(),
+                product.plan(),
+                product.findings(),
+                wall.accept(new Masses(product.solids())),
+                Limits.of(wall, product.solids()));
     }
 }

@@ -2,9 +2,6 @@ package org.standwright.packet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import org.standwright.check.Finding;
-import org.standwright.check.Severity;
 import org.standwright.design.Layout;
 import org.standwright.design.Support;
 import org.standwright.design.built.Stand;
@@ -14,6 +11,7 @@ import org.standwright.packet.page.Band;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.FindingsInShort;
 import org.standwright.packet.words.FoundHeight;
 import org.standwright.unit.Units;
 
@@ -31,7 +29,7 @@ final class HeightSection implements Section<Stand> {
                     "Mirrored: the design's left is built at the right and its right at the left. All pages show "
                             + "it as it is built; the machine itself is not mirrored.");
         }
-        findings(contents.findings()).ifPresent(flow::paragraph);
+        FindingsInShort.of(contents.findings()).ifPresent(flow::paragraph);
         flow.heading("Working height");
         flow.paragraph(FoundHeight.of(stand));
         flow.heading("Height stack");
@@ -53,27 +51,6 @@ final class HeightSection implements Section<Stand> {
                 + counted(drawers, "drawer") + doors(stand) + " in "
                 + counted(stand.bays().size(), "bay") + ", "
                 + on(stand.design().support()) + ".";
-    }
-
-    /** What nobody should overlook who only reads this page. */
-    private static Optional<String> findings(List<Finding> findings) {
-        long stops = findings.stream().filter(Finding::isStop).count();
-        long accepted = findings.stream()
-                .filter(finding -> finding.severity() == Severity.STOP && !finding.isStop())
-                .count();
-        long cautions = findings.stream()
-                .filter(finding -> finding.severity() == Severity.CAUTION)
-                .count();
-        if (stops + accepted + cautions == 0) {
-            return Optional.empty();
-        }
-        return Optional.of(
-                (stops > 0 ? "DO NOT BUILD IT LIKE THIS: the checks say " + counted(stops, "stop") + ". " : "")
-                        + (accepted > 0
-                                ? "The maker of this design accepted " + counted(accepted, "stop")
-                                        + " for the reason given there. "
-                                : "")
-                        + "The checks have " + counted(cautions, "caution") + "; read the findings before you cut.");
     }
 
     private static String counted(long count, String thing) {

@@ -38,12 +38,6 @@ public final class Packet {
 
     private Packet() {}
 
-    /** The pages of walls of cleats in order, each with its number. */
-    public static List<Drawing> pages(
-            CleatWall wall, CutList cutList, SheetPlan plan, List<Finding> findings, List<MassLine> masses) {
-        return pages(wall, cutList, plan, findings, masses, WallLabels.NONE);
-    }
-
     /**
      * The pages of walls of cleats in order, each with its number.
      *
@@ -57,7 +51,7 @@ public final class Packet {
             List<MassLine> masses,
             WallLabels labels) {
         var contents = new Contents<>(wall, cutList, plan, findings, Optional.empty(), masses);
-        return pages(sections(new WallPaper(wall, labels)), contents);
+        return pages(sections(new WallPaper(wall, labels, findings)), contents);
     }
 
     private static List<Section<? super CleatWall>> sections(WallPaper paper) {

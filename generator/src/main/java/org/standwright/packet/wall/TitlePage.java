@@ -5,6 +5,7 @@ import java.util.List;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.FindingsInShort;
 
 /** What it is, and how much of it. */
 final class TitlePage implements WallPages.Page {
@@ -20,6 +21,7 @@ final class TitlePage implements WallPages.Page {
             flow.paragraph(Amounts.counted(walls.unplaced().size(), "holder")
                     + " found no place and hangs nowhere in these drawings; see below.");
         }
+        FindingsInShort.of(paper.findings()).ifPresent(flow::paragraph);
         flow.heading("Walls");
         flow.table(table(paper));
     }

@@ -1,0 +1,36 @@
+package org.standwright.packet.words;
+
+import java.util.List;
+import java.util.Optional;
+import org.standwright.check.Finding;
+import org.standwright.check.Severity;
+
+/** The findings in a sentence on the first page. */
+public final class FindingsInShort {
+    private FindingsInShort() {}
+
+    /** What nobody should overlook who only reads this page. */
+    public static Optional<String> of(List<Finding> findings) {
+        long stops = findings.stream().filter(Finding::isStop).count();
+        long accepted = findings.stream()
+                .filter(finding -> finding.severity() == Severity.STOP && !finding.isStop())
+                .count();
+        long cautions = findings.stream()
+                .filter(finding -> finding.severity() == Severity.CAUTION)
+                .count();
+        if (stops + accepted + cautions == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                (stops > 0 ? "DO NOT BUILD IT LIKE THIS: the checks say " + counted(stops, "stop") + ". " : "")
+                        + (accepted > 0
+                                ? "The maker of this design accepted " + counted(accepted, "stop")
+                                        + " for the reason given there. "
+                                : "")
+                        + "The checks have " + counted(cautions, "caution") + "; read the findings before you cut.");
+    }
+
+    private static String counted(long count, String thing) {
+        return count == 1 ? "one " + thing : count == 0 ? "no " + thing + "s" : count + " " + thing + "s";
+    }
+}
