@@ -14,8 +14,8 @@ record Cost(Person person) {
     /** Heavier than this prefers to hang low, kg. */
     private static final double HEAVY = 5;
 
-    private static final double ONE_STUD = 150;
-    private static final double NO_STUD = 400;
+    private static final double ONE_STUD = 50;
+    private static final double NO_STUD = 200;
 
     /** A gap narrower than this takes no other holder, mm. */
     private static final double USELESS = 200;

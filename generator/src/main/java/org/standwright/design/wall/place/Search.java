@@ -8,16 +8,18 @@ import org.standwright.geom.Interval;
 
 /**
  * The place where a holder costs least. Tried are both ends of each stretch of free places, which is beside neighbours or
- * at the ends of runs, and where a stud lies behind a quarter of the hanger's length from either end.
+ * at the ends of runs, and where a stud lies behind a quarter of the hanger's length from either end, or two lie evenly.
  */
 final class Search {
     private final List<CleatedWall> walls;
     private final List<StudLine> studs;
+    private final List<StudLine> middles;
     private final Cost cost;
 
     Search(List<CleatedWall> walls, Cost cost) {
         this.walls = walls;
-        this.studs = walls.stream().map(wall -> new StudLine(wall.studs())).toList();
+        this.studs = walls.stream().map(wall -> StudLine.of(wall.studs())).toList();
+        this.middles = studs.stream().map(StudLine::middles).toList();
         this.cost = cost;
     }
 
@@ -59,13 +61,18 @@ final class Search {
         var candidates = new ArrayList<Double>();
         candidates.add(free.from());
         candidates.add(free.to());
-        for (double part : new double[] {0.25, 0.75}) {
-            double from = holder.hangerFrom() + part * holder.hanger();
-            for (double stud : studs.get(wall).ends(free.from() + from, free.to() + from)) {
-                candidates.add(Math.max(free.from(), Math.min(free.to(), stud - from)));
-            }
-        }
+        add(holder, 0.25, studs.get(wall), free, candidates);
+        add(holder, 0.5, middles.get(wall), free, candidates);
+        add(holder, 0.75, studs.get(wall), free, candidates);
         return candidates;
+    }
+
+    /** The first and the last with such a part of the hanger left of one of these marks. */
+    private static void add(ToHang holder, double part, StudLine marks, Interval free, List<Double> candidates) {
+        double from = holder.hangerFrom() + part * holder.hanger();
+        for (double mark : marks.ends(free.from() + from, free.to() + from)) {
+            candidates.add(Math.max(free.from(), Math.min(free.to(), mark - from)));
+        }
     }
 
     private double cost(ToHang holder, int wall, double x, Interval free) {

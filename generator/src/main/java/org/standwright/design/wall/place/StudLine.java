@@ -2,6 +2,7 @@ package org.standwright.design.wall.place;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.standwright.design.wall.built.Stud;
 import org.standwright.geom.Grid;
 
@@ -9,8 +10,19 @@ import org.standwright.geom.Grid;
 final class StudLine {
     private final double[] centres;
 
-    StudLine(List<Stud> studs) {
-        centres = studs.stream().mapToDouble(Stud::x).sorted().toArray();
+    private StudLine(double[] centres) {
+        this.centres = centres;
+    }
+
+    static StudLine of(List<Stud> studs) {
+        return new StudLine(studs.stream().mapToDouble(Stud::x).sorted().toArray());
+    }
+
+    /** Half way from each to the next. */
+    StudLine middles() {
+        return new StudLine(IntStream.range(1, centres.length)
+                .mapToDouble(i -> (centres[i - 1] + centres[i]) / 2)
+                .toArray());
     }
 
     /** How many lie from one place to another, both included. */

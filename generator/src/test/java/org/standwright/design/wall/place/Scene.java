@@ -169,7 +169,7 @@ final class Scene {
         return wall;
     }
 
-    /** A holder without things worth mention: so wide and deep, so far below and above the row's high edge. */
+    /** So wide, so far below and above the row's high edge. */
     static Rect area(double width, double below, double above) {
         return new Rect(0, -below, width, above);
     }
@@ -183,17 +183,52 @@ final class Scene {
     }
 
     Scene holder(String name, Rect area, double depth, Use use, double mass, boolean flammable, Optional<Spot> spot) {
+        return holder(name, area, depth, use, mass, flammable, spot, 0);
+    }
+
+    /** @param over how far things stand out beyond the back to either side and below, mm */
+    Scene holder(
+            String name,
+            Rect back,
+            double depth,
+            Use use,
+            double mass,
+            boolean flammable,
+            Optional<Spot> spot,
+            double over) {
         var things = new Things(1, 10, 10, 10, mass, use, flammable);
         made.add(new MadeHolder(
                 new Holder.Shelf(name, things, spot, false, OptionalDouble.empty(), 0),
-                new Box3(new Vec3(area.x0(), -depth, area.y0()), new Vec3(area.x1(), 0, area.y1())),
-                area,
+                new Box3(
+                        new Vec3(back.x0() - over, -depth, back.y0() - over), new Vec3(back.x1() + over, 0, back.y1())),
+                back,
                 List.of(),
                 List.of(),
                 Vec3.ZERO,
                 depth,
                 4));
         return this;
+    }
+
+    /** The same walls and holders, but those that hang are hung there by hand. */
+    Scene hungByHand(List<HungHolder> hung) {
+        var other = new Scene();
+        other.walls.addAll(walls);
+        for (var holder : made) {
+            var there = hung.stream().filter(any -> any.made().equals(holder)).findFirst();
+            var spot = there.map(any -> new Spot(walls.get(any.wall() - 1).name, any.row(), any.x()));
+            var things = holder.holder().things();
+            other.holder(
+                    holder.holder().name(),
+                    holder.back(),
+                    -holder.box().min().y(),
+                    things.use(),
+                    things.mass(),
+                    things.flammable(),
+                    spot,
+                    -holder.box().min().x());
+        }
+        return other;
     }
 
     List<CleatedWall> walls() {
