@@ -41,7 +41,7 @@ record Cost(Person person) {
         double toStuds = studs >= 2 ? 0 : studs == 1 ? ONE_STUD : NO_STUD;
         double apart = Math.min(x - free.from(), free.to() - x);
         double wasted = free.length() < USELESS ? free.length() / 4 : 0;
-        return toStuds + Math.min(apart, FARTHEST) / 4 + wasted;
+        return toStuds + Math.min(apart, FARTHEST) / 2 + wasted;
     }
 
     private static double weight(Use use) {
