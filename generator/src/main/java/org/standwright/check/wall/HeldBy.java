@@ -2,6 +2,7 @@ package org.standwright.check.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.check.wall.statics.Hanging;
 import org.standwright.check.wall.statics.ScrewLoad;
 import org.standwright.check.wall.statics.StudShares;
 import org.standwright.design.wall.built.Strip;
@@ -54,12 +55,21 @@ record HeldBy(HungBody body, Strip strip, Interval along, double share) {
         return loads;
     }
 
-    /** Of several at one stud each is drawn in step with its height over the strip's lower edge; all carry alike. */
     private ScrewLoad highest(double part) {
+        return highest(body.section(), strip, body.hanging(), part);
+    }
+
+    /**
+     * What the highest screw at a stud gets: of several each is drawn in step with its height over the strip's lower edge,
+     * and all carry alike (own derivation).
+     *
+     * @param part of the whole that this stud gets
+     */
+    static ScrewLoad highest(CleatSection section, Strip strip, Hanging hanging, double part) {
         var heights = strip.screws();
         double top = heights.get(heights.size() - 1);
         double squares = heights.stream().mapToDouble(height -> height * height).sum();
-        var one = body.section().pull(body.hanging(), top).perScrew();
+        var one = section.pull(hanging, top).perScrew();
         return new ScrewLoad(part * one.out() * top * top / squares, part * one.sideways() / heights.size());
     }
 }

@@ -85,7 +85,7 @@ record Stronger(HungWall wall) {
                 : Optional.empty();
     }
 
-    private List<Remedy> elsewhere(StripLoad load) {
+    List<Remedy> elsewhere(StripLoad load) {
         var remedies = new ArrayList<Remedy>();
         load.held().forEach(piece -> elsewhere(piece.body().load()).ifPresent(remedies::add));
         return remedies;

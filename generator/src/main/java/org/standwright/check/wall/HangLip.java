@@ -1,0 +1,92 @@
+package org.standwright.check.wall;
+
+import java.util.List;
+import java.util.ArrayList;
+import org.standwright.check.Finding;
+import org.standwright.check.Gauge;
+import org.standwright.check.Input;
+import org.standwright.check.Limit;
+import org.standwright.check.Quantity;
+import org.standwright.check.Remedy;
+import org.standwright.check.Rule;
+import org.standwright.check.RuleText;
+import org.standwright.unit.Gravity;
+
+/** A hand that leans on the front of a holder: whether it rides out, and whether its strip holds. */
+public final class HangLip implements Rule<HungWall> {
+    private static final RuleText TEXT = new RuleText(
+            "hang-lip",
+            "Does it bear a hand on its front?",
+            "used = the larger of (e' - t/2) / d over its limit and of what the worst screw of its strips uses, with F at f"
+                    + " added to W",
+            "A hand presses with 100 N, or half the weight of the things if that is more, as far out as it reaches; for"
+                    + " good, though a hand does not stay.",
+            "the load and the limits, a caution above 1 and a stop above 1.5: our own choice; the rest as hang-ride-out and"
+                    + " cleat-combined");
+
+    /** N. */
+    private static final double HAND = 100;
+
+    private static final Limit LIMIT = Limit.atMost(1, 1.5);
+
+    @Override
+    public RuleText text() {
+        return TEXT;
+    }
+
+    @Override
+    public List<Finding> check(HungWall wall) {
+        var bodies = HungBody.all(wall);
+        return bodies.stream().map(body -> found(wall, bodies, body)).toList();
+    }
+
+    private static Finding found(HungWall wall, List<HungBody> bodies, HungBody body) {
+        double force = force(body);
+        double front = body.load().holder().made().lip();
+        var pressed = body.pressed(force, front);
+        var riding = new RideOut(wall, pressed);
+        double rides = riding.ratio() / riding.limit();
+        double screws = screws(wall, bodies, body, pressed);
+        var units = wall.units();
+        var message = "Pressed with " + units.force(force) + " at " + units.length(front) + " in front of the wall, it uses "
+                + Quantity.RATIO.words(rides, units) + " of what keeps it from riding out"
+                + (screws > 0 ? " and " + Quantity.RATIO.words(screws, units) + " of its strip's screws" : "") + ".";
+        return Finding.judged(TEXT, body.name(), new Gauge(Quantity.RATIO, Math.max(rides, screws), LIMIT), message)
+                .with(
+                        new Input("F", "a hand's load", Quantity.FORCE, force),
+                        new Input("f", "in front of the wall", Quantity.LENGTH, front))
+                .with(new RideOut(wall, body).inputs())
+                .remedies(() -> remedies(wall, body, rides >= screws));
+    }
+
+    private static double force(HungBody body) {
+        return Math.max(HAND, Gravity.newtons(body.load().things()) / 2);
+    }
+
+    /** Of the strips that carry it; 0 where no source rates them, or where they hold nothing anyway. */
+    private static double screws(HungWall wall, List<HungBody> bodies, HungBody body, HungBody pressed) {
+        var all = bodies.stream()
+                .map(other -> other.equals(body) ? pressed : other)
+                .toList();
+        return RatedStrip.of(wall, all).stream()
+                .filter(strip -> strip.load().held().stream()
+                        .anyMatch(piece -> piece.body().equals(pressed)))
+                .mapToDouble(strip -> strip.use().most())
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+    }
+
+    private static List<Remedy> remedies(HungWall wall, HungBody body, boolean rides) {
+        var stronger = new Stronger(wall);
+        var remedies = new ArrayList<Remedy>();
+        if (rides) {
+            remedies.add(stronger.locked(body.name()));
+        } else {
+            remedies.add(stronger.second());
+            remedies.addAll(stronger.longer());
+        }
+        stronger.elsewhere(body.load()).ifPresent(remedies::add);
+        return remedies;
+    }
+}
