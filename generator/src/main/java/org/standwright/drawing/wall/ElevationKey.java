@@ -61,11 +61,22 @@ final class ElevationKey {
         if (wall.rows().stream().anyMatch(row -> row.strips().size() > 1)) {
             key.words("3.2: strip 2 of row 3");
         }
+        if (wall.wall().obstacles().stream()
+                .anyMatch(obstacle -> obstacle.swing().isPresent())) {
+            key.words("V on a door points at its hinges");
+        }
         if (holders) {
             key.line(Pen.OUTLINE, "holder");
             key.line(Pen.DOTTED, "it with its things");
         }
         key.breakLine();
+        letters.forEach(key::words);
+        return Figure.around(key.shapes, measure);
+    }
+
+    /** Of letters alone. */
+    static Figure of(List<String> letters, double width, TextMeasure measure) {
+        var key = new ElevationKey(width, measure);
         letters.forEach(key::words);
         return Figure.around(key.shapes, measure);
     }

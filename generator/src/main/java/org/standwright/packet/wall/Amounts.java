@@ -16,8 +16,9 @@ record Amounts(CleatedWall wall, Units units) {
     }
 
     String sentence() {
-        return "Bare area " + bare() + ". " + counted(rows(), "row") + " with " + counted(wall.strips().size(), "strip")
-                + ", together " + units.run(length()) + " long, held by " + counted(screws(), "screw") + ".";
+        return "Bare area " + bare() + ". " + counted(rows(), "row") + " with "
+                + counted(wall.strips().size(), "strip") + ", together " + units.run(length()) + " long, held by "
+                + counted(screws(), "screw") + ".";
     }
 
     long rows() {
@@ -25,7 +26,9 @@ record Amounts(CleatedWall wall, Units units) {
     }
 
     double length() {
-        return wall.strips().stream().mapToDouble(strip -> strip.along().length()).sum();
+        return wall.strips().stream()
+                .mapToDouble(strip -> strip.along().length())
+                .sum();
     }
 
     long screws() {

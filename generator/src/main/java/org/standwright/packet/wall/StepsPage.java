@@ -20,17 +20,15 @@ final class StepsPage implements WallPages.Page {
         if (!paper.walls().holders().isEmpty()) {
             steps.addAll(holders(paper));
         }
-        steps.add("Check: pull each strip down and away from the wall with your full weight before anything hangs on "
-                + "it; nothing may move. Tighten the screws again after the first weeks, and after each change of "
-                + "heating season.");
+        steps.add("Tighten the screws again after the first weeks, and after the first heating season.");
         for (int i = 0; i < steps.size(); i++) {
             flow.item(Mark.step(i + 1), steps.get(i));
         }
     }
 
     private static List<String> before(WallPaper paper) {
-        boolean masonry = paper.walls().walls().stream()
-                .allMatch(wall -> wall.wall().framing() instanceof Framing.Masonry);
+        boolean masonry =
+                paper.walls().walls().stream().allMatch(wall -> wall.wall().framing() instanceof Framing.Masonry);
         return List.of(
                 (masonry
                                 ? "Sound the wall and mark where it takes an anchor, at the places of the drawings."
@@ -42,7 +40,8 @@ final class StepsPage implements WallPages.Page {
                         + "tap upwards, downwards and sideways; switch the circuit off. Nothing is driven where one "
                         + "may lie. Boxes, panels and wiring are not moved or covered: that is for licensed practice "
                         + "and local codes, which come before anything printed here.",
-                "Strike the level line round the room " + paper.units().length(paper.design().levelLine())
+                "Strike the level line round the room "
+                        + paper.units().length(paper.design().levelLine())
                         + " above the highest point of the floor, with a laser or a water level; its ends must meet.",
                 "Make the story stick and transfer every row to every stud.");
     }
@@ -62,6 +61,9 @@ final class StepsPage implements WallPages.Page {
             steps.add("In the corners the strips of the left wall run through; those of the right wall stop short of "
                     + "them, so that hangers pass.");
         }
+        steps.add(
+                "Check: before anything hangs on it, pull each strip firmly, downwards and away from the wall. Nothing "
+                        + "may move; a strip that does comes down again.");
         return steps;
     }
 

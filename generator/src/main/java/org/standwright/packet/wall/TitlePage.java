@@ -2,6 +2,7 @@ package org.standwright.packet.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.drawing.wall.WallPlan;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
@@ -9,6 +10,8 @@ import org.standwright.packet.words.FindingsInShort;
 
 /** What it is, and how much of it. */
 final class TitlePage implements WallPages.Page {
+    private static final double BELOW = 6;
+
     @Override
     public void print(WallPaper paper, Flow flow) {
         var walls = paper.walls();
@@ -18,12 +21,13 @@ final class TitlePage implements WallPages.Page {
                 + "edges, above (+) or below (−) one level line struck round the room "
                 + paper.units().length(paper.design().levelLine()) + " above the highest point of the floor.");
         if (!walls.unplaced().isEmpty()) {
-            flow.paragraph(Amounts.counted(walls.unplaced().size(), "holder")
-                    + " found no place and hangs nowhere in these drawings; see below.");
+            flow.paragraph("Without a place, and so on none of these drawings: "
+                    + Amounts.counted(walls.unplaced().size(), "holder") + "; see 'Not hung' for the reasons.");
         }
         FindingsInShort.of(paper.findings()).ifPresent(flow::paragraph);
         flow.heading("Walls");
         flow.table(table(paper));
+        flow.figure(WallPlan.of(paper.walls(), flow.width(), flow.left() - BELOW, flow.measure()));
     }
 
     private static Table table(WallPaper paper) {

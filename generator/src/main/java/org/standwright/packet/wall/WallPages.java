@@ -11,7 +11,12 @@ public final class WallPages {
     }
 
     private static final List<Page> DRAWINGS = List.of(
-            new TitlePage(), new ElevationPages(), new StoryPage(), new CleatPage(), new HolderPage(), new LeftOutPage());
+            new TitlePage(),
+            new ElevationPages(),
+            new StoryPage(),
+            new CleatPage(),
+            new HolderPage(),
+            new LeftOutPage());
 
     private static final List<Page> WORK = List.of(new StepsPage());
 

@@ -1,0 +1,116 @@
+package org.standwright.packet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.built.CleatWall;
+import org.standwright.drawing.Drawing;
+import org.standwright.drawing.Lettering;
+import org.standwright.drawing.TextMeasure;
+import org.standwright.drawing.wall.BuiltWalls;
+import org.standwright.export.PdfWriter;
+import org.standwright.packet.page.PageFrame;
+import org.standwright.sheet.Stock;
+import org.standwright.sheet.plan.SheetPlanner;
+
+class WallPacketTest {
+    private static final TextMeasure MEASURE = TextMeasure.shipped();
+
+    static Stream<CleatWall> walls() {
+        return BuiltWalls.NAMES.stream().map(BuiltWalls::of);
+    }
+
+    static List<Drawing> packet(CleatWall walls) {
+        var list = CutList.of(walls.assembly(), walls.design().unit());
+        var plan = SheetPlanner.plan(Stock.of(walls.design()), list);
+        return Packet.pages(walls, list, plan, List.of(), List.of(), BuiltWalls.labels(walls));
+    }
+
+    @ParameterizedTest
+    @MethodSource("walls")
+    void noTextLiesOnAnotherAndAllLieWithinTheMargins(CleatWall walls) {
+        for (var page : packet(walls)) {
+            var texts = Lettering.of(page.shapes(), MEASURE).texts();
+            for (int i = 0; i < texts.size(); i++) {
+                var box = texts.get(i).box();
+                assertThat(box.x0() >= PageFrame.SIDE - 1e-9
+                                && box.x1() <= page.width() - PageFrame.SIDE + 1e-9
+                                && box.y0() >= PageFrame.EDGE - 1e-9
+                                && box.y1() <= page.height() - PageFrame.EDGE + 1e-9)
+                        .as("%s, %s", texts.get(i), page.title())
+                        .isTrue();
+                for (int j = 0; j < i; j++) {
+                    assertThat(Lettering.overlap(box, texts.get(j).box()))
+                            .as("'%s' on '%s', %s", texts.get(i), texts.get(j), page.title())
+                            .isFalse();
+                }
+            }
+        }
+    }
+
+    /** Rows at 38, 47, 56 … in and strips 3 7/16 in high, the level line at 40 in. */
+    @Test
+    void printsHeightsFromTheLevelLineWithTheirSign() throws IOException {
+        var text = text(packet(BuiltWalls.of("panel-wall")));
+
+        assertThat(text)
+                .contains("row 2 +7 +3 9/16 9", "row 1 −2 −5 7/16 –")
+                .contains("row 3 +16", "level line: 0 of the stick", "Do not measure from the floor");
+    }
+
+    /** Common practice, no source: nothing is driven before cables were looked for. */
+    @Test
+    void cablesAreLocatedBeforeAnythingIsDriven() throws IOException {
+        assertThat(text(packet(BuiltWalls.of("door-wall"))))
+                .containsSubsequence(
+                        "Order of work",
+                        "Find the studs",
+                        "Locate cables and pipes before driving anything",
+                        "licensed practice and local codes",
+                        "Strike the level line",
+                        "Make the story stick",
+                        "Put up the strips",
+                        "Drive ",
+                        "pull each strip firmly",
+                        "Hang the holders",
+                        "Tighten the screws again");
+    }
+
+    /** By hand: 2 × 90 − 17.7 + 3.2 × √2 = 166.8; 17.7 × √2 = 25.0 mm. */
+    @Test
+    void saysHowTheCleatsAreRipped() throws IOException {
+        assertThat(text(packet(BuiltWalls.of("door-wall"))))
+                .contains("Ripping them", "tilted away from the fence", "nothing is trapped")
+                .contains("Support both strips", "off the sharp tips")
+                .containsPattern("2 L − t tan θ \\+ k / cos θ = 16\\d\\.\\d mm");
+    }
+
+    @Test
+    void saysWhatIsLeftOutAndWhy() throws IOException {
+        var walls = BuiltWalls.of("door-wall");
+        var text = text(packet(walls));
+
+        assertThat(walls.unplaced()).isNotEmpty();
+        walls.unplaced()
+                .forEach(unplaced -> assertThat(text).contains(unplaced.holder().name()));
+        assertThat(text).contains("Not hung");
+        assertThat(walls.wall(1).shortRuns().isEmpty()).isEqualTo(!text.contains("Bare wall without a strip"));
+    }
+
+    private static String text(List<Drawing> pages) throws IOException {
+        var out = new ByteArrayOutputStream();
+        PdfWriter.write(pages, out);
+        try (var document = Loader.loadPDF(out.toByteArray())) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
+    }
+}
