@@ -30,7 +30,11 @@ record Elevations(AssemblySolids solids) implements FurnitureVisitor<List<Output
         var labels = Limits.of(wall, solids);
         return wall.walls().stream()
                 .map(face -> new OutputFile(
-                        "walls/" + FileNames.of(String.valueOf(face.number()), face.wall().name(), ".svg"),
+                        "walls/"
+                                + FileNames.of(
+                                        String.valueOf(face.number()),
+                                        face.wall().name(),
+                                        ".svg"),
                         out -> SvgWriter.write(drawing(wall, face, labels), out)))
                 .toList();
     }
@@ -38,8 +42,8 @@ record Elevations(AssemblySolids solids) implements FurnitureVisitor<List<Output
     private static Drawing drawing(CleatWall wall, CleatedWall face, WallLabels labels) {
         var title = wall.design().name() + ": wall " + face.wall().name();
         var measure = TextMeasure.shipped();
-        var figure = WallElevation.of(wall, face, labels, WIDTH, HEIGHT, measure)
-                .titled(title, WIDTH / 2, measure);
+        var figure =
+                WallElevation.of(wall, face, labels, WIDTH, HEIGHT, measure).titled(title, WIDTH / 2, measure);
         return new Drawing(
                 title, figure.width() + 2 * MARGIN, figure.height() + 2 * MARGIN, List.of(figure.at(MARGIN, MARGIN)));
     }

@@ -1,16 +1,28 @@
 package org.standwright.make;
 
+import java.util.LinkedHashMap;
 import org.standwright.check.wall.HungWall;
+import org.standwright.check.wall.LoadLimits;
+import org.standwright.check.wall.MostHung;
 import org.standwright.design.built.CleatWall;
 import org.standwright.drawing.wall.WallLabels;
 import org.standwright.solid.AssemblySolids;
+import org.standwright.unit.Units;
 
-/** What each strip and holder may carry, as it is printed on drawings. */
+/** What each strip and holder may carry, as it is printed on drawings: '\u2264 42 kg'. */
 final class Limits {
     private Limits() {}
 
     static WallLabels of(CleatWall wall, AssemblySolids solids) {
-        HungWall.of(wall, solids);
-        return WallLabels.NONE;
+        var limits = LoadLimits.of(HungWall.of(wall, solids));
+        var words = new LinkedHashMap<String, String>();
+        var units = wall.design().unit();
+        limits.strips().forEach((label, most) -> words.put(label, words(most, units)));
+        limits.holders().forEach((name, most) -> words.put(name, words(most, units)));
+        return new WallLabels(words);
+    }
+
+    private static String words(MostHung most, Units units) {
+        return "\u2264 " + units.mass(Math.floor(most.mass()));
     }
 }

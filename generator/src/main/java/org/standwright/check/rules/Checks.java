@@ -71,7 +71,26 @@ import org.standwright.check.making.SheetThickness;
 import org.standwright.check.making.SlideRoom;
 import org.standwright.check.making.SmallParts;
 import org.standwright.check.making.ThinWeb;
+import org.standwright.check.wall.CleatCables;
+import org.standwright.check.wall.CleatCombined;
+import org.standwright.check.wall.CleatFraming;
+import org.standwright.check.wall.CleatLateral;
+import org.standwright.check.wall.CleatOverhang;
+import org.standwright.check.wall.CleatPullThrough;
+import org.standwright.check.wall.CleatWithdrawal;
+import org.standwright.check.wall.HangFlammable;
+import org.standwright.check.wall.HangKnock;
+import org.standwright.check.wall.HangLip;
+import org.standwright.check.wall.HangReach;
+import org.standwright.check.wall.HangRideOut;
+import org.standwright.check.wall.HangSupport;
+import org.standwright.check.wall.HangerScrews;
+import org.standwright.check.wall.HolderShelfSag;
 import org.standwright.check.wall.HungWall;
+import org.standwright.check.wall.WallCoverage;
+import org.standwright.check.wall.WallLeftOut;
+import org.standwright.check.wall.WallLifting;
+import org.standwright.check.wall.WallPanelSpace;
 import org.standwright.design.RuleChoice;
 
 /** All rules, kind of furniture by kind, asked in order, with what the design decides about them. */
@@ -141,7 +160,26 @@ public final class Checks {
             new ElbowHeight());
 
     /** Those of walls of cleats, in the order in which a maker reads them. */
-    public static final List<Rule<HungWall>> WALL = List.of();
+    public static final List<Rule<HungWall>> WALL = List.of(
+            new CleatWithdrawal(),
+            new CleatLateral(),
+            new CleatCombined(),
+            new CleatPullThrough(),
+            new CleatFraming(),
+            new CleatOverhang(),
+            new CleatCables(),
+            new HangRideOut(),
+            new HangKnock(),
+            new HangLip(),
+            new HangerScrews(),
+            new HangSupport(),
+            new HolderShelfSag(),
+            new HangReach(),
+            new HangFlammable(),
+            new WallLeftOut(),
+            new WallPanelSpace(),
+            new WallCoverage(),
+            new WallLifting());
 
     private Checks() {}
 

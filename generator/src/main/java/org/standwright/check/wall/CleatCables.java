@@ -1,8 +1,8 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.check.Finding;
@@ -63,7 +63,10 @@ public final class CleatCables implements Rule<HungWall> {
                                 ? words + " Locate cables before driving, on every stud and every strip of this wall."
                                 : words)
                 .with(new Input(
-                        "length", "of a screw", Quantity.LENGTH, wall.wall().screwing().length()))
+                        "length",
+                        "of a screw",
+                        Quantity.LENGTH,
+                        wall.wall().screwing().length()))
                 .remedies(() -> shorter(wall, into));
     }
 
@@ -92,8 +95,9 @@ public final class CleatCables implements Rule<HungWall> {
                 findings.add(Finding.caution(
                         TEXT,
                         cleated.wall().name() + ", " + box.name() + ", stud at " + units.length(stud),
-                        "Next to '" + box.name() + "' its cable may run along or through this stud. Locate cables before"
-                                + " driving " + strips.stream().collect(Collectors.joining(", ")) + "."));
+                        "Next to '" + box.name()
+                                + "' its cable may run along or through this stud. Locate cables before" + " driving "
+                                + strips.stream().collect(Collectors.joining(", ")) + "."));
             }
         }
     }

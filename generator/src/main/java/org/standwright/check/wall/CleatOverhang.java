@@ -1,7 +1,7 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;

@@ -1,7 +1,7 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.standwright.check.Finding;
@@ -52,8 +52,8 @@ public final class HangFlammable implements Rule<HungWall> {
                 : Finding.caution(
                                 TEXT,
                                 holder.name(),
-                                "Its things burn easily and hang above or within " + wall.units().length(BESIDE)
-                                        + " of " + near + ". Hang them elsewhere.")
+                                "Its things burn easily and hang above or within "
+                                        + wall.units().length(BESIDE) + " of " + near + ". Hang them elsewhere.")
                         .remedies(() -> wall.loads().stream()
                                 .filter(load -> load.holder().equals(holder))
                                 .flatMap(load -> new Stronger(wall).elsewhere(load).stream())

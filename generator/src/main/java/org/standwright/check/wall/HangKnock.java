@@ -32,7 +32,8 @@ public final class HangKnock implements Rule<HungWall> {
     }
 
     private static Knock knock(HungWall wall, HungBody body) {
-        boolean overhead = body.load().holder().rowHeight() > wall.design().person().eye();
+        boolean overhead =
+                body.load().holder().rowHeight() > wall.design().person().eye();
         return new Knock(
                 body.load().mass(),
                 overhead ? Knock.Height.OVERHEAD : Knock.Height.WITHIN_REACH,

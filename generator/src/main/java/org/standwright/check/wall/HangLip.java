@@ -1,7 +1,7 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
 import org.standwright.check.Input;
@@ -48,7 +48,8 @@ public final class HangLip implements Rule<HungWall> {
         double rides = riding.ratio() / riding.limit();
         double screws = screws(wall, bodies, body, pressed);
         var units = wall.units();
-        var message = "Pressed with " + units.force(force) + " at " + units.length(front) + " in front of the wall, it uses "
+        var message = "Pressed with " + units.force(force) + " at " + units.length(front)
+                + " in front of the wall, it uses "
                 + Quantity.RATIO.words(rides, units) + " of what keeps it from riding out"
                 + (screws > 0 ? " and " + Quantity.RATIO.words(screws, units) + " of its strip's screws" : "") + ".";
         return Finding.judged(TEXT, body.name(), new Gauge(Quantity.RATIO, Math.max(rides, screws), LIMIT), message)

@@ -1,8 +1,8 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import org.standwright.check.Finding;
 import org.standwright.check.Rule;

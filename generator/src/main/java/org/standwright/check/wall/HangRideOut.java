@@ -36,9 +36,7 @@ public final class HangRideOut implements Rule<HungWall> {
                         TEXT,
                         body.name(),
                         new Gauge(
-                                Quantity.RATIO,
-                                riding.ratio(),
-                                Limit.atMost(CAUTION * riding.limit(), riding.limit())),
+                                Quantity.RATIO, riding.ratio(), Limit.atMost(CAUTION * riding.limit(), riding.limit())),
                         "Its centre of mass is " + units.length(body.hanging().centre())
                                 + " in front of the wall, and its back leans on it "
                                 + units.length(body.hanging().drop()) + " below the bevel: a ratio of "

@@ -50,7 +50,8 @@ public final class HangSupport implements Rule<HungWall> {
                 ? "No stud stands behind it; it hangs between two or beyond the last."
                 : studs == 1 ? "One stud stands behind it." : studs + " studs stand behind it.";
         return Finding.judged(TEXT, holder.name(), new Gauge(Quantity.COUNT, studs, Limit.cautionBelow(1)), message)
-                .with(new Input("l", "of its hanger on strips, of " + units.length(hanger.length()), Quantity.LENGTH, on))
+                .with(new Input(
+                        "l", "of its hanger on strips, of " + units.length(hanger.length()), Quantity.LENGTH, on))
                 .remedies(() -> new Stronger(wall).elsewhere(load).stream().toList());
     }
 }

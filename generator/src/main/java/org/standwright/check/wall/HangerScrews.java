@@ -55,13 +55,13 @@ public final class HangerScrews implements Rule<HungWall> {
         var message = "Each of " + count + " screws is drawn with " + units.force(load.out()) + " and carries "
                 + units.force(load.sideways()) + " across: " + Quantity.RATIO.words(used, units) + " of what it may."
                 + unrated;
-        return Optional.of(Finding.judged(
-                        TEXT, body.name(), new Gauge(Quantity.RATIO, used, RatedStrip.limit(1)), message)
-                .with(
-                        new Input("Fw", "pull on each", Quantity.FORCE, load.out()),
-                        new Input("Fv", "load across each", Quantity.FORCE, load.sideways()),
-                        new Input("W'p", "what it may be drawn with", Quantity.FORCE, screw.withdrawal()),
-                        new Input("Z'", "what it may carry across", Quantity.FORCE, screw.lateral()))
-                .with(new RideOut(wall, body).inputs()));
+        return Optional.of(
+                Finding.judged(TEXT, body.name(), new Gauge(Quantity.RATIO, used, RatedStrip.limit(1)), message)
+                        .with(
+                                new Input("Fw", "pull on each", Quantity.FORCE, load.out()),
+                                new Input("Fv", "load across each", Quantity.FORCE, load.sideways()),
+                                new Input("W'p", "what it may be drawn with", Quantity.FORCE, screw.withdrawal()),
+                                new Input("Z'", "what it may carry across", Quantity.FORCE, screw.lateral()))
+                        .with(new RideOut(wall, body).inputs()));
     }
 }

@@ -1,7 +1,7 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.check.Finding;
@@ -54,8 +54,8 @@ public final class HolderShelfSag implements Rule<HungWall> {
         double stiffness = Section.plank(board.box().size().y(), board.part().thickness(), modulus)
                 .stiffness();
         var creep = new Creep(elasticity.board().kdef());
-        double sag = creep.longTerm(
-                new SimpleSpan(length, stiffness, List.of(new SpanLoad(0, length, load))).deflection());
+        double sag =
+                creep.longTerm(new SimpleSpan(length, stiffness, List.of(new SpanLoad(0, length, load))).deflection());
         return Finding.judged(
                         TEXT,
                         holder.name(),
@@ -76,7 +76,8 @@ public final class HolderShelfSag implements Rule<HungWall> {
                 .sorted(Comparator.comparingDouble(box -> box.min().x()))
                 .toList();
         return IntStream.range(1, brackets.size())
-                .mapToDouble(i -> brackets.get(i).min().x() - brackets.get(i - 1).max().x())
+                .mapToDouble(i ->
+                        brackets.get(i).min().x() - brackets.get(i - 1).max().x())
                 .max()
                 .orElseThrow();
     }
@@ -84,7 +85,8 @@ public final class HolderShelfSag implements Rule<HungWall> {
     /** Of all things and the whole board, N. */
     private static double load(HungHolder holder, PlacedPart board) {
         var size = board.box().size();
-        double mass = size.x() * size.y() * size.z() * 1e-9 * board.part().material().density();
+        double mass =
+                size.x() * size.y() * size.z() * 1e-9 * board.part().material().density();
         return Gravity.newtons(mass + holder.made().holder().things().wholeMass());
     }
 

@@ -27,7 +27,11 @@ record RideOut(HungWall wall, HungBody body) {
         return new Input[] {
             new Input("W", "all that hangs by it", Quantity.FORCE, hanging.weight()),
             new Input("e", "centre of mass in front of the wall", Quantity.LENGTH, hanging.centre()),
-            new Input("t", "thickness of the strip", Quantity.LENGTH, hanging.bevel().thickness()),
+            new Input(
+                    "t",
+                    "thickness of the strip",
+                    Quantity.LENGTH,
+                    hanging.bevel().thickness()),
             new Input("d", "from the bevel down to where its back leans", Quantity.LENGTH, hanging.drop()),
             new Input("tilt", "of the bevel", Quantity.ANGLE, hanging.bevel().tilt()),
             new Input("mu", "friction", Quantity.RATIO, hanging.bevel().friction())
@@ -36,9 +40,7 @@ record RideOut(HungWall wall, HungBody body) {
 
     List<Remedy> remedies() {
         var stronger = new Stronger(wall);
-        return Stream.concat(
-                        Stream.of(stronger.locked(body.name())),
-                        stronger.elsewhere(body.load()).stream())
+        return Stream.concat(Stream.of(stronger.locked(body.name())), stronger.elsewhere(body.load()).stream())
                 .toList();
     }
 }

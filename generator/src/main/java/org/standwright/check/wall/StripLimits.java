@@ -35,7 +35,9 @@ record StripLimits(HungWall wall, List<RatedStrip> rated) {
     }
 
     private MostHung most(Strip strip, WallScrew screw) {
-        double share = new StudShares(strip.studs(), strip.along().from(), strip.along().to()).most();
+        double share = new StudShares(
+                        strip.studs(), strip.along().from(), strip.along().to())
+                .most();
         var load = HeldBy.highest(section(), strip, hanging(strip), share);
         var use = screw.use(load);
         return new MostHung(ANY / use.most() / Gravity.STANDARD, use.weakest().words());

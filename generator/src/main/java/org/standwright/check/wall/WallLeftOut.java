@@ -1,7 +1,7 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.check.Finding;
@@ -11,8 +11,8 @@ import org.standwright.design.wall.built.CleatedWall;
 
 /** What did not get a place: bare wall without strips, and holders that hang nowhere. */
 public final class WallLeftOut implements Rule<HungWall> {
-    private static final RuleText TEXT = RuleText.plain(
-            "wall-left-out", "What is left out?", "the design and its walls");
+    private static final RuleText TEXT =
+            RuleText.plain("wall-left-out", "What is left out?", "the design and its walls");
 
     @Override
     public RuleText text() {
@@ -33,8 +33,9 @@ public final class WallLeftOut implements Rule<HungWall> {
     private static void about(HungWall wall, CleatedWall cleated, List<Finding> findings) {
         var units = wall.units();
         var runs = cleated.shortRuns().stream()
-                .map(run -> "Row " + run.row() + ", " + units.bareLength(run.along().from()) + " to "
-                        + units.length(run.along().to()) + ": " + sentence(run.why()));
+                .map(run ->
+                        "Row " + run.row() + ", " + units.bareLength(run.along().from()) + " to "
+                                + units.length(run.along().to()) + ": " + sentence(run.why()));
         var words = Stream.concat(cleated.notes().stream(), runs).collect(Collectors.joining(" "));
         if (!words.isEmpty()) {
             findings.add(Finding.note(TEXT, cleated.wall().name(), words));

@@ -1,7 +1,7 @@
 package org.standwright.check.wall;
 
-import java.util.List;
 import java.util.Comparator;
+import java.util.List;
 import org.standwright.check.Finding;
 import org.standwright.check.Input;
 import org.standwright.check.Quantity;

@@ -15,6 +15,7 @@ public final class WallPanelSpace implements Rule<HungWall> {
 
     /** mm. */
     private static final double DEPTH = 914;
+
     private static final double WIDTH = 762;
     private static final double HEIGHT = 1981;
 
