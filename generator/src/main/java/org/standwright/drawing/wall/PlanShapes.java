@@ -81,7 +81,7 @@ record PlanShapes(CleatWall walls, Scale scale, TextMeasure measure) {
             wall.wall().obstacles().get(zone.at()).swing().ifPresent(swing -> shapes.addAll(leaf(wall, zone, swing)));
         } else if (Grid.less(0, zone.depth())) {
             var box = area(wall, itself.x0(), itself.x1(), -zone.depth(), 0);
-            shapes.add(Polygon.of(box, Pen.OUTLINE, Fill.NONE));
+            shapes.add(Polygon.of(box, zone.kind() == Obstacle.Kind.BEAM ? Pen.HIDDEN : Pen.OUTLINE, Fill.NONE));
             tags.name(zone.name(), Optional.empty(), List.of(List.of(box)), box);
         }
         return shapes;
