@@ -46,7 +46,7 @@ final class CheckSection implements Section<Furniture> {
                 .map(finding -> row(finding, contents.units()))
                 .toList();
         if (rows.isEmpty()) {
-            flow.paragraph("The checks found nothing to say. That is no proof that the stand is safe: they know only "
+            flow.paragraph("The checks found nothing to say. That is no proof that it is safe: they know only "
                     + "what was entered.");
         } else {
             flow.table(

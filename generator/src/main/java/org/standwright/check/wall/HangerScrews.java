@@ -50,7 +50,7 @@ public final class HangerScrews implements Rule<HungWall> {
         var unrated = screw.isRated()
                 ? ""
                 : " Not rated by itself: with " + units.length(screw.into().thread())
-                        + " of thread in the back there is less than the "
+                        + " of thread in the hanger there is less than the "
                         + units.length(screw.fastener().leastPenetration()) + " (6 D) that the source asks for.";
         var message = "Each of " + count + " screws is drawn with " + units.force(load.out()) + " and carries "
                 + units.force(load.sideways()) + " across: " + Quantity.RATIO.words(used, units) + " of what it may."

@@ -7,7 +7,9 @@ import java.util.stream.Stream;
 import org.standwright.check.Finding;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
+import org.standwright.design.wall.Things.Use;
 import org.standwright.design.wall.built.CleatedWall;
+import org.standwright.design.wall.built.Unplaced;
 
 /** What did not get a place: bare wall without strips, and holders that hang nowhere. */
 public final class WallLeftOut implements Rule<HungWall> {
@@ -22,12 +24,18 @@ public final class WallLeftOut implements Rule<HungWall> {
     @Override
     public List<Finding> check(HungWall wall) {
         var findings = new ArrayList<Finding>();
-        wall.wall()
-                .unplaced()
-                .forEach(left -> findings.add(
-                        Finding.caution(TEXT, left.holder().name(), "It hangs nowhere. " + sentence(left.why()))));
+        wall.wall().unplaced().forEach(left -> findings.add(notHung(left)));
         wall.wall().walls().forEach(cleated -> about(wall, cleated, findings));
         return findings;
+    }
+
+    /** What was not used for a year hangs nowhere because its maker said so. */
+    private static Finding notHung(Unplaced left) {
+        var words = "It hangs nowhere: " + left.why();
+        var name = left.holder().name();
+        return left.holder().things().use() == Use.UNUSED
+                ? Finding.note(TEXT, name, words)
+                : Finding.caution(TEXT, name, words);
     }
 
     private static void about(HungWall wall, CleatedWall cleated, List<Finding> findings) {

@@ -6,8 +6,8 @@ import org.standwright.assembly.Assembly;
 import org.standwright.design.WallDesign;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.HungHolder;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.design.wall.built.Unplaced;
-import org.standwright.design.wall.row.Screwing;
 
 /**
  * Walls of cleats worked out from their design.

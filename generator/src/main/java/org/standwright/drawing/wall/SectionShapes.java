@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.standwright.design.built.CleatWall;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.Framing;
-import org.standwright.design.wall.row.Screwing;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Line;
 import org.standwright.drawing.Pen;

@@ -14,8 +14,8 @@ import org.standwright.assembly.PlacedPart;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.Row;
 import org.standwright.design.wall.built.Strip;
-import org.standwright.design.wall.row.Screwing;
 import org.standwright.design.wall.row.StripParts;
+import org.standwright.design.wall.row.StripScrews;
 import org.standwright.design.wall.row.WallRows;
 import org.standwright.geom.Interval;
 
@@ -58,7 +58,7 @@ class RandomWallsTest {
         var design = RandomWalls.buildable(seed);
         var walls = WallRows.of(design);
         var parts = walls.stream()
-                .flatMap(wall -> StripParts.of(wall, design.cleat(), Screwing.of(design)).stream())
+                .flatMap(wall -> StripParts.of(wall, design.cleat(), StripScrews.of(design)).stream())
                 .toList();
 
         assertThat(parts.stream().mapToDouble(part -> part.part().length()).sum())

@@ -13,8 +13,8 @@ import org.standwright.design.wall.built.HungHolder;
 import org.standwright.design.wall.built.MadeHolder;
 import org.standwright.design.wall.holder.HolderMaker;
 import org.standwright.design.wall.place.Arrangement;
-import org.standwright.design.wall.row.Screwing;
 import org.standwright.design.wall.row.StripParts;
+import org.standwright.design.wall.row.StripScrews;
 import org.standwright.design.wall.row.WallRows;
 import org.standwright.geom.Vec3;
 
@@ -39,7 +39,7 @@ public final class WallBuilder {
 
     private CleatWall built() {
         HolderNames.check(design);
-        var screwing = Screwing.of(design);
+        var screwing = StripScrews.of(design);
         var walls = WallRows.of(design);
         var arranged = Arrangement.of(design, walls, made());
         var groups = new ArrayList<Group>();

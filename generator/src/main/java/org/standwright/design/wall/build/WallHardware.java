@@ -8,8 +8,8 @@ import org.standwright.design.wall.Framing;
 import org.standwright.design.wall.built.Backing;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.HungHolder;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.design.wall.holder.HolderMaker;
-import org.standwright.design.wall.row.Screwing;
 
 /** What is bought besides boards: screws and anchors of the strips, and what each holder asks for. */
 record WallHardware(WallDesign design, Screwing screwing, HolderMaker maker) {

@@ -6,6 +6,7 @@ import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.built.CleatedWall;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.design.wall.built.Strip;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Vec3;

@@ -9,6 +9,7 @@ import org.standwright.design.WallDesign;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.area.BareArea;
 import org.standwright.design.wall.built.Row;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.design.wall.built.ShortRun;
 import org.standwright.design.wall.built.Strip;
 import org.standwright.design.wall.built.Stud;

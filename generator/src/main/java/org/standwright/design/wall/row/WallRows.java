@@ -9,6 +9,7 @@ import org.standwright.design.wall.area.BareArea;
 import org.standwright.design.wall.area.WallOutline;
 import org.standwright.design.wall.area.Zones;
 import org.standwright.design.wall.built.CleatedWall;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.design.wall.built.WallFrame;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Vec3;
@@ -25,7 +26,7 @@ public final class WallRows {
         count(design);
         names(design);
         var heights = RowHeights.of(design);
-        var screwing = Screwing.of(design);
+        var screwing = StripScrews.of(design);
         var walls = new ArrayList<CleatedWall>();
         var corner = Vec3.ZERO;
         for (int i = 0; i < design.walls().size(); i++) {

@@ -9,6 +9,7 @@ import org.standwright.design.kit.Screw;
 import org.standwright.design.wall.Fixing;
 import org.standwright.design.wall.Refused;
 import org.standwright.design.wall.WallDraft;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.part.Recess;
 import org.standwright.unit.Units;
 
@@ -61,7 +62,7 @@ class ScrewingTest {
     @Test
     void headsOfMetricScrewsAndInchOnesAreCutAtTheirAngles() {
         assertThat(of(fixing(NONE, 1, NONE, 62.0)).recess()).isEqualTo(new Recess.Countersink(10, 90));
-        assertThat(Screwing.of(new WallDraft().unit(Units.INCH).design()).recess())
+        assertThat(StripScrews.of(new WallDraft().unit(Units.INCH).design()).recess())
                 .isEqualTo(new Recess.Countersink(10, 82));
     }
 
@@ -79,7 +80,7 @@ class ScrewingTest {
     }
 
     private static Screwing of(Fixing fixing) {
-        return Screwing.of(new WallDraft().fixing(fixing).design());
+        return StripScrews.of(new WallDraft().fixing(fixing).design());
     }
 
     private static Fixing fixing(OptionalDouble length, int perStud, OptionalDouble washer, Double... sold) {

@@ -184,6 +184,6 @@ class WallRowsTest {
     }
 
     private static List<PlacedPart> parts(WallDraft draft, CleatedWall wall) {
-        return StripParts.of(wall, draft.cleat, Screwing.of(draft.design()));
+        return StripParts.of(wall, draft.cleat, StripScrews.of(draft.design()));
     }
 }

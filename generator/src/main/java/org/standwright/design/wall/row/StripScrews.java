@@ -2,26 +2,16 @@ package org.standwright.design.wall.row;
 
 import java.util.List;
 import org.standwright.design.WallDesign;
-import org.standwright.design.wall.Framing;
+import org.standwright.design.wall.built.Screwing;
 import org.standwright.part.Recess;
 import org.standwright.unit.Units;
 
-/**
- * How screws hold strips to all walls of a design.
- *
- * @param length of the screws, mm
- * @param heights of those at one stud above the strip's lower edge, from the lowest, mm
- * @param bore that lets the shank through, mm
- * @param recess that their heads sink into
- * @param under how much of the strip is under a head, mm
- */
-public record Screwing(double length, List<Double> heights, double bore, Recess recess, double under) {
+/** Chooses the screws that hold strips to walls. */
+public final class StripScrews {
     /** How deep a washer head is sunk, mm (common practice, no source). */
     static final double SUNK = 5;
 
-    public Screwing {
-        heights = List.copyOf(heights);
-    }
+    private StripScrews() {}
 
     /** Refuses screws of which none is long enough, and heads that find no room on the strip. */
     public static Screwing of(WallDesign design) {
@@ -36,11 +26,6 @@ public record Screwing(double length, List<Double> heights, double bore, Recess 
                 design.fixing().screw().clearance(),
                 recess,
                 under);
-    }
-
-    /** How far they go into a stud, behind what covers it, mm. */
-    public double into(Framing framing) {
-        return length - under - framing.covering();
     }
 
     /**
