@@ -164,15 +164,15 @@ class BadDesignFilesTest {
                 bad(
                         "\"kind\": \"stand\"",
                         "\"kind\": \"stnad\"",
-                        "line 3, column 11: field \"kind\" is \"stnad\", but must be \"stand\". Did you mean \"stand\"?"),
+                        "line 3, column 11: field \"kind\" is \"stnad\", but must be \"stand\" or \"cleat-wall\". Did you mean \"stand\"?"),
                 bad(
                         "\"kind\": \"stand\"",
                         "\"kind\": \"sheet\"",
-                        "line 3, column 11: field \"kind\" is \"sheet\", but must be \"stand\". A file of kind \"sheet\" is a preset: name it in a design file."),
+                        "line 3, column 11: field \"kind\" is \"sheet\", but must be \"stand\" or \"cleat-wall\". A file of kind \"sheet\" is a preset: name it in a design file."),
                 bad(
                         "  \"kind\": \"stand\",\n",
                         "",
-                        "line 1, column 1: field \"kind\": missing. Write \"kind\": \"stand\"."),
+                        "line 1, column 1: field \"kind\": missing. Write \"kind\": \"stand\" or \"cleat-wall\"."),
                 bad(
                         "\"kind\": \"casters\"",
                         "\"kind\": \"castors\"",
