@@ -57,7 +57,7 @@ public final class HangLip implements Rule<HungWall> {
                         new Input("F", "a hand's load", Quantity.FORCE, force),
                         new Input("f", "in front of the wall", Quantity.LENGTH, front))
                 .with(new RideOut(wall, body).inputs())
-                .remedies(() -> remedies(wall, body, rides >= screws));
+                .remedies(() -> remedies(wall, body, rides > 1, screws > 1));
     }
 
     private static double force(HungBody body) {
@@ -78,12 +78,13 @@ public final class HangLip implements Rule<HungWall> {
                 .orElse(0);
     }
 
-    private static List<Remedy> remedies(HungWall wall, HungBody body, boolean rides) {
+    private static List<Remedy> remedies(HungWall wall, HungBody body, boolean rides, boolean draws) {
         var stronger = new Stronger(wall);
         var remedies = new ArrayList<Remedy>();
         if (rides) {
             remedies.add(stronger.locked(body.name()));
-        } else {
+        }
+        if (draws) {
             remedies.add(stronger.second());
             remedies.addAll(stronger.longer());
         }

@@ -20,7 +20,7 @@ record RatedStrip(StripLoad load, WallScrew screw) {
     /** From which share of what a screw may carry on it is a caution: our own choice. */
     private static final double CAUTION = 0.8;
     /** Centres of mass from solids differ by less. */
-    private static final double MORE = 1 + 1e-6;
+    private static final double MORE = 1 + 1e-5;
 
     static final String STATICS = "statics of cleats: our own derivation; caution above 0.8: our own choice; screws: ";
 
