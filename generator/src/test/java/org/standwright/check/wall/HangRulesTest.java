@@ -92,10 +92,14 @@ class HangRulesTest {
 
         var heavy = only(new HangKnock(), wall(Hung.panel("unit", 6)).hung());
         assertThat(heavy.severity()).isEqualTo(Severity.CAUTION);
-        assertThat(cured(heavy, wall(Hung.panel("unit", 6)).design()).holders().get(0).lock())
+        assertThat(cured(heavy, wall(Hung.panel("unit", 6)).design())
+                        .holders()
+                        .get(0)
+                        .lock())
                 .isTrue();
         assertThat(new HangKnock()
-                        .check(wall(Hung.panel("unit", 6, 406.4, true, AT_STUDS)).hung()))
+                        .check(wall(Hung.panel("unit", 6, 406.4, true, AT_STUDS))
+                                .hung()))
                 .isEmpty();
 
         var high = wall(Hung.panel("unit", 2));
@@ -104,8 +108,7 @@ class HangRulesTest {
     }
 
     private static WallDesign cured(Finding finding, WallDesign design) {
-        return (WallDesign)
-                finding.remedies().get(0).change().apply(design).orElseThrow();
+        return (WallDesign) finding.remedies().get(0).change().apply(design).orElseThrow();
     }
 
     /**
@@ -118,7 +121,8 @@ class HangRulesTest {
 
         assertThat(input(finding, "f")).isCloseTo(37.05, within(0.001));
         assertThat(input(finding, "F")).isEqualTo(100);
-        assertThat(finding.message()).contains("it uses 0.43 of what keeps it from riding out", "of its strip's screws");
+        assertThat(finding.message())
+                .contains("it uses 0.43 of what keeps it from riding out", "of its strip's screws");
         assertThat(finding.severity()).isEqualTo(Severity.FINE);
     }
 
@@ -234,7 +238,9 @@ class HangRulesTest {
 
         var findings = new CleatOverhang().check(end.hung());
 
-        assertThat(findings).extracting(finding -> finding.subject().split(", ")[1]).containsOnly("right end");
+        assertThat(findings)
+                .extracting(finding -> finding.subject().split(", ")[1])
+                .containsOnly("right end");
         assertThat(findings).hasSize(2);
         double whole = end.hung().loads().get(0).mass() * Hung.STANDARD;
         assertThat(input(findings.get(0), "P")).isCloseTo(whole / 2, within(0.01));
@@ -245,7 +251,8 @@ class HangRulesTest {
 
         var heavy = wall(Hung.panel("unit", 800, 203.2, false, Optional.of(new Spot("north", 1, 711.2))));
         assertThat(new CleatOverhang().check(heavy.hung()).get(0).severity()).isEqualTo(Severity.STOP);
-        assertThat(new CleatOverhang().check(wall(Hung.panel("unit", 30)).hung())).isEmpty();
+        assertThat(new CleatOverhang().check(wall(Hung.panel("unit", 30)).hung()))
+                .isEmpty();
     }
 
     @Test
@@ -262,10 +269,15 @@ class HangRulesTest {
         for (var holder : holders) {
             var locked = HolderWith.locked(design, holder.name()).orElseThrow().holders();
 
-            assertThat(locked).hasSize(5).filteredOn(Holder::lock).singleElement().satisfies(one -> {
-                assertThat(one.getClass()).isEqualTo(holder.getClass());
-                assertThat(one.accept(new HolderWith(holder.place(), false))).isEqualTo(holder);
-            });
+            assertThat(locked)
+                    .hasSize(5)
+                    .filteredOn(Holder::lock)
+                    .singleElement()
+                    .satisfies(one -> {
+                        assertThat(one.getClass()).isEqualTo(holder.getClass());
+                        assertThat(one.accept(new HolderWith(holder.place(), false)))
+                                .isEqualTo(holder);
+                    });
         }
     }
 }

@@ -36,7 +36,8 @@ final class RandomHung {
             var loose = made(RandomWalls.buildable(seed), random.holders);
             var hung = Hung.hung(loose).wall();
             var fixed = hung.holders().stream()
-                    .map(holder -> holder.made().holder().accept(new HolderWith(Optional.of(spot(loose, holder)), false)))
+                    .map(holder ->
+                            holder.made().holder().accept(new HolderWith(Optional.of(spot(loose, holder)), false)))
                     .toList();
             return fixed.isEmpty() ? Optional.empty() : Optional.of(loose.with(fixed));
         } catch (ImpossibleDesignException refused) {
@@ -66,7 +67,9 @@ final class RandomHung {
 
     /** The same walls with holders of 18 mm, for which there is a screw of any length. */
     static WallDesign made(WallDesign design, List<Holder> holders) {
-        var lengths = IntStream.rangeClosed(16, 45).mapToObj(length -> (double) length).toList();
+        var lengths = IntStream.rangeClosed(16, 45)
+                .mapToObj(length -> (double) length)
+                .toList();
         var making = new Making(
                 WallDraft.sheet(18), WallDraft.sheet(6), new Screw("screw 4.2", 4.2, 2.5, 4.5, lengths), 0.2);
         return new WallDesign(
@@ -96,13 +99,7 @@ final class RandomHung {
     private static Holder weighing(Holder holder, double mass) {
         var old = holder.things();
         var things = new Things(
-                old.count(),
-                old.width(),
-                old.depth(),
-                old.height(),
-                mass / old.count(),
-                old.use(),
-                old.flammable());
+                old.count(), old.width(), old.depth(), old.height(), mass / old.count(), old.use(), old.flammable());
         return holder instanceof Holder.Shelf shelf
                 ? new Holder.Shelf(shelf.name(), things, shelf.place(), shelf.lock(), shelf.width(), shelf.lip())
                 : panel((Holder.Panel) holder, things);

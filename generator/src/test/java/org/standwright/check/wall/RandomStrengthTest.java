@@ -44,7 +44,8 @@ class RandomStrengthTest {
     @Test
     void mostSeedsHangSomethingOnRatedStrips() {
         assertThat(hung()).hasSizeGreaterThan(40);
-        assertThat(hung().filter(seed -> !used(RandomHung.design(seed).orElseThrow(), STRIPS).isEmpty())
+        assertThat(hung().filter(seed -> !used(RandomHung.design(seed).orElseThrow(), STRIPS)
+                                .isEmpty())
                         .count())
                 .isGreaterThan(25);
         assertThat(limited()).hasSizeGreaterThan(20);
@@ -55,7 +56,10 @@ class RandomStrengthTest {
     void heavierThingsNeverUseLess(long seed) {
         var design = RandomHung.design(seed).orElseThrow();
         var heavier = RandomHung.weighing(
-                design, holder -> holder.name().endsWith("1") ? 2 * holder.things().wholeMass() : holder.things().wholeMass());
+                design,
+                holder -> holder.name().endsWith("1")
+                        ? 2 * holder.things().wholeMass()
+                        : holder.things().wholeMass());
 
         assertNoLess(used(heavier, STRIPS), used(design, STRIPS), seed);
     }
@@ -106,15 +110,11 @@ class RandomStrengthTest {
 
         var full = RandomHung.weighing(
                 design, holder -> 0.9999 * limits.get(holder.name()).mass());
-        assertThat(stops(full))
-                .as("seed %d", seed)
-                .isEmpty();
+        assertThat(stops(full)).as("seed %d", seed).isEmpty();
 
         var over = RandomHung.weighing(
                 design, holder -> 1.0001 * limits.get(holder.name()).mass());
-        assertThat(stops(over))
-                .as("seed %d", seed)
-                .isNotEmpty();
+        assertThat(stops(over)).as("seed %d", seed).isNotEmpty();
     }
 
     private static List<String> stops(WallDesign design) {
@@ -136,7 +136,8 @@ class RandomStrengthTest {
 
     private static void assertNoLess(Map<String, Double> more, Map<String, Double> less, long seed) {
         less.forEach((what, used) -> Optional.ofNullable(more.get(what))
-                .ifPresent(other -> assertThat(used).as("seed %d, %s", seed, what).isLessThanOrEqualTo(other * SAME)));
+                .ifPresent(
+                        other -> assertThat(used).as("seed %d, %s", seed, what).isLessThanOrEqualTo(other * SAME)));
     }
 
     /** How much of its limit each finding uses, by rule and subject. */

@@ -25,8 +25,9 @@ class WholeWallRulesTest {
         var deep = only(new CleatCables(), new Hung().hung());
         assertThat(deep.gauge().orElseThrow().figure()).isCloseTo(44.45, within(1e-6));
         assertThat(deep.severity()).isEqualTo(Severity.CAUTION);
-        assertThat(deep.remedies()).singleElement().satisfies(remedy -> assertThat(remedy.words())
-                .contains("63.5 mm"));
+        assertThat(deep.remedies())
+                .singleElement()
+                .satisfies(remedy -> assertThat(remedy.words()).contains("63.5 mm"));
 
         var brief = new Hung();
         brief.length = OptionalDouble.of(63.5);
@@ -81,8 +82,7 @@ class WholeWallRulesTest {
     @Test
     void namesHoldersThatHangNowhere() {
         var crowded = new Hung();
-        crowded.holders =
-                List.of(Hung.panel("first", 2), Hung.panel("second", 2, 500, false, Optional.empty()));
+        crowded.holders = List.of(Hung.panel("first", 2), Hung.panel("second", 2, 500, false, Optional.empty()));
 
         var cautions = new WallLeftOut()
                 .check(crowded.hung()).stream()
