@@ -10,7 +10,7 @@ import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.check.wall.statics.WallScrew;
 
-/** The screws that hold a holder's hanger to its back, in the face of the back. The glue beside them is not counted. */
+/** The screws that hold a holder's hanger to its back, in the hanger's face. The glue beside them is not counted. */
 public final class HangerScrews implements Rule<HungWall> {
     private static final RuleText TEXT = new RuleText(
             "hanger-screws",
@@ -54,7 +54,8 @@ public final class HangerScrews implements Rule<HungWall> {
                         + units.length(screw.fastener().leastPenetration()) + " (6 D) that the source asks for.";
         var message = "Each of " + count + " screws is drawn with " + units.force(load.out()) + " and carries "
                 + units.force(load.sideways()) + " across: " + Quantity.RATIO.words(used, units) + " of what it may."
-                + unrated;
+                + unrated
+                + (used > 1 ? " Thicker screws, a thicker board or two smaller holders hold more." : "");
         return Optional.of(
                 Finding.judged(TEXT, body.name(), new Gauge(Quantity.RATIO, used, RatedStrip.limit(1)), message)
                         .with(

@@ -13,11 +13,14 @@ public final class WallPanelSpace implements Rule<HungWall> {
             "Does the space before an electrical panel stay free?",
             "NEC 110.26(A) and IRC E3405, as quoted; no legal advice");
 
-    /** mm. */
-    private static final double DEPTH = 914;
+    /** 36 in, mm. */
+    private static final double DEPTH = 914.4;
 
+    /** 30 in, mm. */
     private static final double WIDTH = 762;
-    private static final double HEIGHT = 1981;
+
+    /** 6 1/2 ft, mm. */
+    private static final double HEIGHT = 1981.2;
 
     @Override
     public RuleText text() {

@@ -153,16 +153,16 @@ class HangRulesTest {
 
         assertThat(input(finding, "Fw")).isCloseTo(52.68 * POUND, within(0.01 * POUND));
         assertThat(input(finding, "Fv")).isCloseTo(50 / 3.0 * POUND, within(0.01 * POUND));
-        // 35 mm, #8: 35 - 19.05 = 15.95 mm in the back, less than 6 x 4.166 = 25 mm
-        assertThat(input(finding, "W'p")).isCloseTo(0.9 * 14.439 * 15.95, within(0.1));
+        // 35 mm, #8: 35 - 18 = 17 mm in the hanger, less than 6 x 4.166 = 25 mm; 14.439 N/mm at G 0.42, references 3.3
+        assertThat(input(finding, "W'p")).isCloseTo(0.9 * 14.439 * 17, within(0.1));
         assertThat(finding.message()).contains("Not rated by itself");
     }
 
     @Test
     void stopsAHangerTooWeakForItsLoad() {
-        assertThat(only(new HangerScrews(), new Hung().worked(50 * POUND, 8 * INCH, 6 * INCH))
-                        .severity())
-                .isEqualTo(Severity.STOP);
+        var stopped = only(new HangerScrews(), new Hung().worked(50 * POUND, 8 * INCH, 6 * INCH));
+        assertThat(stopped.severity()).isEqualTo(Severity.STOP);
+        assertThat(stopped.message()).contains("two smaller holders");
         assertThat(only(new HangerScrews(), new Hung().worked(20 * POUND, 8 * INCH, 6 * INCH))
                         .severity())
                 .isEqualTo(Severity.FINE);

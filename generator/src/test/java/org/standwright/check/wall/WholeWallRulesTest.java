@@ -91,7 +91,7 @@ class WholeWallRulesTest {
 
         assertThat(cautions).singleElement().satisfies(finding -> {
             assertThat(finding.subject()).isEqualTo("second");
-            assertThat(finding.message()).startsWith("It hangs nowhere. ");
+            assertThat(finding.message()).startsWith("It hangs nowhere: ");
         });
         assertThat(new WallLeftOut().check(new Hung().hung()))
                 .noneMatch(finding -> finding.severity() == Severity.CAUTION);
@@ -105,7 +105,7 @@ class WholeWallRulesTest {
         panelled.width = 2400;
         panelled.obstacles = List.of(WallDraft.obstacle(Obstacle.Kind.ELECTRICAL_PANEL, 1900, 1200, 350, 600));
         assertThat(only(new WallPanelSpace(), panelled.hung()).message())
-                .contains("914 mm", "762 mm", "1981 mm", "no legal advice");
+                .contains("914.4 mm", "762 mm", "1981.2 mm", "no legal advice");
     }
 
     /** Strips of 609.6 x 88.9 mm on 1219.2 x 2400 mm. */
