@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.standwright.design.StandDesign;
+import org.standwright.design.WallDesign;
 import org.standwright.file.DesignFiles;
 import org.standwright.file.FileKind;
 import org.standwright.file.Preset;
@@ -24,6 +25,11 @@ public final class Presets {
         return SHIPPED.list(FileKind.STAND).stream().map(Presets::design);
     }
 
+    /** Every complete wall of cleats. */
+    public static Stream<WallDesign> walls() {
+        return SHIPPED.list(FileKind.CLEAT_WALL).stream().map(preset -> wall(preset.name(), preset.text()));
+    }
+
     /** Names of the machines that a starting file can be made for. */
     public static Stream<String> machines() {
         return SHIPPED.list(FileKind.MACHINE).stream().map(Preset::name);
@@ -31,6 +37,11 @@ public final class Presets {
 
     public static StandDesign design(Preset preset) {
         return stand(preset.name(), preset.text());
+    }
+
+    /** The walls that a text describes with the help of the presets. */
+    public static WallDesign wall(String file, String text) {
+        return (WallDesign) DesignFiles.parse(file, text, SHIPPED).design();
     }
 
     /** The stand that a text describes with the help of the presets. */

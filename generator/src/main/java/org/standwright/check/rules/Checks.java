@@ -165,21 +165,21 @@ public final class Checks {
             new CleatLateral(),
             new CleatCombined(),
             new CleatPullThrough(),
-            new CleatFraming(),
-            new CleatOverhang(),
-            new CleatCables(),
-            new HangRideOut(),
-            new HangKnock(),
-            new HangLip(),
             new HangerScrews(),
+            new CleatOverhang(),
+            new CleatFraming(),
+            new HangRideOut(),
+            new HangLip(),
+            new HangKnock(),
             new HangSupport(),
             new HolderShelfSag(),
-            new HangReach(),
-            new HangFlammable(),
-            new WallLeftOut(),
+            new CleatCables(),
             new WallPanelSpace(),
-            new WallCoverage(),
-            new WallLifting());
+            new HangFlammable(),
+            new HangReach(),
+            new WallLifting(),
+            new WallLeftOut(),
+            new WallCoverage());
 
     private Checks() {}
 
