@@ -47,8 +47,8 @@ final class NewCommand implements Callable<Integer> {
             names = "--unit",
             paramLabel = "UNIT",
             converter = UnitWord.class,
-            description = "Unit that you measure in: mm, in or in/64. mm without it.")
-    private Units unit = Units.MM;
+            description = "Unit that you measure in: mm, in or in/64. Without it, that of --width; else mm.")
+    private Optional<Units> unit;
 
     @Option(names = "--quiet", description = "Say nothing but errors.")
     private boolean quiet;
@@ -74,24 +74,31 @@ final class NewCommand implements Callable<Integer> {
             throw misused("--width and --height are those of a wall; a stand takes its size from its machine."
                     + " Leave them out, or ask for cleat-wall.");
         }
-        return StartingFile.forMachine(presets.library(), what, unit);
+        return StartingFile.forMachine(presets.library(), what, unit.orElse(Units.MM));
     }
 
     private String wall() {
-        double wide = length("--width", width);
-        double high = length("--height", height);
+        var units = unit.orElseGet(() ->
+                width.filter(NewCommand::isInInches).map(inches -> Units.INCH).orElse(Units.MM));
+        double wide = length("--width", width, units);
+        double high = length("--height", height, units);
         try {
-            return StartingWall.text(unit, wide, high);
+            return StartingWall.text(units, wide, high);
         } catch (IllegalArgumentException refusal) {
             throw misused(refusal.getMessage());
         }
     }
 
-    private double length(String option, Optional<String> given) {
+    /** 12', 144", 12 ft, 144 in. */
+    private static boolean isInInches(String length) {
+        return length.matches(".*(['\"]|in|ft)\\s*");
+    }
+
+    private double length(String option, Optional<String> given, Units units) {
         var text = given.orElseThrow(
                 () -> misused("a cleat-wall needs " + option + ", such as " + option + " '3600 mm'."));
         try {
-            return Measure.LENGTH.parse(text, unit.unitOf(Measure.LENGTH));
+            return Measure.LENGTH.parse(text, units.unitOf(Measure.LENGTH));
         } catch (QuantityException refusal) {
             throw misused(option + " '" + text + "' " + refusal.rule() + ". " + refusal.wayOut());
         }

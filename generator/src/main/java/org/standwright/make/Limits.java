@@ -7,10 +7,13 @@ import org.standwright.check.wall.MostHung;
 import org.standwright.design.built.CleatWall;
 import org.standwright.drawing.wall.WallLabels;
 import org.standwright.solid.AssemblySolids;
+import org.standwright.unit.Measure;
 import org.standwright.unit.Units;
 
 /** What each strip and holder may carry, as it is printed on drawings: '\u2264 42 kg'. */
 final class Limits {
+    private static final double FINE = 20;
+
     private Limits() {}
 
     static WallLabels of(CleatWall wall, AssemblySolids solids) {
@@ -22,7 +25,10 @@ final class Limits {
         return new WallLabels(words);
     }
 
+    /** Rounded down: to a tenth of the maker's own unit, from twenty on to a whole one. */
     private static String words(MostHung most, Units units) {
-        return "\u2264 " + units.mass(Math.floor(most.mass()));
+        double unit = Measure.MASS.of(1, units.unitOf(Measure.MASS));
+        double step = most.mass() < FINE * unit ? unit / 10 : unit;
+        return "\u2264 " + units.mass(Math.floor(most.mass() / step + 1e-9) * step);
     }
 }

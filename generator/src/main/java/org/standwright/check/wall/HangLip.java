@@ -10,7 +10,6 @@ import org.standwright.check.Quantity;
 import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
-import org.standwright.unit.Gravity;
 
 /** A hand that leans on the front of a holder: whether it rides out, and whether its strip holds. */
 public final class HangLip implements Rule<HungWall> {
@@ -19,8 +18,7 @@ public final class HangLip implements Rule<HungWall> {
             "Does it bear a hand on its front?",
             "used = the larger of (e' - t/2) / d over its limit and of what the worst screw of its strips uses, with F at f"
                     + " added to W",
-            "A hand presses with 100 N, or half the weight of the things if that is more, as far out as it reaches; for"
-                    + " good, though a hand does not stay.",
+            "A hand presses with 100 N as far out as it reaches; for good, though a hand does not stay.",
             "the load and the limits, a caution above 1 and a stop above 1.5: our own choice; the rest as hang-ride-out and"
                     + " cleat-combined");
 
@@ -41,7 +39,7 @@ public final class HangLip implements Rule<HungWall> {
     }
 
     private static Finding found(HungWall wall, List<HungBody> bodies, HungBody body) {
-        double force = force(body);
+        double force = HAND;
         double front = body.load().holder().made().lip();
         var pressed = body.pressed(force, front);
         var riding = new RideOut(wall, pressed);
@@ -58,10 +56,6 @@ public final class HangLip implements Rule<HungWall> {
                         new Input("f", "in front of the wall", Quantity.LENGTH, front))
                 .with(new RideOut(wall, body).inputs())
                 .remedies(() -> remedies(wall, body, rides > 1, screws > 1));
-    }
-
-    private static double force(HungBody body) {
-        return Math.max(HAND, Gravity.newtons(body.load().things()) / 2);
     }
 
     /** Of the strips that carry it; 0 where no source rates them, or where they hold nothing anyway. */

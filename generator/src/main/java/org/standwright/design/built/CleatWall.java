@@ -1,8 +1,11 @@
 package org.standwright.design.built;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.standwright.assembly.Assembly;
+import org.standwright.assembly.PlacedPart;
 import org.standwright.design.WallDesign;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.HungHolder;
@@ -33,7 +36,13 @@ public record CleatWall(
 
     @Override
     public List<PartsTogether> together() {
-        return PartsTogether.of(design, assembly.parts());
+        var all = new ArrayList<>(PartsTogether.of(design, assembly.parts()));
+        var taken = all.stream()
+                .flatMap(together -> together.parts().stream())
+                .map(PlacedPart::label)
+                .collect(Collectors.toSet());
+        all.addAll(HangerChains.of(design, assembly.parts(), taken));
+        return all;
     }
 
     @Override

@@ -17,6 +17,9 @@ public sealed interface Framing {
     /** Centres of the places that take a screw, from the wall's left end, mm; empty where they are spaced evenly. */
     List<Double> positions();
 
+    /** What a place that takes a screw is called: 'stud', 'steel stud', 'anchor'. */
+    String place();
+
     /**
      * Studs of sawn wood.
      *
@@ -29,6 +32,11 @@ public sealed interface Framing {
         public WoodStuds {
             positions = List.copyOf(positions);
         }
+
+        @Override
+        public String place() {
+            return "stud";
+        }
     }
 
     /**
@@ -40,6 +48,11 @@ public sealed interface Framing {
             implements Framing {
         public SteelStuds {
             positions = List.copyOf(positions);
+        }
+
+        @Override
+        public String place() {
+            return "steel stud";
         }
     }
 
@@ -54,6 +67,11 @@ public sealed interface Framing {
             implements Framing {
         public Masonry {
             positions = List.copyOf(positions);
+        }
+
+        @Override
+        public String place() {
+            return "anchor";
         }
     }
 }

@@ -35,7 +35,7 @@ final class ScrewLength {
         var coverings = design.walls().stream()
                 .mapToDouble(wall -> wall.framing().covering())
                 .summaryStatistics();
-        this.least = under + coverings.getMax() + HOLDS * screw.diameter();
+        this.least = under + coverings.getMax() + HOLDS * screw.counted();
         this.most = under + coverings.getMin() + CABLES;
     }
 
@@ -64,7 +64,7 @@ final class ScrewLength {
                         + screw.lengths().stream().map(units::length).collect(Collectors.joining(", "));
         return new ImpossibleDesignException(
                 "/fixing/screw",
-                "Through strip and covering and " + units.length(HOLDS * screw.diameter())
+                "Through strip and covering and " + units.length(HOLDS * screw.counted())
                         + " (6 diameters) into a stud, " + screw.name() + " must be " + Exact.up(units, least)
                         + " long, " + sold + ".",
                 List.of("Use a screw " + Exact.up(units, least) + " long or more."));

@@ -32,6 +32,7 @@ public final class StripPlanner {
     private static final double SLIVER = 2 * Overhang.LEAST;
 
     private final String wall;
+    private final String place;
     private final Units units;
     private final Cleat cleat;
     private final double from;
@@ -43,6 +44,7 @@ public final class StripPlanner {
 
     private StripPlanner(WallDesign design, int wallIndex, BareArea bare, List<Stud> studs, Screwing screwing) {
         this.wall = design.walls().get(wallIndex).name();
+        this.place = design.walls().get(wallIndex).framing().place();
         this.units = design.unit();
         this.cleat = design.cleat();
         this.from = wallIndex == 0 ? 0 : cleat.thickness() + CORNER_GAP;
@@ -80,7 +82,7 @@ public final class StripPlanner {
                 spans.addAll(best);
                 joints.addAll(RunPlanner.joints(best));
                 if (best.isEmpty() && Grid.less(SLIVER, run.length())) {
-                    shortRuns.add(new ShortRun(number, run, why(planner.studs())));
+                    shortRuns.add(new ShortRun(number, run, why(run, planner.studs())));
                 }
             }
             rows.add(new Row(number, height, strips(number, height, spans)));
@@ -103,12 +105,14 @@ public final class StripPlanner {
                 : Optional.empty();
     }
 
-    private String why(int held) {
+    private String why(Interval run, int held) {
+        long lying = studs.stream().filter(run::holds).count();
+        var inside = lying > held ? " lies " + units.length(Overhang.LEAST) + " or more within it" : " lies within it";
         return switch (held) {
-            case 0 -> "no stud lies within it";
-            case 1 -> "only one stud lies within it, and a strip is screwed to two at least";
+            case 0 -> "no " + place + inside;
+            case 1 -> "only one " + place + inside + ", and a strip is screwed to two at least";
             default ->
-                "its studs are farther apart than a strip of " + units.length(longest)
+                "its " + place + "s are farther apart than a strip of " + units.length(longest)
                         + ", the longest there is, reaches";
         };
     }

@@ -12,6 +12,7 @@ import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.Screwing;
 import org.standwright.design.wall.built.WallFrame;
 import org.standwright.geom.Axis;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
 
 /** The walls of a design with their rows, no holders on them yet. */
@@ -35,6 +36,7 @@ public final class WallRows {
             walls.add(wall);
             corner = frame.apply(new Vec3(wall.outline().bounds().x1(), 0, 0));
         }
+        level(design, walls);
         if (walls.stream().allMatch(wall -> wall.strips().isEmpty())) {
             throw new ImpossibleDesignException(
                     "/rows",
@@ -42,6 +44,21 @@ public final class WallRows {
                     List.of("Move the rows, or look for more studs."));
         }
         return walls;
+    }
+
+    private static void level(WallDesign design, List<CleatedWall> walls) {
+        double lowest = walls.stream()
+                .mapToDouble(wall -> wall.outline().bounds().y1())
+                .min()
+                .orElseThrow();
+        if (Grid.less(lowest, design.levelLine())) {
+            var units = design.unit();
+            throw new ImpossibleDesignException(
+                    "/levelLine",
+                    "The level line is " + units.length(design.levelLine())
+                            + " above the floor, but the lowest wall is " + units.length(lowest) + " high.",
+                    List.of("Strike it where it can be seen, such as " + units.length(lowest / 2) + "."));
+        }
     }
 
     private static CleatedWall wall(

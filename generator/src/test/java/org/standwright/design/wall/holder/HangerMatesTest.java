@@ -21,6 +21,7 @@ import org.standwright.design.wall.Holder;
 import org.standwright.part.SheetGood;
 import org.standwright.solid.PlacedSolid;
 import org.standwright.solid.Solids;
+import org.standwright.unit.Units;
 
 /** A hanger's solid on a strip's, both as they are written to files, seen from the end: y into the wall, z up. */
 class HangerMatesTest {
@@ -106,7 +107,10 @@ class HangerMatesTest {
 
     private static Geometry hanger(Cleat cleat) {
         var panel = new Holder.Panel("panel", Workshop.things(1, 50, 50, 50), Optional.empty(), false, 400, 300);
-        return end(Workshop.part(new HolderMaker(Workshop.wall(cleat)).make(panel, "/holders/0"), "hanger"));
+        return end(Workshop.part(
+                new HolderMaker(Workshop.wall(cleat, Designs.BOARD_12, Designs.BOARD_6, Units.MM))
+                        .make(panel, "/holders/0"),
+                "hanger"));
     }
 
     /** The outline of a solid's left end, which is convex. */

@@ -262,7 +262,7 @@ class HolderMakerTest {
     @Test
     void refusesDrawersTooNarrowForTheirThings() {
         assertThatThrownBy(() -> make(
-                        new Holder.Cabinet("bits", Workshop.things(6, 230, 150, 60), Optional.empty(), false, 2, 294)))
+                        new Holder.Cabinet("bits", Workshop.things(4, 230, 150, 60), Optional.empty(), false, 2, 294)))
                 .isInstanceOf(ImpossibleDesignException.class)
                 .hasMessageContaining("220 mm inside its drawers, but takes 230 mm there.")
                 .hasMessageContaining("Make it 304 mm wide or more.");
@@ -283,7 +283,7 @@ class HolderMakerTest {
         make(shelf("shelf", 3, 80, 150, 200, OptionalDouble.of(320), 0));
         make(new Holder.Bores("drivers", Workshop.things(8, 35, 35, 240), Optional.empty(), false, 31));
         make(new Holder.Panel("panel", Workshop.things(1, 50, 50, 50), Optional.empty(), false, 400, 182));
-        make(new Holder.Cabinet("bits", Workshop.things(6, 230, 150, 60), Optional.empty(), false, 2, 304));
+        make(new Holder.Cabinet("bits", Workshop.things(4, 230, 150, 60), Optional.empty(), false, 2, 304));
         make(new Holder.Cabinet("bits", Workshop.things(6, 80, 150, 60), Optional.empty(), false, 2, 294));
         make(pegs(new Dowel("beech", 12, 54)));
         make(pegs(new Dowel("beech", 12, 194)));
