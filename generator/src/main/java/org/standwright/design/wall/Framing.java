@@ -60,10 +60,17 @@ public sealed interface Framing {
      * Brick, block or concrete, which takes anchors by their makers' data wherever it is sound.
      *
      * @param anchor what is bought to hold a screw
-     * @param drill of the hole for it, mm
+     * @param drill diameter of the hole for it, mm
+     * @param depth how far it reaches into the wall, mm
      */
     record Masonry(
-            double covering, OptionalDouble spacing, double first, List<Double> positions, String anchor, double drill)
+            double covering,
+            OptionalDouble spacing,
+            double first,
+            List<Double> positions,
+            String anchor,
+            double drill,
+            double depth)
             implements Framing {
         public Masonry {
             positions = List.copyOf(positions);

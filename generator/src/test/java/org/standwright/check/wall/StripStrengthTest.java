@@ -114,7 +114,7 @@ class StripStrengthTest {
     void saysLoadsAndNoCapacityForSteelAndMasonry() {
         for (var framing : List.<Framing>of(
                 new Framing.SteelStuds(12.7, OptionalDouble.empty(), 0, List.of(406.4, 812.8), 40),
-                new Framing.Masonry(12.7, OptionalDouble.empty(), 0, List.of(406.4, 812.8), "nylon anchor", 8))) {
+                new Framing.Masonry(12.7, OptionalDouble.empty(), 0, List.of(406.4, 812.8), "nylon anchor", 8, 40))) {
             var other = new Hung();
             other.framing = framing;
 

@@ -129,7 +129,7 @@ public final class RandomWalls {
         double covering = between(0, 20);
         return switch (random.nextInt(4)) {
             case 0 -> new Framing.SteelStuds(covering, even, first, positions, 40);
-            case 1 -> new Framing.Masonry(covering, even, first, positions, "nylon anchor 8 mm", 8);
+            case 1 -> new Framing.Masonry(covering, even, first, positions, "nylon anchor 8 mm", 8, 40);
             default -> new Framing.WoodStuds(covering, even, first, positions, 38, 0.42);
         };
     }

@@ -1,6 +1,7 @@
 package org.standwright.design.wall.area;
 
 import org.standwright.design.wall.Obstacle;
+import org.standwright.geom.Interval;
 import org.standwright.geom.Rect;
 
 /**
@@ -24,8 +25,9 @@ final class KeptFree {
     /**
      * @param itself the obstacle, within the wall
      * @param bounds the box around the wall, which it is clipped to
+     * @param clear part of the wall that the strips of its neighbours leave free, for a panel's working space
      */
-    static Rect around(Obstacle obstacle, Rect itself, Rect bounds) {
+    static Rect around(Obstacle obstacle, Rect itself, Rect bounds, Interval clear) {
         var kept = grown(
                 itself,
                 obstacle.casing() + obstacle.margin().orElse(obstacle.kind().margin()));
@@ -33,16 +35,16 @@ final class KeptFree {
                 switch (obstacle.kind()) {
                     case DOOR, BENCH, CABINET, STAND -> downTo(bounds.y0(), kept);
                     case OUTLET -> downTo(itself.y0() - CORDS, kept);
-                    case ELECTRICAL_PANEL -> around(kept, workingSpace(itself, bounds));
+                    case ELECTRICAL_PANEL -> around(kept, workingSpace(itself, bounds, clear));
                     case WINDOW, SWITCH, PIPE, BEAM, RADIATOR -> kept;
                 },
                 bounds);
     }
 
-    private static Rect workingSpace(Rect panel, Rect bounds) {
-        double width = Math.min(Math.max(WORKING_WIDTH, panel.width()), bounds.width());
+    private static Rect workingSpace(Rect panel, Rect bounds, Interval clear) {
+        double width = Math.min(Math.max(WORKING_WIDTH, panel.width()), clear.length());
         double centred = (panel.x0() + panel.x1() - width) / 2;
-        double from = Math.max(bounds.x0(), Math.min(centred, bounds.x1() - width));
+        double from = Math.max(clear.from(), Math.min(centred, clear.to() - width));
         return new Rect(from, bounds.y0(), from + width, Math.max(WORKING_HEIGHT, panel.y1()));
     }
 

@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.standwright.design.WallDesign;
+import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.StandBox;
 import org.standwright.design.wall.Wall;
 import org.standwright.geom.Grid;
+import org.standwright.geom.Interval;
 import org.standwright.geom.Outline;
+import org.standwright.geom.Rect;
 
 /**
  * What all obstacles of one wall keep free, in the order of the design.
@@ -28,12 +31,14 @@ public record Zones(List<Zone> zones, List<String> notes) {
     public static Zones of(WallDesign design, int wallIndex, Outline outline) {
         var wall = design.walls().get(wallIndex);
         var zones = IntStream.range(0, wall.obstacles().size())
-                .mapToObj(at -> zone(design, wall, "/walls/" + wallIndex + "/obstacles/" + at, at, outline))
+                .mapToObj(at -> zone(design, wallIndex, at, outline))
                 .toList();
         return new Zones(zones, overlaps(design, wall, zones));
     }
 
-    private static Zone zone(WallDesign design, Wall wall, String field, int at, Outline outline) {
+    private static Zone zone(WallDesign design, int wallIndex, int at, Outline outline) {
+        var wall = design.walls().get(wallIndex);
+        var field = "/walls/" + wallIndex + "/obstacles/" + at;
         var obstacle = wall.obstacles().get(at);
         var bounds = outline.bounds();
         var itself = new ObstacleSize(obstacle, wall.name(), design.unit(), field).itself(bounds);
@@ -43,8 +48,16 @@ public record Zones(List<Zone> zones, List<String> notes) {
                 obstacle.called(),
                 obstacle.kind(),
                 itself,
-                KeptFree.around(obstacle, itself, bounds),
+                KeptFree.around(obstacle, itself, bounds, clear(design, wallIndex, bounds)),
                 obstacle.stand().map(StandBox::depth).orElse(obstacle.depth()));
+    }
+
+    /** All of the wall but for the thickness of strips on the walls that it meets. */
+    private static Interval clear(WallDesign design, int wallIndex, Rect bounds) {
+        double strip = design.cleat().thickness() + Cleat.EASE;
+        return new Interval(
+                bounds.x0() + (wallIndex > 0 ? strip : 0),
+                bounds.x1() - (wallIndex + 1 < design.walls().size() ? strip : 0));
     }
 
     private static List<String> overlaps(WallDesign design, Wall wall, List<Zone> zones) {

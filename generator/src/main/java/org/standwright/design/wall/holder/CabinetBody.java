@@ -36,8 +36,7 @@ final class CabinetBody {
         size.check();
         double board = frame.board();
         double depth = size.depth() + DrawerSize.BEHIND;
-        double least = Math.max(
-                2 * board + size.leastRoom() - frame.top(), frame.section().height() / 2 + board + 15);
+        double least = Math.max(2 * board + size.leastRoom() - frame.top(), board + 15 - frame.lock());
         double reach = -frame.face() + depth;
         double bottom = frame.bottom(reach, least);
         double height = frame.top() - bottom;

@@ -43,7 +43,7 @@ record HangingRow(HolderFrame frame, double pitch, double lead) {
     }
 
     private double lock() {
-        return -frame.section().height() / 2;
+        return frame.lock();
     }
 
     /**

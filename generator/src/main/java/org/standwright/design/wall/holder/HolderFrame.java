@@ -1,12 +1,15 @@
 package org.standwright.design.wall.holder;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.WallDesign;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.Holder;
+import org.standwright.design.wall.row.StripScrews;
 import org.standwright.geom.Grid;
 import org.standwright.part.Material;
 
@@ -22,6 +25,8 @@ record HolderFrame(WallDesign design, Holder holder, String field) {
     private static final double LEVER = 0.6;
     /** So narrow that it still hangs straight, mm; common practice, no source. */
     private static final double NARROWEST = 120;
+    /** Wood between a wall screw's head and a lock's screw, mm; common practice, no source. */
+    private static final double BETWEEN_SCREWS = 3;
     /** Least thickness in which a housing leaves enough wood, mm; common practice, no source. */
     private static final double THINNEST = 9;
     /** A housing takes one part in three of the thickness (references 7.3). */
@@ -88,6 +93,31 @@ record HolderFrame(WallDesign design, Holder holder, String field) {
         double need = Math.max(LEVER * reach, least);
         double below = Grid.less(own, need) ? Math.max(need, own + SPACER) : own;
         return top() - Exact.onTapeUp(design.unit(), top() + below);
+    }
+
+    /**
+     * z of the screws that lock it to its strip: where the strip is whole, as near to its middle as wall screws and their heads
+     * leave wood.
+     */
+    double lock() {
+        var screwing = StripScrews.of(design);
+        double clear =
+                screwing.recess().diameter() / 2 + design.making().screw().diameter() / 2 + BETWEEN_SCREWS;
+        double middle = section().height() / 2;
+        return -section().height()
+                + IntStream.rangeClosed(1, (int) section().shortFace() - 1)
+                        .mapToObj(Double::valueOf)
+                        .min(Comparator.comparingDouble(
+                                        (Double height) -> -Math.min(clear, nearest(height, screwing.heights())))
+                                .thenComparingDouble(height -> Math.abs(height - middle)))
+                        .orElse(middle);
+    }
+
+    private static double nearest(double height, List<Double> screws) {
+        return screws.stream()
+                .mapToDouble(screw -> Math.abs(screw - height))
+                .min()
+                .orElseThrow();
     }
 
     /** The least width of a holder, in which locking screws miss what stands at its ends, mm. */

@@ -10,6 +10,7 @@ import org.standwright.design.wall.built.MadeHolder;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Rect;
+import org.standwright.part.Hole;
 import org.standwright.part.Part;
 
 /** The boards of one holder: a back, a hanger behind it, and before it what its kind asks for. */
@@ -34,7 +35,7 @@ public final class HolderMaker {
         var parts = new ArrayList<PlacedPart>();
         parts.add(hanger.placed());
         parts.add(frame.lay().facing("back", back, 0, -frame.cleat(), body.bottom()));
-        parts.addAll(body.boards());
+        parts.addAll(boards(frame, body, back));
         new SheetRoom(frame).check(parts);
         var hardware = new ArrayList<Hardware>(List.of(hanger.hardware()));
         hardware.addAll(body.hardware());
@@ -53,6 +54,19 @@ public final class HolderMaker {
                 body.centre(),
                 body.reach(),
                 hanger.screws().size());
+    }
+
+    private static List<PlacedPart> boards(HolderFrame frame, Body body, Part back) {
+        if (!frame.holder().lock()) {
+            return body.boards();
+        }
+        var locks = new ArrayList<Hole>();
+        for (var feature : back.features()) {
+            if (feature instanceof Hole hole && hole.purpose().equals(Lock.PURPOSE)) {
+                locks.add(hole);
+            }
+        }
+        return new Lock(frame).reached(body.boards(), locks, body.bottom());
     }
 
     /**

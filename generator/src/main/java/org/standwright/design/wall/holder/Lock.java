@@ -3,6 +3,8 @@ package org.standwright.design.wall.holder;
 import java.util.ArrayList;
 import java.util.List;
 import org.standwright.assembly.Hardware;
+import org.standwright.assembly.PlacedPart;
+import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec3;
@@ -18,10 +20,12 @@ record Lock(HolderFrame frame) {
     private static final double CLEAR = 3;
 
     private static final double STEP = 5;
+    /** Hole that lets a screwdriver through, mm; common practice, no source. */
+    private static final double DRIVER = 12;
 
-    /** At the middle of the strip and a quarter of the width from each end, or a little nearer to the middle. */
+    /** A quarter of the width from each end, or a little nearer to the middle. */
     List<Hole> holes(Part back, double bottom) {
-        double y = -frame.section().height() / 2 - bottom;
+        double y = frame.lock() - bottom;
         for (double x = back.length() / 4; Grid.less(x, back.length() / 2 - 2 * CLEAR); x += STEP) {
             var pair = List.of(hole(x, y), hole(back.length() - x, y));
             if (pair.stream().allMatch(hole -> isClear(hole, back))) {
@@ -30,7 +34,7 @@ record Lock(HolderFrame frame) {
         }
         throw frame.refused(
                 "/lock",
-                "has no wood left in its back, " + frame.length(frame.section().height() / 2)
+                "has no wood left in its back, " + frame.length(-frame.lock())
                         + " below the high edge of its strip, for a screw against being lifted.",
                 "Use a wider cleat or leave the lock off.");
     }
@@ -47,6 +51,32 @@ record Lock(HolderFrame frame) {
         var removed = new ArrayList<Box3>();
         back.features().forEach(feature -> removed.add(feature.accept(new Removed(back))));
         return removed.stream().noneMatch(box -> box.overlap(room) > Grid.STEP);
+    }
+
+    /** Boards with a hole for the screwdriver where they stand before the lock's screws; drawers are taken out. */
+    List<PlacedPart> reached(List<PlacedPart> boards, List<Hole> locks, double bottom) {
+        return boards.stream().map(board -> reached(board, locks, bottom)).toList();
+    }
+
+    private PlacedPart reached(PlacedPart board, List<Hole> locks, double bottom) {
+        var through = board.placement().through();
+        boolean faces = through == Axis.Y_PLUS || through == Axis.Y_MINUS;
+        if (!faces
+                || !Grid.less(board.box().max().y(), frame.face())
+                || board.part().name().startsWith("drawer")) {
+            return board;
+        }
+        var holes = locks.stream()
+                .map(lock -> board.placement().local(new Vec3(lock.x(), 0, lock.y() + bottom)))
+                .filter(at -> isWithin(at.x(), board.part().length())
+                        && isWithin(at.y(), board.part().width()))
+                .map(at -> Hole.through(at.x(), at.y(), DRIVER, "reach for the lock screw"))
+                .toList();
+        return new PlacedPart(board.label(), board.part().with(holes), board.placement());
+    }
+
+    private static boolean isWithin(double place, double side) {
+        return Grid.less(DRIVER / 2 + CLEAR, place) && Grid.less(place, side - DRIVER / 2 - CLEAR);
     }
 
     Hardware hardware() {

@@ -38,7 +38,7 @@ record OpenBox(HolderFrame frame, double inner, double depth, double bottom, dou
 
     /** How far below 0 the back must reach so that locking screws miss the bottom, mm. */
     static double below(HolderFrame frame) {
-        return frame.section().height() / 2 + floor(frame) + 15;
+        return floor(frame) + 15 - frame.lock();
     }
 
     static double width(HolderFrame frame, double inner) {

@@ -6,6 +6,7 @@ import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.WallDesign;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.kit.Screw;
+import org.standwright.design.wall.Framing;
 import org.standwright.geom.Grid;
 
 /**
@@ -21,6 +22,9 @@ final class ScrewLength {
     /** How deep a thread holds in wood, in diameters (common practice, no source). */
     private static final double HOLDS = 6;
 
+    /** Longer than any screw, mm. */
+    private static final double LONGEST_SOLD = 1000;
+
     private final WallDesign design;
     private final Screw screw;
     private final double least;
@@ -32,11 +36,27 @@ final class ScrewLength {
     ScrewLength(WallDesign design, double under) {
         this.design = design;
         this.screw = design.fixing().screw();
-        var coverings = design.walls().stream()
-                .mapToDouble(wall -> wall.framing().covering())
-                .summaryStatistics();
-        this.least = under + coverings.getMax() + HOLDS * screw.counted();
-        this.most = under + coverings.getMin() + CABLES;
+        this.least = under
+                + design.walls().stream()
+                        .mapToDouble(wall -> wall.framing().covering() + holds(wall.framing()))
+                        .max()
+                        .orElseThrow();
+        this.most = under
+                + design.walls().stream()
+                        .mapToDouble(wall -> wall.framing().covering() + cables(wall.framing()))
+                        .min()
+                        .orElseThrow();
+    }
+
+    /** Into wood 6 diameters; through an anchor, and a diameter beyond (common practice, no source). */
+    private double holds(Framing framing) {
+        return framing instanceof Framing.Masonry masonry
+                ? masonry.depth() + screw.diameter()
+                : HOLDS * screw.counted();
+    }
+
+    private static double cables(Framing framing) {
+        return framing instanceof Framing.Masonry ? 2 * LONGEST_SOLD : CABLES;
     }
 
     double length() {
@@ -50,10 +70,12 @@ final class ScrewLength {
         if (holding.isEmpty()) {
             throw tooShort();
         }
-        return holding.stream()
-                .filter(length -> !Grid.less(most, length))
-                .reduce((shorter, longer) -> longer)
-                .orElse(holding.get(0));
+        return most > LONGEST_SOLD
+                ? holding.get(0)
+                : holding.stream()
+                        .filter(length -> !Grid.less(most, length))
+                        .reduce((shorter, longer) -> longer)
+                        .orElse(holding.get(0));
     }
 
     private ImpossibleDesignException tooShort() {

@@ -33,7 +33,7 @@ class StudsTest {
 
     @Test
     void masonryTakesAnchorsAtItsSpacing() {
-        var masonry = new Framing.Masonry(0, OptionalDouble.of(500), 100, List.of(), "nylon anchor 8 mm", 8);
+        var masonry = new Framing.Masonry(0, OptionalDouble.of(500), 100, List.of(), "nylon anchor 8 mm", 8, 40);
 
         assertThat(of(1700, masonry)).extracting(Stud::x).containsExactly(100.0, 600.0, 1100.0, 1600.0);
         assertThat(of(1700, masonry)).extracting(Stud::width).containsOnly(0.0);
