@@ -51,7 +51,7 @@ public final class Packet {
             List<MassLine> masses,
             WallLabels labels) {
         var contents = new Contents<>(wall, cutList, plan, findings, Optional.empty(), masses);
-        return pages(sections(new WallPaper(wall, labels, findings)), contents);
+        return pages(sections(new WallPaper(wall, cutList, labels, findings)), contents);
     }
 
     private static List<Section<? super CleatWall>> sections(WallPaper paper) {

@@ -106,6 +106,26 @@ class WallPacketTest {
         assertThat(walls.wall(1).shortRuns().isEmpty()).isEqualTo(!text.contains("Bare wall without a strip"));
     }
 
+    /** By hand: brackets of 12 at both ends of a shelf 495 wide, 5 things of 75 with 6 gaps of 20. */
+    @Test
+    void eachHolderIsDrawnWithItsBoardsAndWhereTheySit() throws IOException {
+        var walls = BuiltWalls.of("bench-wall");
+        var text = text(packet(walls));
+        var list = CutList.of(walls.assembly(), walls.design().unit());
+        var label = list.lines().stream()
+                .filter(line -> line.members().contains("glue shelf bracket 1"))
+                .findFirst()
+                .orElseThrow()
+                .label();
+
+        walls.holders().forEach(holder -> assertThat(text).contains(holder.name() + ": "));
+        assertThat(text)
+                .contains("glue shelf: shelf", "Holds 5 of 75 × 75 × 220, together 4.5 kg.")
+                .contains(label + " bracket 2 ")
+                .contains("left faces 0, 483 from the left edge; lower edge flush with the back's")
+                .contains("through the back into the hanger, glued too", "wood glue: hanger on its back");
+    }
+
     private static String text(List<Drawing> pages) throws IOException {
         var out = new ByteArrayOutputStream();
         PdfWriter.write(pages, out);

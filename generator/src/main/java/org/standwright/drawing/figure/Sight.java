@@ -2,12 +2,13 @@ package org.standwright.drawing.figure;
 
 import java.util.Comparator;
 import org.standwright.drawing.Point;
+import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec3;
 
 /** Where a view is taken from, in third-angle projection: the right side stands right of the front, the top above. */
-enum Sight {
+public enum Sight {
     FRONT("Front"),
     RIGHT("Right side"),
     TOP("Top");
@@ -18,12 +19,12 @@ enum Sight {
         this.words = words;
     }
 
-    String words() {
+    public String words() {
         return words;
     }
 
     /** A box of the assembly as it is seen, mm of the real thing. */
-    Rect project(Box3 box) {
+    public Rect project(Box3 box) {
         var a = flat(box.min());
         var b = flat(box.max());
         return new Rect(a.x(), a.y(), b.x(), b.y());
@@ -34,7 +35,8 @@ enum Sight {
         return Comparator.comparingDouble(this::nearness);
     }
 
-    private double nearness(Box3 box) {
+    /** How near the face of a box is that looks at the person, mm: the greater, the nearer. */
+    public double nearness(Box3 box) {
         return switch (this) {
             case FRONT -> -box.min().y();
             case RIGHT -> box.max().x();
@@ -43,11 +45,38 @@ enum Sight {
     }
 
     /** A point of the assembly as it is seen, mm of the real thing. */
-    Point flat(Vec3 point) {
+    public Point flat(Vec3 point) {
         return switch (this) {
             case FRONT -> new Point(point.x(), point.z());
             case RIGHT -> new Point(point.y(), point.z());
             case TOP -> new Point(point.x(), point.y());
+        };
+    }
+
+    /** How near the face of a box is that looks away from the person, mm. */
+    public double farness(Box3 box) {
+        return switch (this) {
+            case FRONT -> -box.max().y();
+            case RIGHT -> box.min().x();
+            case TOP -> box.min().z();
+        };
+    }
+
+    /** The point of the assembly that is seen at a place and is so near, mm: {@link #flat} the other way round. */
+    public Vec3 lifted(double x, double y, double nearness) {
+        return switch (this) {
+            case FRONT -> new Vec3(x, -nearness, y);
+            case RIGHT -> new Vec3(nearness, x, y);
+            case TOP -> new Vec3(x, y, nearness);
+        };
+    }
+
+    /** Whether the person looks along this axis, either way. */
+    public boolean isAlong(Axis axis) {
+        return switch (this) {
+            case FRONT -> axis.unit().y() != 0;
+            case RIGHT -> axis.unit().x() != 0;
+            case TOP -> axis.unit().z() != 0;
         };
     }
 }

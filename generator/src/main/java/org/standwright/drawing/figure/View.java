@@ -41,6 +41,16 @@ public final class View {
         return this;
     }
 
+    /** Adds distances from one zero, named at its end; none take no room. */
+    public View running(Side side, String name, List<RunningDimensions.Stop> stops) {
+        if (!stops.isEmpty()) {
+            var running = RunningDimensions.of(side, edge(side), taken.get(side), name, stops, measure);
+            shapes.addAll(running.shapes());
+            taken.put(side, running.end());
+        }
+        return this;
+    }
+
     /** The view with its name below it. */
     public Figure named(String words) {
         var at = new Point((box.x0() + box.x1()) / 2, box.y0() - taken.get(Side.BELOW) - CAPTION);

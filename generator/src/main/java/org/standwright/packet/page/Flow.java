@@ -162,6 +162,11 @@ public final class Flow {
         add(Band.gap(GAP));
     }
 
+    /** How much of a page a table takes where it is not divided, mm. */
+    public double height(Table table) {
+        return table.head(width(), measure).height() + total(table.bands(width(), measure)) + GAP;
+    }
+
     public void add(Band band) {
         double needed = band.height() + held.stream().mapToDouble(Band::height).sum();
         if (needed > room()) {

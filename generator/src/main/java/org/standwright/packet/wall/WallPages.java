@@ -16,6 +16,7 @@ public final class WallPages {
             new StoryPage(),
             new CleatPage(),
             new HolderPage(),
+            new HolderDrawingsPage(),
             new LeftOutPage());
 
     private static final List<Page> WORK = List.of(new StepsPage());

@@ -2,13 +2,14 @@ package org.standwright.packet.wall;
 
 import java.util.List;
 import org.standwright.check.Finding;
+import org.standwright.cutlist.CutList;
 import org.standwright.design.WallDesign;
 import org.standwright.design.built.CleatWall;
 import org.standwright.drawing.wall.WallLabels;
 import org.standwright.unit.Units;
 
 /** All that pages about walls are printed from. */
-public record WallPaper(CleatWall walls, WallLabels labels, List<Finding> findings) {
+public record WallPaper(CleatWall walls, CutList cutList, WallLabels labels, List<Finding> findings) {
     public WallPaper {
         findings = List.copyOf(findings);
     }
