@@ -8,15 +8,17 @@ import org.standwright.geom.Vec2;
 
 /** The room that a holder's things take up, fingers included; of one that is much larger than the boards, the part near them. */
 record ThingsRoom(EqualHolders holder, Sight sight) {
-    /** Shown beyond the boards at most, mm. */
+    /** Shown above and below the boards at most, and before them, mm. */
     private static final double BEYOND = 40;
+
+    private static final double BEFORE = 150;
 
     /** Its sides, open where it is broken off. */
     List<Segment> outline() {
         var room = sight.project(holder.made().box());
         var boards = sight.project(holder.box());
-        double x0 = Math.max(room.x0(), boards.x0() - BEYOND);
-        double x1 = Math.min(room.x1(), boards.x1() + BEYOND);
+        double x0 = Math.max(room.x0(), boards.x0() - BEFORE);
+        double x1 = Math.min(room.x1(), boards.x1() + BEFORE);
         double y0 = Math.max(room.y0(), boards.y0() - BEYOND);
         double y1 = Math.min(room.y1(), boards.y1() + BEYOND);
         var sides = new ArrayList<Segment>();
