@@ -124,10 +124,10 @@ class BadWallsTest {
         assertThat(product.stops()).extracting(Finding::rule).contains("cleat-combined");
     }
 
-    /** Rows that a holder needs are not there: it is listed, not dropped. */
+    /** Higher than the wall is: listed, not dropped. */
     @Test
     void whatFindsNoPlaceIsListed() {
-        var product = Product.of(Presets.wall("wall", holder("").replace("\"count\": 3", "\"count\": 26")));
+        var product = Product.of(Presets.wall("wall", holder("").replace("\"height\": 200", "\"height\": 2400")));
         var wall = (CleatWall) product.furniture();
 
         assertThat(wall.unplaced()).hasSize(1);

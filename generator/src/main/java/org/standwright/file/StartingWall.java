@@ -95,7 +95,7 @@ public final class StartingWall {
                 }
                 """.formatted(
                         unit.word(),
-                        metric ? "1000 mm" : "40 in",
+                        unit.length(down(Math.min(metric ? 1000 : 40 * 25.4, height / 2))),
                         metric ? "1090 mm" : "43 in",
                         metric ? "1600 mm" : "63 in",
                         unit.length(width),

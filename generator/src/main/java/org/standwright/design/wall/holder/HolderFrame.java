@@ -100,15 +100,15 @@ record HolderFrame(WallDesign design, Holder holder, String field) {
      * leave wood.
      */
     double lock() {
-        var screwing = StripScrews.of(design);
-        double clear =
-                screwing.recess().diameter() / 2 + design.making().screw().diameter() / 2 + BETWEEN_SCREWS;
+        var heights = StripScrews.heights(design);
+        double clear = StripScrews.recess(design).diameter() / 2
+                + design.making().screw().diameter() / 2
+                + BETWEEN_SCREWS;
         double middle = section().height() / 2;
         return -section().height()
                 + IntStream.rangeClosed(1, (int) section().shortFace() - 1)
                         .mapToObj(Double::valueOf)
-                        .min(Comparator.comparingDouble(
-                                        (Double height) -> -Math.min(clear, nearest(height, screwing.heights())))
+                        .min(Comparator.comparingDouble((Double height) -> -Math.min(clear, nearest(height, heights)))
                                 .thenComparingDouble(height -> Math.abs(height - middle)))
                         .orElse(middle);
     }

@@ -86,8 +86,8 @@ final class ScrewLength {
                         + screw.lengths().stream().map(units::length).collect(Collectors.joining(", "));
         return new ImpossibleDesignException(
                 "/fixing/screw",
-                "Through strip and covering and " + units.length(HOLDS * screw.counted())
-                        + " (6 diameters) into a stud, " + screw.name() + " must be " + Exact.up(units, least)
+                "Through strip and covering and far enough into what holds it (6 diameters into a stud, through an"
+                        + " anchor and a diameter beyond), " + screw.name() + " must be " + Exact.up(units, least)
                         + " long, " + sold + ".",
                 List.of("Use a screw " + Exact.up(units, least) + " long or more."));
     }

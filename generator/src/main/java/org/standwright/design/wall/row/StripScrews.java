@@ -29,10 +29,10 @@ public final class StripScrews {
     }
 
     /**
-     * One in the middle of the short face, which is what lies on the wall; two at a quarter and three quarters of it, the
+     * Heights above the strip's lower edge, mm. One in the middle of the short face, which is what lies on the wall; two at a quarter and three quarters of it, the
      * lower one 4 diameters from the edge if the middle is farther (common practice, no source).
      */
-    private static List<Double> heights(WallDesign design) {
+    public static List<Double> heights(WallDesign design) {
         double face = design.cleat().shortFace();
         if (design.fixing().perStud() == 1) {
             return List.of(face / 2);
@@ -42,8 +42,8 @@ public final class StripScrews {
         return List.of(lower, face * 3 / 4);
     }
 
-    /** A head is as wide as two diameters (common practice, no source). */
-    private static Recess recess(WallDesign design) {
+    /** What their heads sink into. A head is as wide as two diameters (common practice, no source). */
+    public static Recess recess(WallDesign design) {
         var washer = design.fixing().washer();
         return washer.isPresent()
                 ? new Recess.Counterbore(washer.getAsDouble(), SUNK)

@@ -190,17 +190,29 @@ class HolderMakerTest {
                 .contains(
                         "2 screw 4 x 30 mm: saws, through the back into the strip once it hangs, against being lifted");
         // halfway between screws at 2 + 41 and a lock at -49: -3
-        assertThat(text(made.box())).isEqualTo("0..296, -102..0, -397..84");
+        assertThat(text(made.box())).isEqualTo("0..296, -102..0, -396.5..84");
     }
 
     @Test
-    void locksWithAScrewAtEachQuarterAndTheMiddleOfTheStrip() {
+    void locksWithAScrewAtEachQuarterClearOfTheWallScrews() {
         var made = make(new Holder.Panel("panel", Workshop.things(1, 50, 50, 50), Optional.empty(), true, 400, 300));
         var lock = holes(Workshop.part(made, "back"), "screw into the strip against being lifted");
 
-        // the back ends 300 - 84 below the high edge
+        // the back ends 300 - 84 below the high edge; the wall screws' heads are at 41 of 98, 5 in radius: 2 + 3 from
+        // there
         assertThat(lock).extracting(Hole::x).containsExactly(100.0, 300.0);
-        assertThat(lock).extracting(Hole::y).containsOnly(216.0 - 49);
+        assertThat(lock).extracting(Hole::y).containsOnly(216.0 - 98 + 50);
+    }
+
+    /** The bar stands 60 before the back: a screwdriver comes through it. */
+    @Test
+    void reachesALockThroughABarThatStandsBeforeIt() {
+        var made = make(new Holder.ClampBar("clamps", Workshop.things(4, 40, 120, 400), Optional.empty(), true, 80));
+        var lock = holes(Workshop.part(made, "back"), "screw into the strip against being lifted");
+        var reach = holes(Workshop.part(made, "bar"), "reach for the lock screw");
+
+        assertThat(reach).hasSameSizeAs(lock);
+        assertThat(reach).extracting(Hole::diameter).containsOnly(12.0);
     }
 
     @Test
@@ -227,7 +239,7 @@ class HolderMakerTest {
                 .extracting(Hole::x)
                 .containsExactly(55.0, 165.0, 275.0, 385.0);
         assertThat(hardware(made)).contains("4 cup hook: mugs, one for each thing");
-        assertThat(made.thingsCentre()).hasToString("Vec3[x=220.0, y=-76.0, z=-58.0]");
+        assertThat(made.thingsCentre()).hasToString("Vec3[x=220.0, y=-76.0, z=-57.5]");
     }
 
     @Test

@@ -7,7 +7,9 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.kit.Screw;
 import org.standwright.design.wall.Fixing;
+import org.standwright.design.wall.Framing;
 import org.standwright.design.wall.Refused;
+import org.standwright.design.wall.Wall;
 import org.standwright.design.wall.WallDraft;
 import org.standwright.design.wall.built.Screwing;
 import org.standwright.part.Recess;
@@ -19,14 +21,14 @@ class ScrewingTest {
 
     @Test
     void theLongestThatCannotReachACable() {
-        // 60 goes 29.5 into the stud, 61 is 30.5 and holds, 62 is 31.5, 63 is 32.5
+        // 6 x 4.826 = 28.96: 60 goes 29.5 into the stud and holds, 62 is 31.5, 63 is 32.5
         assertThat(of(fixing(NONE, 1, NONE, 50.0, 60.0, 61.0, 62.0, 63.0)).length())
                 .isEqualTo(62);
     }
 
     @Test
     void theShortestThatHoldsWhereNoneIsBothLongAndShortEnough() {
-        assertThat(of(fixing(NONE, 1, NONE, 50.0, 60.0, 70.0, 80.0)).length()).isEqualTo(70);
+        assertThat(of(fixing(NONE, 1, NONE, 50.0, 59.0, 70.0, 80.0)).length()).isEqualTo(70);
     }
 
     @Test
@@ -47,8 +49,24 @@ class ScrewingTest {
     void refusesScrewsOfWhichNoneHolds() {
         Refused.at("/fixing/screw", () -> of(fixing(NONE, 1, NONE, 40.0, 50.0)))
                 .isEqualTo(
-                        "Through strip and covering and 30 mm (6 diameters) into a stud, screw must be 61 mm long, but"
-                                + " it is sold in 40 mm, 50 mm. Use a screw 61 mm long or more.");
+                        "Through strip and covering and far enough into what holds it (6 diameters into a stud, through"
+                                + " an anchor and a diameter beyond), screw must be 60 mm long, but it is sold in"
+                                + " 40 mm, 50 mm. Use a screw 60 mm long or more.");
+    }
+
+    /** 18 + 12.5 + 40 + 5 = 75.5: through the anchor and a diameter beyond. */
+    @Test
+    void reachesThroughAnAnchorInMasonry() {
+        var draft = new WallDraft().fixing(fixing(NONE, 1, NONE, 60.0, 70.0, 80.0, 100.0));
+        draft.walls = List.of(new Wall(
+                "north",
+                OptionalDouble.of(3000),
+                OptionalDouble.of(2400),
+                List.of(),
+                new Framing.Masonry(12.5, OptionalDouble.of(400), 200, List.of(), "nylon anchor", 8, 40),
+                List.of()));
+
+        assertThat(StripScrews.of(draft.design()).length()).isEqualTo(80);
     }
 
     @Test

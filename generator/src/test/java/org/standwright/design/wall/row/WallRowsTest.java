@@ -84,7 +84,8 @@ class WallRowsTest {
                         "row 2 at 2100: 300..1300 screws 400 800 1200, 1500..2900 screws 1600 2000 2400 2800");
         assertThat(wall.shortRuns()).singleElement().satisfies(run -> {
             assertThat(run.along().to()).isEqualTo(819);
-            assertThat(run.why()).isEqualTo("only one stud lies within it, and a strip is screwed to two at least");
+            assertThat(run.why())
+                    .isEqualTo("only one stud lies 25 mm or more within it, and a strip is screwed to two at least");
         });
     }
 
