@@ -3,6 +3,9 @@ package org.standwright;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -12,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.assembly.Assembly;
+import org.standwright.check.rules.Checks;
 import org.standwright.design.WallDesign;
 import org.standwright.design.built.CleatWall;
 import org.standwright.design.stand.Clearances;
@@ -55,6 +59,38 @@ class PresetWallsTest {
 
         assertThat(cut).isCloseTo(onWalls, within(1e-6));
         assertThat(product.plan().materials()).isNotEmpty();
+    }
+
+    /** The report alone says where every strip is and is screwed, and what hangs where. */
+    @ParameterizedTest
+    @MethodSource("walls")
+    void reportsWhatIsOnTheWall(WallDesign design) throws IOException {
+        var product = Product.of(design);
+        var out = new ByteArrayOutputStream();
+        product.writeReport(out);
+        var report = new ObjectMapper().readTree(out.toByteArray());
+        var wall = (CleatWall) product.furniture();
+
+        double length = 0;
+        for (var face : report.path("walls")) {
+            for (var row : face.path("rows")) {
+                for (var strip : row.path("strips")) {
+                    length += strip.path("to").asDouble() - strip.path("from").asDouble();
+                    assertThat(strip.path("studs").size()).isGreaterThanOrEqualTo(2);
+                }
+            }
+        }
+        assertThat(length)
+                .isCloseTo(
+                        strips(product)
+                                .mapToDouble(strip -> strip.along().length())
+                                .sum(),
+                        within(1e-6));
+        assertThat(report.path("holders")).hasSize(wall.holders().size());
+        assertThat(report.path("notHung")).hasSize(wall.unplaced().size());
+        assertThat(report.path("weights")).hasSize(wall.holders().size());
+        assertThat(report.path("rules")).hasSize(Checks.WALL.size());
+        assertThat(report.path("design").path("walls")).hasSize(design.walls().size());
     }
 
     @ParameterizedTest
