@@ -39,19 +39,20 @@ public record Arrangement(List<HungHolder> hung, List<Unplaced> unplaced) {
                 .mapToObj(at -> ToHang.of(at, made.get(at), design.cleat().headroom()))
                 .toList();
         Predicate<ToHang> used = holder -> holder.use() != Use.UNUSED;
-        Predicate<ToHang> chosen = holder -> holder.made().holder().place().isPresent();
+        Predicate<ToHang> chosen = ToHang::isByHand;
 
-        var empty = new Board(walls, design.cleat(), all);
-        var board = empty.copy();
+        var empty = new EmptyWalls(walls, design.cleat(), all);
+        var board = new Board(empty);
         var byHand = new ByHand(board, design.unit())
                 .all(all.stream().filter(used.and(chosen)).toList());
-        var found = new Hanging(new Search(walls, new Cost(design.person())))
+        var search = new Search(walls, new Cost(design.person()), Tape.of(design.unit()));
+        var found = new Hanging(search)
                 .all(all.stream().filter(used.and(chosen.negate())).toList(), board);
         var why = new WhyNot(empty, design.unit());
         return new Arrangement(
-                Stream.concat(byHand.stream(), found.hung().stream())
-                        .sorted(Comparator.comparingInt(Hanging.Hung::at))
-                        .map(Hanging.Hung::holder)
+                Stream.concat(byHand.stream(), found.layout().all().stream())
+                        .sorted(Comparator.comparingInt(Hung::at))
+                        .map(board::told)
                         .toList(),
                 Stream.concat(all.stream().filter(used.negate()), found.left().stream())
                         .sorted(Comparator.comparingInt(ToHang::at))

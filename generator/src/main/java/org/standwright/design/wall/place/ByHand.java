@@ -24,13 +24,13 @@ final class ByHand {
     }
 
     /** In the order of the design; each hangs on the board afterwards. */
-    List<Hanging.Hung> all(List<ToHang> holders) {
+    List<Hung> all(List<ToHang> holders) {
         var places = holders.stream().map(this::place).toList();
-        var hung = new ArrayList<Hanging.Hung>();
+        var hung = new ArrayList<Hung>();
         for (int i = 0; i < holders.size(); i++) {
             var holder = holders.get(i);
             var place = places.get(i);
-            var wrong = board.inTheWay(holder, place.wall(), place.row(), place.x());
+            var wrong = board.inTheWay(holder, place);
             if (wrong.isPresent()) {
                 for (int later = i + 1; later < holders.size(); later++) {
                     hang(holders.get(later), places.get(later));
@@ -42,10 +42,10 @@ final class ByHand {
         return hung;
     }
 
-    private Hanging.Hung hang(ToHang holder, Place place) {
-        var there = board.hung(holder, place.wall(), place.row(), place.x(), true);
-        board.hang(there);
-        return new Hanging.Hung(holder.at(), there);
+    private Hung hang(ToHang holder, Place place) {
+        var hung = new Hung(holder, place);
+        board.hang(hung);
+        return hung;
     }
 
     private Place place(ToHang holder) {
@@ -53,7 +53,7 @@ final class ByHand {
         var walls = board.walls();
         for (int i = 0; i < walls.size(); i++) {
             if (walls.get(i).wall().name().equals(spot.wall())) {
-                return new Place(i, row(holder, walls.get(i)), spot.x(), 0);
+                return new Place(i, row(holder, walls.get(i)), spot.x(), 0, 0);
             }
         }
         throw refused(

@@ -8,14 +8,14 @@ import org.standwright.geom.Interval;
  * How awkward a place is. All weights are own choice: they say what comes before what, and mean nothing by themselves.
  *
  * <p>A daily thing 100 mm out of reach is as bad as a yearly one 800 mm out of reach; 10 kg cost 2 for each mm above the
- * elbow.
+ * elbow; a weekly thing hangs up to 150 mm out of reach rather than between studs.
  */
 record Cost(Person person) {
     /** Heavier than this prefers to hang low, kg. */
     private static final double HEAVY = 5;
 
     private static final double ONE_STUD = 50;
-    private static final double NO_STUD = 200;
+    private static final double NO_STUD = 600;
 
     /** A gap narrower than this takes no other holder, mm. */
     private static final double USELESS = 200;
@@ -31,17 +31,20 @@ record Cost(Person person) {
         return weight(holder.use()) * miss + lifted;
     }
 
+    /** Of so many studs behind the hanger. */
+    double studs(int studs) {
+        return studs >= 2 ? 0 : studs == 1 ? ONE_STUD : NO_STUD;
+    }
+
     /**
-     * Of a place on a row.
+     * Of the room that a place spoils for others.
      *
-     * @param studs how many the hanger reaches over
      * @param free the interval of places that it belongs to
      */
-    double place(int studs, double x, Interval free) {
-        double toStuds = studs >= 2 ? 0 : studs == 1 ? ONE_STUD : NO_STUD;
-        double apart = Math.min(x - free.from(), free.to() - x);
+    double spoilt(double x, Interval free) {
+        double apart = Math.max(0, Math.min(x - free.from(), free.to() - x));
         double wasted = free.length() < USELESS ? free.length() / 4 : 0;
-        return toStuds + Math.min(apart, FARTHEST) / 2 + wasted;
+        return Math.min(apart, FARTHEST) / 2 + wasted;
     }
 
     private static double weight(Use use) {

@@ -3,9 +3,11 @@ package org.standwright.design.wall.place;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.standwright.design.wall.built.HungHolder;
 
-/** Hangs holders one after the other, each at its best place: most used first, then heaviest, then widest. */
+/**
+ * Hangs holders one after the other, each at its best place: most used first, then heaviest, then widest. Then all that
+ * hang are settled.
+ */
 final class Hanging {
     private static final Comparator<ToHang> ORDER = Comparator.comparing(ToHang::use)
             .thenComparing(Comparator.comparingDouble(ToHang::mass).reversed())
@@ -19,41 +21,41 @@ final class Hanging {
     }
 
     /** What hangs after a try, and what found no place. */
-    record Outcome(List<Hung> hung, List<ToHang> left) {}
-
-    /** A holder with its place in the design, from 0. */
-    record Hung(int at, HungHolder holder) {}
+    record Outcome(Layout layout, List<ToHang> left) {}
 
     /**
-     * Where some find no place, all are tried once more with those first; that is taken if nothing loses its place by it.
+     * Hangs and settles them; then what found no place is tried once more.
      *
      * @param board with what its maker hung
      */
     Outcome all(List<ToHang> holders, Board board) {
+        var greedy = inTurn(holders, board);
+        new Settling(search, greedy.layout).settle();
+        return inOrder(greedy.left, greedy.layout);
+    }
+
+    /**
+     * Where some find no place, all are tried once more with those first; that is taken if nothing loses its place by it.
+     */
+    Outcome inTurn(List<ToHang> holders, Board board) {
         var ordered = holders.stream().sorted(ORDER).toList();
-        var first = inOrder(ordered, board.copy());
+        var first = inOrder(ordered, new Layout(board.copy()));
         if (first.left.isEmpty()) {
             return first;
         }
         var again = new ArrayList<>(first.left);
         ordered.stream().filter(holder -> !first.left.contains(holder)).forEach(again::add);
-        var second = inOrder(again, board.copy());
+        var second = inOrder(again, new Layout(board.copy()));
         return second.left.size() < first.left.size() && first.left.containsAll(second.left) ? second : first;
     }
 
-    private Outcome inOrder(List<ToHang> holders, Board board) {
-        var hung = new ArrayList<Hung>();
+    /** On top of what hangs there. */
+    private Outcome inOrder(List<ToHang> holders, Layout layout) {
         var left = new ArrayList<ToHang>();
         for (var holder : holders) {
-            search.best(holder, board)
-                    .map(place -> board.hung(holder, place.wall(), place.row(), place.x(), false))
-                    .ifPresentOrElse(
-                            there -> {
-                                board.hang(there);
-                                hung.add(new Hung(holder.at(), there));
-                            },
-                            () -> left.add(holder));
+            search.best(holder, layout.board())
+                    .ifPresentOrElse(place -> layout.hang(new Hung(holder, place)), () -> left.add(holder));
         }
-        return new Outcome(hung, left);
+        return new Outcome(layout, left);
     }
 }

@@ -1,12 +1,11 @@
 package org.standwright.design.wall.place;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.stream.IntStream;
-import org.standwright.design.wall.built.Stud;
+import org.standwright.design.wall.built.Row;
 import org.standwright.geom.Grid;
 
-/** Centres of the studs of one wall, from the left, mm. */
+/** Centres of the studs that hold one row, from the left, mm. */
 final class StudLine {
     private final double[] centres;
 
@@ -14,8 +13,13 @@ final class StudLine {
         this.centres = centres;
     }
 
-    static StudLine of(List<Stud> studs) {
-        return new StudLine(studs.stream().mapToDouble(Stud::x).sorted().toArray());
+    /** Those that the strips of a row are screwed to. */
+    static StudLine of(Row row) {
+        return new StudLine(row.strips().stream()
+                .flatMap(strip -> strip.studs().stream())
+                .mapToDouble(stud -> stud)
+                .sorted()
+                .toArray());
     }
 
     /** Half way from each to the next. */

@@ -36,6 +36,10 @@ record ToHang(int at, MadeHolder made, double lift, double mass) {
         return made.holder().things().flammable();
     }
 
+    boolean isByHand() {
+        return made.holder().place().isPresent();
+    }
+
     Box3 box() {
         return made.box();
     }

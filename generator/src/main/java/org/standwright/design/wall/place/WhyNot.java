@@ -7,11 +7,10 @@ import org.standwright.unit.Units;
 
 /** Says why a holder found no place: the first of what would keep it from one, from strips to neighbours. */
 final class WhyNot {
-    private final Board empty;
+    private final EmptyWalls empty;
     private final Units unit;
 
-    /** @param empty walls with nothing hung */
-    WhyNot(Board empty, Units unit) {
+    WhyNot(EmptyWalls empty, Units unit) {
         this.empty = empty;
         this.unit = unit;
     }

@@ -6,6 +6,7 @@ import org.standwright.design.wall.Obstacle.Kind;
 import org.standwright.design.wall.Swing;
 import org.standwright.design.wall.Swing.Side;
 import org.standwright.design.wall.area.Zone;
+import org.standwright.design.wall.built.Backing;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.HungHolder;
 import org.standwright.design.wall.built.Row;
@@ -88,6 +89,44 @@ final class Judge {
         walls.stream().filter(other -> other != wall).forEach(other -> across(holder, other, wrong));
         walls.forEach(any -> swings(holder, any, wrong));
         return wrong;
+    }
+
+    /** Whether a lower back finds the wall where it is said to, by points along it; what lies on edge is not judged. */
+    boolean isBackedAsTold(HungHolder holder) {
+        var back = holder.made().back();
+        double bottom = holder.rowHeight() + back.y0();
+        double own = holder.rowHeight() - 88;
+        var lower = walls.get(holder.wall() - 1).rows().subList(0, holder.row() - 1);
+        boolean room = bottom + 40 + LIFT <= own + EPS;
+        for (var row : lower) {
+            double touch = Math.max(bottom, row.height() - 88);
+            double share = share(row, holder.x() + back.x0(), holder.x() + back.x1());
+            boolean high = row.height() - touch >= 10 - EPS;
+            if (high && Math.abs(share - 0.5) < 0.01) {
+                return true;
+            }
+            if (high && share > 0.5) {
+                return holder.backing().by() == Backing.By.LOWER_STRIP
+                        && Math.abs(holder.backing().below() - (holder.rowHeight() - touch)) < EPS;
+            }
+            boolean beside = row.height() <= bottom + EPS || row.height() - 88 >= bottom + 40 + LIFT - EPS;
+            if (!beside && share > 0 && share < 0.01) {
+                return true;
+            }
+            room &= beside || share == 0;
+        }
+        double below = room ? -back.y0() : holder.rowHeight() - Math.max(bottom, own);
+        return holder.backing().by() == (room ? Backing.By.SPACER : Backing.By.OWN_STRIP)
+                && Math.abs(holder.backing().below() - below) < EPS;
+    }
+
+    private static double share(Row row, double from, double to) {
+        int all = 400;
+        int on = 0;
+        for (int i = 0; i < all; i++) {
+            on += isOnStrip(row, from + (i + 0.5) * (to - from) / all) ? 1 : 0;
+        }
+        return (double) on / all;
     }
 
     boolean hasDoors() {

@@ -96,10 +96,17 @@ final class Scene {
                                     number,
                                     strips[i],
                                     height,
-                                    List.of(strips[i].middle()),
+                                    studs(strips[i]),
                                     List.of(44.0)))
                             .toList()));
             return this;
+        }
+
+        private List<Double> studs(Interval along) {
+            return DoubleStream.iterate(200, x -> x < width(), x -> x + 400)
+                    .filter(along::holds)
+                    .boxed()
+                    .toList();
         }
 
         WallSketch zone(Obstacle.Kind kind, Rect kept, double depth) {
@@ -133,9 +140,7 @@ final class Scene {
 
         private CleatedWall built(int number, WallFrame frame) {
             var outline = new Outline(corners);
-            var studs = DoubleStream.iterate(200, x -> x < width(), x -> x + 400)
-                    .boxed()
-                    .toList();
+            var studs = studs(new Interval(0, width()));
             var wall = new Wall(
                     name,
                     OptionalDouble.empty(),
