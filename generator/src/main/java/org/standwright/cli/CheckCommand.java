@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "check",
-        description = "Works a design out and says what it comes to: height stack, sizes, what every rule measures or"
+        description = "Works a design out and says what it comes to: of a stand its height stack and sizes,"
+                + " of a wall its rows, strips and what hangs where; what every rule measures or"
                 + " finds, and what cures it. Writes no files.")
 final class CheckCommand implements Callable<Integer> {
     @Spec

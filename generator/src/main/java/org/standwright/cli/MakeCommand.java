@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "make",
         description = {
-            "Works a design out and writes everything needed to buy, cut and assemble it into a folder.",
+            "Works a design out, a stand or a wall of cleats, and writes everything needed to buy, cut and"
+                    + " assemble it or put it up into a folder.",
             "The folder is replaced whole or not at all. Files in it that are not ours, or were changed since, are"
                     + " kept; ours of an earlier run that are not asked for any more are removed."
         })

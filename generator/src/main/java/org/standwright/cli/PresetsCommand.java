@@ -8,7 +8,7 @@ import picocli.CommandLine.Spec;
 
 @Command(
         name = "presets",
-        description = "Lists what there is to start from: stands, machines, sheets, slides and other hardware.")
+        description = "Lists what there is to start from: stands, walls, machines, sheets, slides and other hardware.")
 final class PresetsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;

@@ -11,7 +11,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "standwright",
         scope = ScopeType.INHERIT,
-        description = "Works out storage cabinets that carry workshop machines at the right height.",
+        description = "Works out storage cabinets that carry workshop machines at the right height, and walls of French"
+                + " cleats with holders for what hangs on them.",
         synopsisSubcommandLabel = "COMMAND",
         usageHelpAutoWidth = true,
         exitCodeListHeading = "%nExit codes:%n",

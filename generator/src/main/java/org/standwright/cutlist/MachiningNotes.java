@@ -42,6 +42,7 @@ final class MachiningNotes {
         lines.addAll(BandNotes.of(part.bands(), sides));
         var holes = new LinkedHashMap<String, List<Hole>>();
         var edgeHoles = new LinkedHashMap<String, List<EdgeHole>>();
+        var pockets = new ArrayList<PocketNote>();
         for (var feature : part.features()) {
             feature.accept(new FeatureVisitor<Void>() {
                 @Override
@@ -58,7 +59,7 @@ final class MachiningNotes {
 
                 @Override
                 public Void pocket(Pocket pocket) {
-                    lines.add(new PocketNote(pocket, part, sides, words).line());
+                    pockets.add(new PocketNote(pocket, part, sides, words));
                     return null;
                 }
 
@@ -83,6 +84,7 @@ final class MachiningNotes {
                 }
             });
         }
+        lines.addAll(PocketNote.lines(pockets));
         holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.places(row)));
         edgeHoles.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.alongEdge(row)));
         if (part.oversize() > 0) {
@@ -138,9 +140,8 @@ final class MachiningNotes {
                 + (bevel.edge().isEnd() ? " across the " : " along the ") + sides.edge(bevel.edge())
                 + ", blade tilted " + SizeWords.degrees(bevel.tilt()) + " from square: ";
         if (tip > 0) {
-            double sawn = (bevel.edge().isEnd() ? part.length() : part.width()) + tip;
-            return head + words.length(bevel.setback() + tip) + " off the " + SizeWords.face(bevel.face()) + " of "
-                    + words.length(sawn) + ", then " + words.length(tip) + " off the sharp tip";
+            return head + words.length(bevel.setback()) + " off the " + SizeWords.face(bevel.face()) + ", "
+                    + words.length(part.thickness() - bevel.depth()) + " of the edge left flat";
         }
         return head + words.length(bevel.setback()) + " off the " + SizeWords.face(bevel.face()) + ", "
                 + (whole

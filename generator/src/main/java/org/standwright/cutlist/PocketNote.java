@@ -1,6 +1,8 @@
 package org.standwright.cutlist;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -18,11 +20,29 @@ record PocketNote(Pocket pocket, Part part, Sides sides, SizeWords words) {
     /** What a lap may miss half the thickness by and still be a half-lap, mm: boards are never quite alike. */
     private static final double HALF = 0.1;
 
+    /** One line each, but equal ones that differ in x alone in one: '8 × open slot: notch …, x 10 to 20, 40 to 50, y …'. */
+    static List<String> lines(List<PocketNote> notes) {
+        var alike = new LinkedHashMap<String, List<PocketNote>>();
+        notes.forEach(note -> alike.computeIfAbsent(note.line("", ""), first -> new ArrayList<>())
+                .add(note));
+        return alike.values().stream().map(PocketNote::line).toList();
+    }
+
+    private static String line(List<PocketNote> alike) {
+        var xs = alike.stream().map(PocketNote::xs).collect(Collectors.joining(", "));
+        return alike.get(0).line(alike.size() > 1 ? alike.size() + " \u00d7 " : "", "x " + xs);
+    }
+
+    private String xs() {
+        return words.span(pocket.area().x0(), pocket.area().x1());
+    }
+
     /** 'motor plate: pocket 260 × 180 mm, corners r 10 mm, 9 mm deep, show face, x 100 to 360, y 20 to 200'. */
-    String line() {
+    private String line(String count, String xs) {
         var area = pocket.area();
-        return pocket.purpose() + ": " + what() + corners() + ", " + words.depth(pocket.depth(), pocket.face()) + ", x "
-                + words.span(area.x0(), area.x1()) + ", y " + words.span(area.y0(), area.y1())
+        return count + pocket.purpose() + ": " + what() + corners() + ", "
+                + words.depth(pocket.depth(), pocket.face()) + ", " + xs + ", y "
+                + words.span(area.y0(), area.y1())
                 + (pocket.outline().isRectangle() ? "" : ", " + words.corners(pocket.outline()));
     }
 

@@ -34,10 +34,11 @@ record SizeWords(Units units) {
         return depth.isEmpty() ? "through" : units.length(depth.getAsDouble()) + " deep, " + face(face);
     }
 
-    /** A bore that the tape's marks miss is said in millimetres too: drills come in both. */
+    /** To 1/64 in, as drills come; one that such marks miss is said in millimetres too: drills come in both. */
     String bore(double diameter) {
-        boolean missed = Math.abs(units.shown(diameter) - diameter) > WORTH_SAYING;
-        return "\u00d8 " + units.length(diameter) + (missed ? " (" + Units.MM.length(diameter) + ")" : "");
+        var drills = units == Units.MM ? Units.MM : Units.INCH_64;
+        boolean missed = Math.abs(drills.shown(diameter) - diameter) > WORTH_SAYING;
+        return "\u00d8 " + drills.length(diameter) + (missed ? " (" + Units.MM.length(diameter) + ")" : "");
     }
 
     /** 'corners (x, y) in turn: (0, 0), (600, 0), (600, 400) mm'. */

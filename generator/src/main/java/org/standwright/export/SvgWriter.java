@@ -16,11 +16,13 @@ import org.standwright.drawing.Point;
 import org.standwright.drawing.Polygon;
 import org.standwright.drawing.ShapeVisitor;
 import org.standwright.drawing.Text;
+import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.Weight;
 
 /**
  * One drawing as SVG 1.1: width and height in mm, a viewBox in mm, so that nothing inside needs a factor. y is turned
- * over, text stays text; the typeface named first has the widths that the layout was made for.
+ * over, text stays text, each as wide as the layout was made for: a viewer that lacks the typeface named first squeezes
+ * or stretches another one.
  */
 public final class SvgWriter {
     private static final String FAMILY = "Liberation Sans, Arial, Helvetica, sans-serif";
@@ -95,7 +97,13 @@ public final class SvgWriter {
             var anchor = text.anchor().name().toLowerCase(Locale.ROOT);
             var weight = text.weight() == Weight.BOLD ? " font-weight=\"bold\"" : "";
             return "<text x=\"" + x + "\" y=\"" + y + "\" font-size=\"" + number(text.size()) + "\" text-anchor=\""
-                    + anchor + "\"" + weight + turn + ">" + escape(text.words()) + "</text>\n";
+                    + anchor + "\"" + weight + length(text) + turn + ">" + escape(text.words()) + "</text>\n";
+        }
+
+        /** So wide that another typeface does not run into what stands beside it; nothing for no words. */
+        private static String length(Text text) {
+            double wide = TextMeasure.shipped().width(text.words(), text.size(), text.weight());
+            return wide > 0 ? " textLength=\"" + number(wide) + "\" lengthAdjust=\"spacingAndGlyphs\"" : "";
         }
 
         @Override

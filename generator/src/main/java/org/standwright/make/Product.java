@@ -128,6 +128,6 @@ public record Product(
 
     /** The cuts of all sheets as a table. */
     public void writeCuts(OutputStream out) throws IOException {
-        CutsCsvWriter.write(plan, SecondStage.of(furniture).labels(cutList), units(), out);
+        CutsCsvWriter.write(plan, cutList, SecondStage.of(furniture).labels(cutList), units(), out);
     }
 }

@@ -71,6 +71,7 @@ final class CuttingOrderSection implements Section<Furniture> {
             flow.heading(stage + plan.material().name());
             new StageWarnings(plan, setUps).print(contents, flow);
             runs(setUps).forEach(run -> table(plan.material(), run, contents, flow));
+            new BevelSteps(contents).print(setUps, flow);
         }
     }
 

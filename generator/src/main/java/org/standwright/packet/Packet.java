@@ -13,6 +13,7 @@ import org.standwright.drawing.Paper;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.wall.WallLabels;
 import org.standwright.packet.page.Flow;
+import org.standwright.packet.page.PageFrame;
 import org.standwright.packet.wall.WallPages;
 import org.standwright.packet.wall.WallPaper;
 import org.standwright.sheet.SheetPlan;
@@ -51,7 +52,7 @@ public final class Packet {
             List<MassLine> masses,
             WallLabels labels) {
         var contents = new Contents<>(wall, cutList, plan, findings, Optional.empty(), masses);
-        return pages(sections(new WallPaper(wall, cutList, labels, findings)), contents);
+        return pages(sections(new WallPaper(wall, cutList, labels, findings)), contents, "wall");
     }
 
     private static List<Section<? super CleatWall>> sections(WallPaper paper) {
@@ -74,12 +75,13 @@ public final class Packet {
             List<Finding> findings,
             Optional<Advice> savings,
             List<MassLine> masses) {
-        return pages(STAND, new Contents<>(stand, cutList, plan, findings, savings, masses));
+        return pages(STAND, new Contents<>(stand, cutList, plan, findings, savings, masses), "machine");
     }
 
-    private static <F extends Furniture> List<Drawing> pages(List<Section<? super F>> sections, Contents<F> contents) {
+    private static <F extends Furniture> List<Drawing> pages(
+            List<Section<? super F>> sections, Contents<F> contents, String measured) {
         var flow = new Flow(Paper.of(contents.units()), TextMeasure.shipped());
         sections.forEach(section -> section.print(contents, flow));
-        return flow.pages(contents.design().name(), contents.units());
+        return flow.pages(contents.design().name(), new PageFrame.Foot(contents.units(), measured));
     }
 }

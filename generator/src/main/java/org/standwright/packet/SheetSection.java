@@ -12,6 +12,7 @@ import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
 import org.standwright.packet.words.BoardWords;
 import org.standwright.packet.words.ProofWords;
+import org.standwright.packet.words.SecondStage;
 import org.standwright.packet.words.SheetCount;
 import org.standwright.packet.words.TrimWords;
 import org.standwright.packet.words.YieldShares;
@@ -51,14 +52,30 @@ final class SheetSection implements Section<Furniture> {
                 + TrimWords.of(plan.saw().trim(), contents.units())
                 + ". The grain runs along the sheet's length, left to right; arrows mark it on the pieces. Pieces lie "
                 + "show face up; the wedge in a corner marks the reference edge with its long side and the reference "
-                + "end with its short one. Sizes in pieces: length along the part's grain × width. Pieces marked "
-                + "'stage 2' wait until the openings are measured: their cuts are at the end of the cutting order. "
-                + "Bare areas are waste.");
+                + "end with its short one. Sizes in pieces: length along the part's grain × width. "
+                + later(contents) + bevels(contents) + "Bare areas are waste.");
         var sheets = plan.materials().stream()
                 .flatMap(material -> material.sheets().stream())
                 .toList();
         flow.figure(SheetKey.of(sheets, flow.measure()));
         new SheetPages(contents, flow).print();
+    }
+
+    private static String later(Contents<?> contents) {
+        return SecondStage.of(contents.furniture()).labels(contents.cutList()).isEmpty()
+                ? ""
+                : "Pieces marked 'stage 2' wait until the openings are measured: their cuts are at the end of the "
+                        + "cutting order. ";
+    }
+
+    private static String bevels(Contents<?> contents) {
+        boolean any = contents.plan().materials().stream()
+                .flatMap(material -> material.sheets().stream())
+                .flatMap(sheet -> sheet.pieces().stream())
+                .anyMatch(piece -> piece.parting() == PlacedPiece.Parting.BEVEL);
+        return any
+                ? "Of a blank of 'one bevel rip' the second strip comes out turned over: see the cutting order. "
+                : "";
     }
 
     private static Table boards(Contents<?> contents) {

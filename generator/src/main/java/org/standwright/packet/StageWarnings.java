@@ -47,7 +47,7 @@ record StageWarnings(MaterialPlan plan, List<NumberedSetUp> setUps) {
     private void blanks(Units units, Flow flow) {
         cuts().stream()
                 .flatMap(made -> made.frees().stream())
-                .filter(piece -> piece.parting() != Parting.NONE)
+                .filter(piece -> piece.parting() == Parting.LATER)
                 .map(piece -> blank(piece, units))
                 .distinct()
                 .forEach(words -> flow.item(Mark.BOX_ONLY, words));
@@ -57,9 +57,6 @@ record StageWarnings(MaterialPlan plan, List<NumberedSetUp> setUps) {
         var size = units.bareLength(SheetUnit.mm(blank.area().length())) + " × "
                 + units.bareLength(SheetUnit.mm(blank.area().width()));
         return "Blank " + blank.label() + " of " + plan.material().name() + ", " + size + ": "
-                + (blank.parting() == Parting.BEVEL
-                        ? "one rip with the blade tilted away from the fence gives both strips; support both, trap "
-                                + "nothing."
-                        : "machine it whole, then part it into its pieces with the saw's sled or by hand.");
+                + "machine it whole, then part it into its pieces with the saw's sled or by hand.";
     }
 }

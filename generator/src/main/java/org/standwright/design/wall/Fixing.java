@@ -20,4 +20,12 @@ public record Fixing(Screw screw, OptionalDouble length, int perStud, OptionalDo
                     "screws at each stud are " + perStud + ", but must be 1 or 2; two suit tall strips.");
         }
     }
+
+    /** The screw's name, without a countersunk head where a washer takes its place: 'wood screw 5.0 mm'. */
+    public String screwName() {
+        var name = screw.name();
+        var head = "countersunk ";
+        boolean named = name.regionMatches(true, 0, head, 0, head.length());
+        return washer.isPresent() && named ? name.substring(head.length()) : name;
+    }
 }

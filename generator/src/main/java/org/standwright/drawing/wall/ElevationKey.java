@@ -25,8 +25,8 @@ final class ElevationKey {
     private static final double SAMPLE = 9;
     private static final double HEIGHT = 3.6;
     private static final double GAP = 1.5;
-    private static final double BETWEEN = 5;
-    private static final double PITCH = 5.2;
+    private static final double BETWEEN = 4;
+    private static final double PITCH = 4.4;
 
     private final double width;
     private final TextMeasure measure;
@@ -52,13 +52,13 @@ final class ElevationKey {
         Arrays.stream(Hatch.values())
                 .filter(hatches::contains)
                 .forEach(hatch -> key.area(hatch.words(), Fill.WHITE, hatch.over(new Rect(0, 0, SAMPLE, HEIGHT))));
-        key.line(Pen.HIDDEN, "centre of a stud, its number at its foot");
+        key.line(Pen.HIDDEN, HoldWord.of(wall.wall().framing()).one() + ", its number at its foot");
         key.line(Pen.CENTRE, "level line");
         if (!wall.strips().isEmpty()) {
             key.area("strip; thin: its bevel at the wall", Fill.LIGHT, List.of());
             key.screw();
         }
-        if (wall.rows().stream().anyMatch(row -> row.strips().size() > 1)) {
+        if (!wall.strips().isEmpty()) {
             key.words("3.2: strip 2 of row 3");
         }
         if (wall.wall().obstacles().stream()

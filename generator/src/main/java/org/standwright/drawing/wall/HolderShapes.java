@@ -40,11 +40,17 @@ record HolderShapes(CleatedWall wall, List<HungHolder> holders, StripShapes stri
 
     /** The upright sides of all that is drawn. */
     List<Rect> sides() {
-        return holders.stream()
-                .flatMap(holder -> Stream.of(boards(holder), scale.paper(holder.area())))
+        return areas().stream()
                 .flatMap(rect -> Stream.of(
                         new Rect(rect.x0() - LINE, rect.y0(), rect.x0() + LINE, rect.y1()),
                         new Rect(rect.x1() - LINE, rect.y0(), rect.x1() + LINE, rect.y1())))
+                .toList();
+    }
+
+    /** All that each takes up, on paper. */
+    List<Rect> areas() {
+        return holders.stream()
+                .flatMap(holder -> Stream.of(boards(holder), scale.paper(holder.area())))
                 .toList();
     }
 

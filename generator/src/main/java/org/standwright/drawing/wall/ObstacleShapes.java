@@ -45,6 +45,11 @@ record ObstacleShapes(CleatedWall wall, Scale scale) {
         return shapes;
     }
 
+    /** What each covers, on paper. */
+    List<Rect> areas() {
+        return wall.zones().stream().map(zone -> scale.paper(zone.itself())).toList();
+    }
+
     /** Their names, those with least room first. */
     void name(Tags tags) {
         wall.zones().stream()

@@ -3,6 +3,7 @@ package org.standwright.drawing.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.standwright.design.built.CleatWall;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.Framing;
@@ -30,6 +31,8 @@ final class SectionShapes {
     private static final double BELOW = 25;
     /** How far a stud is shown beyond the screw's tip, mm. */
     private static final double BEYOND = 15;
+    /** Thickness of a washer as drawn, mm. */
+    private static final double WASHER = 1.5;
 
     private final CleatWall walls;
     private final Cleat cleat;
@@ -54,7 +57,10 @@ final class SectionShapes {
         shapes.add(polygon(Fill.GRAY, hanger()));
         shapes.add(polygon(Fill.WHITE, box(-t() - board(), foot(), -t(), cleat.hangerAbove())));
         shapes.add(dotted());
-        screwing.heights().forEach(height -> shapes.addAll(screw(height - cleat.height())));
+        screwing.heights().forEach(height -> {
+            shapes.addAll(anchor(height - cleat.height()));
+            shapes.addAll(screw(height - cleat.height()));
+        });
         shapes.addAll(callouts().shapes(scale.paper(back()), measure));
         return new View(shapes, measure)
                 .dimension(Side.BELOW, depths())
@@ -102,18 +108,44 @@ final class SectionShapes {
         double half = walls.design().fixing().screw().diameter() / 2;
         double from = -screwing.under();
         double to = from + screwing.length();
-        double neck = from + 2 * half;
-        var head = polygon(
+        boolean washer = walls.design().fixing().washer().isPresent();
+        double neck = washer ? from : from + 2 * half;
+        var shapes = new ArrayList<Shape>();
+        if (washer) {
+            shapes.addAll(washer(from, y));
+        }
+        shapes.add(polygon(
                 Fill.WHITE,
                 List.of(
+                        new Vec2(washer ? from - half : from, y - 2 * half),
                         new Vec2(from, y - 2 * half),
                         new Vec2(neck, y - half),
                         new Vec2(to - 2 * half, y - half),
                         new Vec2(to, y),
                         new Vec2(to - 2 * half, y + half),
                         new Vec2(neck, y + half),
-                        new Vec2(from, y + 2 * half)));
-        return List.of(head, new Line(paper(new Vec2(from, y)), paper(new Vec2(to, y)), Pen.THIN));
+                        new Vec2(from, y + 2 * half),
+                        new Vec2(washer ? from - half : from, y + 2 * half))));
+        shapes.add(new Line(paper(new Vec2(from, y)), paper(new Vec2(to, y)), Pen.THIN));
+        return shapes;
+    }
+
+    /** In the counterbore that it lies in. */
+    private List<Shape> washer(double floor, double y) {
+        double half = screwing.recess().diameter() / 2;
+        return List.of(
+                polygon(Fill.WHITE, box(-t(), y - half, floor, y + half)),
+                polygon(Fill.GRAY, box(floor - WASHER, y - half, floor, y + half)));
+    }
+
+    /** As wide as its hole, and as long as the screw is in it: its own length is its maker's; none in studs. */
+    private List<Shape> anchor(double y) {
+        if (!(framing instanceof Framing.Masonry masonry)) {
+            return List.of();
+        }
+        double half = masonry.drill() / 2;
+        double tip = screwing.length() - screwing.under();
+        return List.of(polygon(Fill.GRAY, box(framing.covering(), y - half, tip, y + half)));
     }
 
     private Callouts callouts() {
@@ -132,17 +164,27 @@ final class SectionShapes {
                     paper(new Vec2(-land() / 2, 2 * cleat.blunt() - cleat.rise())));
         }
         callouts.add(
-                "screw " + units.length(screwing.length()),
-                paper(new Vec2(
-                        screwing.length() - screwing.under() - 8,
-                        screwing.heights().get(0) - cleat.height())));
+                "screw " + units.length(screwing.length())
+                        + walls.design().fixing().washer().stream()
+                                .mapToObj(wide -> ", with washer " + units.length(wide))
+                                .collect(Collectors.joining()),
+                paper(new Vec2(2, screwing.heights().get(0) - cleat.height())));
+        if (framing instanceof Framing.Masonry masonry) {
+            callouts.add(
+                    "anchor in a hole of " + units.length(masonry.drill()),
+                    paper(new Vec2(
+                            screwing.length() - screwing.under() - 8,
+                            screwing.heights().get(0) - cleat.height() - masonry.drill() / 3)));
+        }
         callouts.add("strip", paper(new Vec2(-t() / 2, -cleat.height() * 0.9)));
         if (framing.covering() > 0) {
             callouts.add(
                     "wall covering, carries nothing", paper(new Vec2(framing.covering() / 2, -cleat.height() - 6)));
         }
         callouts.add(
-                framing instanceof Framing.Masonry ? "sound masonry" : "stud",
+                framing instanceof Framing.Masonry
+                        ? "sound masonry"
+                        : HoldWord.of(framing).one(),
                 paper(new Vec2((framing.covering() + back()) / 2, -cleat.height() - BELOW / 2)));
         return callouts;
     }

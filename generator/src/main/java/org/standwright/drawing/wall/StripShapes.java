@@ -66,30 +66,29 @@ record StripShapes(CleatedWall wall, Cleat cleat, Scale scale, TextMeasure measu
     }
 
     /**
-     * Which strip of its row each is, and what it carries, at its ends, between the screws.
+     * Which strip of its row each is, and what it carries where there is room for it, at its ends, between the screws.
      *
      * @param lines better not run through words
+     * @param holders whose own limits would be read for those of strips
      */
-    void name(WallLabels labels, List<Rect> lines, Tags tags) {
+    void name(WallLabels labels, List<Rect> lines, List<Rect> holders, Tags tags) {
         wall.strips().stream()
                 .flatMap(this::screws)
                 .forEach(at -> tags.keepOff(new Rect(at.x() - SCREW, at.y() - SCREW, at.x() + SCREW, at.y() + SCREW)));
         for (var row : wall.rows()) {
             for (var strip : row.strips()) {
-                if (row.strips().size() > 1) {
-                    put(number(row, strip), lines, tags);
-                }
-                labels.limit(strip.label()).ifPresent(limit -> put(limit(limit, strip), lines, tags));
+                var number = number(row, strip);
+                tags.first(Stream.concat(clear(number, lines), number.stream()));
+                labels.limit(strip.label()).ifPresent(limit -> tags.first(clear(limit(limit, strip), holders)));
             }
         }
     }
 
-    private void put(List<Text> places, List<Rect> lines, Tags tags) {
-        var clear = places.stream().filter(text -> {
+    private Stream<Text> clear(List<Text> places, List<Rect> of) {
+        return places.stream().filter(text -> {
             var box = measure.box(text);
-            return lines.stream().noneMatch(line -> Lettering.overlap(line, box));
+            return of.stream().noneMatch(area -> Lettering.overlap(area, box));
         });
-        tags.first(Stream.concat(clear, places.stream()));
     }
 
     private List<Text> number(Row row, Strip strip) {

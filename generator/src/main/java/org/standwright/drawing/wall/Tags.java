@@ -16,7 +16,7 @@ import org.standwright.drawing.Weight;
 import org.standwright.geom.Rect;
 
 /**
- * Names of things on a figure: within the thing where there is room, and else a letter on it and the name in a key. No
+ * Names of things on a figure: within the thing where there is room, else beside it on free paper, and else a letter on it and the name in a key. No
  * words lie on other words.
  */
 final class Tags {
@@ -29,10 +29,23 @@ final class Tags {
 
     private final List<Shape> shapes = new ArrayList<>();
     private final TextMeasure measure;
+    private Optional<Rect> paper = Optional.empty();
+    private List<Rect> solid = List.of();
     private Lettering taken = new Lettering(List.of());
 
     Tags(TextMeasure measure) {
         this.measure = measure;
+    }
+
+    /**
+     * Lets names stand beside their things.
+     *
+     * @param within outside of it no name stands
+     * @param solid no name stands on them but its own thing's
+     */
+    void freePaper(Rect within, List<Rect> solid) {
+        this.paper = Optional.of(within);
+        this.solid = List.copyOf(solid);
     }
 
     List<Shape> shapes() {
@@ -65,7 +78,7 @@ final class Tags {
      * @param whole all of the thing, beside which its letter stands where there is room nowhere within
      */
     void name(String name, Optional<String> second, List<List<Rect>> rooms, Rect whole) {
-        if (rooms.stream().anyMatch(some -> isNamed(name, second, some))) {
+        if (rooms.stream().anyMatch(some -> isNamed(name, second, some)) || isNamedBeside(name, second, whole)) {
             return;
         }
         var letter = letter(key.size());
@@ -81,23 +94,34 @@ final class Tags {
                 }
             }
         }
-        return second.isPresent() && apart(name, second.get(), rooms);
+        return false;
     }
 
-    /** Name and second line in rooms of their own. */
-    private boolean apart(String name, String second, List<Rect> rooms) {
-        var before = taken;
-        int shapesBefore = shapes.size();
-        for (double size : SIZES) {
-            if (rooms.stream().anyMatch(room -> fits(List.of(name), size, room))) {
-                if (rooms.stream().anyMatch(room -> fits(List.of(second), size, room))) {
-                    return true;
-                }
-                taken = before;
-                shapes.subList(shapesBefore, shapes.size()).clear();
-            }
-        }
-        return false;
+    /** On free paper right beside the thing. */
+    private boolean isNamedBeside(String name, Optional<String> second, Rect whole) {
+        return Stream.of(2.2, 1.9)
+                .anyMatch(size -> wordings(name, second).stream().anyMatch(lines -> {
+                    double wide = width(lines, size) + 2 * CLEAR + 0.1;
+                    double high = height(lines, size) + 2 * CLEAR + 0.1;
+                    double x = (whole.x0() + whole.x1() - wide) / 2;
+                    double y = (whole.y0() + whole.y1() - high) / 2;
+                    return Stream.of(
+                                    new Rect(whole.x1() + CLEAR, y, whole.x1() + CLEAR + wide, y + high),
+                                    new Rect(whole.x0() - CLEAR - wide, y, whole.x0() - CLEAR, y + high),
+                                    new Rect(x, whole.y1() + CLEAR, x + wide, whole.y1() + CLEAR + high),
+                                    new Rect(x, whole.y0() - CLEAR - high, x + wide, whole.y0() - CLEAR))
+                            .filter(this::isFreePaper)
+                            .anyMatch(room -> fits(lines, size, room));
+                }));
+    }
+
+    private boolean isFreePaper(Rect room) {
+        return paper.filter(within -> within.x0() <= room.x0()
+                                && room.x1() <= within.x1()
+                                && within.y0() <= room.y0()
+                                && room.y1() <= within.y1())
+                        .isPresent()
+                && solid.stream().noneMatch(area -> Lettering.overlap(area, room));
     }
 
     private static List<List<String>> wordings(String name, Optional<String> second) {
@@ -109,17 +133,25 @@ final class Tags {
     }
 
     private boolean fits(List<String> lines, double size, Rect room) {
-        double wide = lines.stream()
-                .mapToDouble(line -> measure.width(line, size, Weight.REGULAR))
-                .max()
-                .orElse(0);
-        double high = measure.above(size) + (lines.size() - 1) * measure.pitch(size) + measure.below(size);
+        double wide = width(lines, size);
+        double high = height(lines, size);
         if (wide + 2 * CLEAR > room.width() || high + 2 * CLEAR > room.height()) {
             return false;
         }
         double free = room.height() - high - 2 * CLEAR;
         return Stream.of(0.5, 0.0, 1.0, 0.25, 0.75)
                 .anyMatch(share -> put(lines, size, room, room.y1() - CLEAR - share * free, wide, high));
+    }
+
+    private double width(List<String> lines, double size) {
+        return lines.stream()
+                .mapToDouble(line -> measure.width(line, size, Weight.REGULAR))
+                .max()
+                .orElse(0);
+    }
+
+    private double height(List<String> lines, double size) {
+        return measure.above(size) + (lines.size() - 1) * measure.pitch(size) + measure.below(size);
     }
 
     private boolean put(List<String> lines, double size, Rect room, double top, double wide, double high) {

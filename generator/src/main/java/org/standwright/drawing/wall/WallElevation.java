@@ -2,6 +2,7 @@ package org.standwright.drawing.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.standwright.design.built.CleatWall;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.HungHolder;
@@ -53,7 +54,12 @@ public final class WallElevation {
         var obstacles = new ObstacleShapes(wall, scale);
         var holders = new HolderShapes(wall, holders(), strips, scale);
         var tags = new Tags(measure);
-        strips.name(labels, holders.sides(), tags);
+        strips.name(labels, holders.sides(), holders.areas(), tags);
+        tags.freePaper(
+                scale.paper(wall.outline().bounds()),
+                Stream.of(wall.strips().stream().map(strips::area).toList(), holders.areas(), obstacles.areas())
+                        .flatMap(List::stream)
+                        .toList());
         obstacles.name(tags);
         holders.name(labels, tags);
 

@@ -12,7 +12,6 @@ import org.standwright.drawing.Text;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.Weight;
 import org.standwright.drawing.figure.Figure;
-import org.standwright.unit.Units;
 
 /** Fills page after page with bands, from the top down. */
 public final class Flow {
@@ -219,17 +218,17 @@ public final class Flow {
     private List<Band> lines(String words, double size, Weight weight, double indent) {
         double height = measure.pitch(size);
         var baseline = new Point(indent, -height + measure.below(size) + 0.1);
-        return measure.wrap(words, width() - indent, size, weight).stream()
+        return measure.wrap(Times.sign(words), width() - indent, size, weight).stream()
                 .map(line -> new Text(line, baseline, size, weight, Text.Anchor.START, Text.Heading.LEVEL))
                 .map(text -> new Band(height, List.of(text)))
                 .toList();
     }
 
-    public List<Drawing> pages(String name, Units units) {
+    public List<Drawing> pages(String name, PageFrame.Foot foot) {
         var drawings = new ArrayList<Drawing>();
         for (int i = 0; i < pages.size(); i++) {
             var page = pages.get(i);
-            drawings.add(page.frame().page(page.shapes(), name, units, i + 1, pages.size(), measure));
+            drawings.add(page.frame().page(page.shapes(), foot, name, i + 1, pages.size(), measure));
         }
         return List.copyOf(drawings);
     }

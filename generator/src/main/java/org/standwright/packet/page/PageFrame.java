@@ -25,6 +25,13 @@ public record PageFrame(double paperWidth, double paperHeight) {
     private static final double HEADER = 11;
     private static final double CLEAR = 4;
 
+    /**
+     * What stands at the foot of every page.
+     *
+     * @param measured what the maker measures first: 'machine', 'wall'
+     */
+    public record Foot(Units units, String measured) {}
+
     static PageFrame upright(Paper paper) {
         return new PageFrame(paper.width(), paper.height());
     }
@@ -54,18 +61,22 @@ public record PageFrame(double paperWidth, double paperHeight) {
         return HEADER + CLEAR;
     }
 
-    Drawing page(List<Shape> body, String name, Units units, int number, int of, TextMeasure measure) {
+    Drawing page(List<Shape> body, Foot foot, String name, int number, int of, TextMeasure measure) {
         double right = SIDE + width();
         double head = paperHeight - HEADER;
         var shapes = new ArrayList<Shape>();
         shapes.add(Line.between(SIDE, head - 2, right, head - 2, Pen.THIN));
         shapes.add(Line.between(SIDE, HEADER + 2, right, HEADER + 2, Pen.THIN));
         var count = String.format(Locale.ROOT, "page %d of %d", number, of);
-        var unit = "lengths in " + units.lengthWord() + " unless marked";
+        var unit = "lengths in " + foot.units().lengthWord() + " unless marked";
         shapes.add(text(shortened(name, measure), SIDE, head, Text.Anchor.START).bold());
         shapes.add(text(count, right, head, Text.Anchor.END));
         shapes.add(text(unit, SIDE, EDGE + 1, Text.Anchor.START));
-        shapes.add(text("Check every size against your own machine and stock.", right, EDGE + 1, Text.Anchor.END));
+        shapes.add(text(
+                "Check every size against your own " + foot.measured() + " and stock.",
+                right,
+                EDGE + 1,
+                Text.Anchor.END));
         shapes.addAll(body);
         return new Drawing(name + ", " + count, paperWidth, paperHeight, shapes);
     }

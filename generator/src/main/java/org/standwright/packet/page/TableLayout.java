@@ -110,7 +110,8 @@ final class TableLayout {
     }
 
     private List<String> lines(String words, double room, Weight weight) {
-        return words.lines()
+        return Times.sign(words)
+                .lines()
                 .flatMap(line -> measure.wrap(line, room, SIZE, weight).stream())
                 .toList();
     }

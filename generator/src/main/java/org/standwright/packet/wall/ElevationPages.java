@@ -2,8 +2,11 @@ package org.standwright.packet.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.Strip;
+import org.standwright.drawing.wall.HoldWord;
 import org.standwright.drawing.wall.WallElevation;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
@@ -13,8 +16,8 @@ import org.standwright.unit.Units;
 
 /** Each wall on a page of its own, sideways, and then where each of its strips begins and is screwed. */
 final class ElevationPages implements WallPages.Page {
-    /** Taken by the heading and the line above the figure, mm. */
-    private static final double ABOVE = 26;
+    /** Kept free below the figure, mm. */
+    private static final double BELOW = 4;
 
     @Override
     public void print(WallPaper paper, Flow flow) {
@@ -23,17 +26,19 @@ final class ElevationPages implements WallPages.Page {
             flow.heading("Wall '" + wall.wall().name() + "'");
             flow.lead(new Amounts(wall, paper.units()).sentence());
             flow.figure(WallElevation.of(
-                    paper.walls(), wall, paper.labels(), flow.width(), flow.height() - ABOVE, flow.measure()));
+                    paper.walls(), wall, paper.labels(), flow.width(), flow.left() - BELOW, flow.measure()));
         }
         flow.freshPage();
         paper.walls().walls().stream()
                 .filter(wall -> !wall.strips().isEmpty())
-                .forEach(wall -> strips(wall, paper.units(), flow));
+                .forEach(wall -> strips(wall, paper, flow));
     }
 
-    private static void strips(CleatedWall wall, Units units, Flow flow) {
+    private static void strips(CleatedWall wall, WallPaper paper, Flow flow) {
+        var units = paper.units();
         flow.heading("Strips on '" + wall.wall().name() + "'");
-        flow.lead("Left end from the left end of the wall; screws from the left end of the strip.");
+        flow.lead("Left end from the left end of the wall; screws from the left end of the strip, " + heights(paper)
+                + " above its lower edge." + Gaps.words(wall, units));
         var rows = new ArrayList<List<String>>();
         for (var row : wall.rows()) {
             for (var strip : row.strips()) {
@@ -53,8 +58,19 @@ final class ElevationPages implements WallPages.Page {
                         Column.figures("Left end at"),
                         Column.figures("Length"),
                         Column.prose("Screws at"),
-                        Column.words("Studs")),
+                        Column.words(studs(wall))),
                 rows));
+    }
+
+    /** 'Studs'. */
+    private static String studs(CleatedWall wall) {
+        var words = HoldWord.of(wall.wall().framing()).many();
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** '45 mm', '22 and 67 mm'. */
+    private static String heights(WallPaper paper) {
+        return paper.walls().screwing().heights().stream().map(paper::exact).collect(Collectors.joining(" and "));
     }
 
     private static String screws(Strip strip, Units units) {

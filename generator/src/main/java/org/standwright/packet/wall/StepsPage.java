@@ -2,9 +2,12 @@ package org.standwright.packet.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.standwright.design.wall.Framing;
 import org.standwright.design.wall.Holder;
 import org.standwright.design.wall.built.Backing;
+import org.standwright.drawing.wall.HoldWord;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 
@@ -27,15 +30,9 @@ final class StepsPage implements WallPages.Page {
     }
 
     private static List<String> before(WallPaper paper) {
-        boolean masonry =
-                paper.walls().walls().stream().allMatch(wall -> wall.wall().framing() instanceof Framing.Masonry);
         return List.of(
-                (masonry
-                                ? "Sound the wall and mark where it takes an anchor, at the places of the drawings."
-                                : "Find the studs and mark both edges and the centre of each, low and high; a thin nail "
-                                        + "where a strip will cover the hole tells more than a finder. Where they lie "
-                                        + "otherwise than drawn, change the design before anything is cut.")
-                        + " Measure the obstacles again too.",
+                framings(paper).map(StepsPage::finding).collect(Collectors.joining(" "))
+                        + " Measure the obstacles again " + "too.",
                 "Locate cables and pipes before driving anything, with a detector and from every outlet, switch and "
                         + "tap upwards, downwards and sideways; switch the circuit off. Nothing is driven where one "
                         + "may lie. Boxes, panels and wiring are not moved or covered: that is for licensed practice "
@@ -43,28 +40,81 @@ final class StepsPage implements WallPages.Page {
                 "Strike the level line round the room "
                         + paper.units().length(paper.design().levelLine())
                         + " above the highest point of the floor, with a laser or a water level; its ends must meet.",
-                "Make the story stick and transfer every row to every stud.");
+                "Make the story stick and transfer every row to every "
+                        + framings(paper).map(HoldWord::one).collect(Collectors.joining(" and every ")) + ".");
     }
 
     private static List<String> strips(WallPaper paper) {
-        var fixing = paper.design().fixing();
-        double length = paper.walls().screwing().length();
         var steps = new ArrayList<String>();
-        steps.add("Bore and sink the screw holes of all strips on the bench, at the places of the strip tables.");
-        steps.add("Put up the strips from the lowest row, or from the one you reach best, each with its bevel at the "
-                + "top and falling towards the wall: two people or two nails under it, high edge on the mark, level "
-                + "it, one screw at the middle stud, level it again.");
-        steps.add("Drive " + fixing.screw().name() + ", " + paper.units().length(length) + ", "
-                + (fixing.perStud() == 1 ? "one" : "two") + " at every listed stud, none beside it: a screw that does "
-                + "not bite in wood is pulled out and the place written down, and the strip carries less.");
-        if (paper.walls().walls().size() > 1) {
-            steps.add("In the corners the strips of the left wall run through; those of the right wall stop short of "
-                    + "them, so that hangers pass.");
+        steps.add(
+                "Rip the bevels, take off the tips, then bore and sink the screw holes of all strips on the bench, at "
+                        + "the places of the strip tables.");
+        framings(paper).forEach(framing -> {
+            steps.add(hanging(framing, paper));
+            steps.add(driving(framing, paper));
+        });
+        if (Corners.areReached(paper.walls())) {
+            steps.add(
+                    "In the corners that they reach, the strips of the left wall run through; those of the right wall "
+                            + "stop short of them, so that hangers pass.");
         }
         steps.add(
                 "Check: before anything hangs on it, pull each strip firmly, downwards and away from the wall. Nothing "
                         + "may move; a strip that does comes down again.");
         return steps;
+    }
+
+    /** Each kind of wall once, in order. */
+    private static Stream<HoldWord> framings(WallPaper paper) {
+        return paper.walls().walls().stream()
+                .map(wall -> HoldWord.of(wall.wall().framing()))
+                .distinct();
+    }
+
+    private static String finding(HoldWord hold) {
+        return hold == HoldWord.ANCHOR
+                ? "Sound the masonry and mark where it takes an anchor, at the places of the drawings; where it does not, "
+                        + "change the design before anything is cut."
+                : "Find the " + hold.many() + " and mark both edges and the centre of each, low and high; a thin nail "
+                        + "where a strip will cover the hole tells more than a finder. Where they lie otherwise than "
+                        + "drawn, change the design before anything is cut.";
+    }
+
+    private static String hanging(HoldWord hold, WallPaper paper) {
+        var on = framings(paper).count() > 1 ? " on " + hold.many() : "";
+        var up = "Put up the strips" + on
+                + " from the lowest row, or from the one you reach best, each with its bevel at "
+                + "the top and falling towards the wall: two people or two nails under it, high edge on the mark, ";
+        return hold == HoldWord.ANCHOR
+                ? up + "level. Mark the masonry through every bore and take the strip down again. " + drilling(paper)
+                : up + "level it, one screw at the middle " + hold.one() + ", level it again.";
+    }
+
+    private static String drilling(WallPaper paper) {
+        return paper.walls().walls().stream()
+                .map(wall -> wall.wall().framing())
+                .filter(Framing.Masonry.class::isInstance)
+                .map(Framing.Masonry.class::cast)
+                .map(masonry -> "Drill " + paper.exact(masonry.drill()) + " holes for " + masonry.anchor()
+                        + ", blow out the dust, and set each anchor as its maker says.")
+                .distinct()
+                .collect(Collectors.joining(" "));
+    }
+
+    private static String driving(HoldWord hold, WallPaper paper) {
+        var fixing = paper.design().fixing();
+        var bites = switch (hold) {
+            case STUD -> "a screw that does not bite in wood is pulled out";
+            case STEEL_STUD -> "a screw that spins in the steel is pulled out";
+            case ANCHOR -> "an anchor that turns or slips is given up";
+        };
+        return "Drive " + fixing.screwName() + ", "
+                + paper.units().length(paper.walls().screwing().length())
+                + fixing.washer().stream()
+                        .mapToObj(washer -> ", with washer " + paper.units().length(washer))
+                        .collect(Collectors.joining())
+                + ", " + (fixing.perStud() == 1 ? "one" : "two") + " at every listed " + hold.one()
+                + ", none beside it: " + bites + " and the place written down, and the strip carries less.";
     }
 
     private static List<String> holders(WallPaper paper) {

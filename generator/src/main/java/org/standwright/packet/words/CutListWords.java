@@ -14,7 +14,7 @@ public final class CutListWords {
                         + "later size is not given, it is that of the one before. Labels that end in -L and -R "
                         + "are mirror images of each other.",
                 "Show face and bench face: the show face of a piece is the one that its note 'as …' points out ('up', "
-                        + "'to the left') as it sits in the finished stand; the bench face is the other, on which it "
+                        + "'to the left') as it sits once all is built; the bench face is the other, on which it "
                         + "lies on the bench.",
                 "Reference end and reference edge: where x and y count from, x along the grain and y across it, on both "
                         + "faces, from finished edges: band a piece before it is machined. The note 'as …' of every line "

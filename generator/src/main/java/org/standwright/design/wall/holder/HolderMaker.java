@@ -15,6 +15,9 @@ import org.standwright.part.Part;
 
 /** The boards of one holder: a back, a hanger behind it, and before it what its kind asks for. */
 public final class HolderMaker {
+    /** What every holder takes some of. */
+    public static final String GLUE = "wood glue";
+
     private final WallDesign design;
 
     public HolderMaker(WallDesign design) {
@@ -42,7 +45,7 @@ public final class HolderMaker {
         if (holder.lock()) {
             hardware.add(new Lock(frame).hardware());
         }
-        hardware.add(new Hardware("wood glue", 1, holder.name() + ", " + body.glued()));
+        hardware.add(new Hardware(GLUE, 1, holder.name() + ", " + body.glued()));
         var boxes = new ArrayList<Box3>(List.of(body.things()));
         parts.forEach(part -> boxes.add(part.box()));
         return new MadeHolder(

@@ -40,13 +40,18 @@ final class PegsBody {
             holes.add(hole(x - pegs.things().width() / 2, hung.level() - bottom));
             holes.add(hole(x + pegs.things().width() / 2, hung.level() - bottom));
         }
-        var dowels = new Hardware(
-                "dowel " + pegs.dowel().name() + ", " + frame.length(diameter) + " x "
-                        + frame.length(pegs.dowel().length()),
-                holes.size(),
-                pegs.name() + ", pegs, glued into the back");
+        var dowels = new Hardware(item(), holes.size(), pegs.name() + ", pegs, glued into the back");
         double things = pegs.things().depth() / 2 - frame.face();
         return hung.body(holes, List.of(dowels), bottom, hung.level() + diameter / 2, things, reach);
+    }
+
+    /** A name that has a figure in it tells the size. */
+    private String item() {
+        var name = pegs.dowel().name();
+        return name.chars().anyMatch(Character::isDigit)
+                ? name
+                : name + ", " + frame.length(pegs.dowel().diameter()) + " x "
+                        + frame.length(pegs.dowel().length());
     }
 
     private double bore() {
