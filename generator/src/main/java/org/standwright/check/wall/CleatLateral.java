@@ -14,7 +14,7 @@ public final class CleatLateral implements Rule<HungWall> {
     private static final RuleText TEXT = new RuleText(
             "cleat-lateral",
             "Do the screws carry the strips without bending?",
-            "Fv = sum of s W / n; Z' = 0.9 x the least of six modes of yielding across the gap g, over Rd",
+            "Fv = sum of s W / n, the strip's own with it; Z' = 0.9 x the least of six modes of yielding across the gap g, over Rd",
             RatedStrip.ASSUMED + " Plasterboard counts as a gap.",
             RatedStrip.STATICS
                     + "yield modes of NDS 2018 12.3.1, as quoted; with a gap in the manner of AWC TR 12, from"

@@ -5,6 +5,7 @@ import org.standwright.check.wall.statics.Hanging;
 import org.standwright.check.wall.statics.StripPull;
 import org.standwright.design.wall.Cleat;
 import org.standwright.geom.Grid;
+import org.standwright.unit.Gravity;
 
 /** The section that strips and hangers share, as statics takes it. */
 record CleatSection(Cleat cleat) {
@@ -28,6 +29,12 @@ record CleatSection(Cleat cleat) {
     /** Of the middle of the bevel over the edge of strip or hanger away from it, mm. */
     double pullHeight() {
         return cleat.face() - cleat.rise() / 2;
+    }
+
+    /** Of a strip so long, N. */
+    double weight(double length) {
+        var material = cleat.sheet().material();
+        return Gravity.newtons(length * cleat.height() * cleat.thickness() * 1e-9 * material.density());
     }
 
     /** A strip's only screw, or a hanger's, with all of a load on it. */

@@ -15,7 +15,7 @@ public final class CleatWithdrawal implements Rule<HungWall> {
     private static final RuleText TEXT = new RuleText(
             "cleat-withdrawal",
             "Do the screws of the strips stay in the studs?",
-            "Fw = sum of s (T h + W t / 2) / a, T = W max(tan tilt, (e - t/2) / d); W'p = 0.9 x 19.65 G^2 D p; of two"
+            "Fw = sum of s (T h + W t / 2) / a and of the strip's own W t / 2 / a, T = W max(tan tilt, (e - t/2) / d); W'p = 0.9 x 19.65 G^2 D p; of two"
                     + " screws at a stud the upper gets a^2 / (a^2 + b^2) of that, b of the lower",
             RatedStrip.ASSUMED,
             RatedStrip.STATICS + "withdrawal, NDS 2018 Eq. 12.2-2, as quoted");

@@ -1,6 +1,7 @@
 package org.standwright.check.wall;
 
 import java.util.List;
+import java.util.Optional;
 import org.standwright.check.Finding;
 import org.standwright.check.Input;
 import org.standwright.check.Quantity;
@@ -14,7 +15,7 @@ public final class HangKnock implements Rule<HungWall> {
             "hang-knock",
             "Does a knock from below unhook it?",
             "F = W over the rise of the bevel",
-            "Above 5 kg, or in a row above the eyes, it takes a screw that locks it.",
+            "Above 5 kg, or in a row above the eyes, it takes a screw that locks it; a lock takes two screws in a strip.",
             "common practice, no source");
 
     @Override
@@ -25,10 +26,26 @@ public final class HangKnock implements Rule<HungWall> {
     @Override
     public List<Finding> check(HungWall wall) {
         return HungBody.all(wall).stream()
-                .filter(body -> !body.load().holder().made().holder().lock())
-                .filter(body -> knock(wall, body).needsStop())
-                .map(body -> found(wall, body))
+                .flatMap(body -> about(wall, body).stream())
                 .toList();
+    }
+
+    private static Optional<Finding> about(HungWall wall, HungBody body) {
+        if (!body.load().holder().made().holder().lock()) {
+            return knock(wall, body).needsStop() ? Optional.of(found(wall, body)) : Optional.empty();
+        }
+        int locking = new HolderScrews(wall, body.load().holder()).locking();
+        return locking < HolderScrews.LOCKING ? Optional.of(missed(wall, body, locking)) : Optional.empty();
+    }
+
+    private static Finding missed(HungWall wall, HungBody body, int locking) {
+        return Finding.caution(
+                        TEXT,
+                        body.name(),
+                        (locking == 0 ? "Its lock screws meet no strip" : "One of its lock screws meets no strip")
+                                + ", or only its very end. Hang it where both meet one.")
+                .remedies(
+                        () -> new Stronger(wall).elsewhere(body.load()).stream().toList());
     }
 
     private static Knock knock(HungWall wall, HungBody body) {

@@ -16,7 +16,7 @@ public final class HangerScrews implements Rule<HungWall> {
             "hanger-screws",
             "Do its own screws hold the hanger to the holder?",
             "as cleat-combined: Fw = (T h + W t / 2) / (n a), Fv = W / n",
-            "The hanger pries about its upper edge; all screws get alike, and the glue nothing. Panels seldom leave the 6 D"
+            "The hanger pries about its upper edge; all screws over a strip get alike, the others and the glue nothing. Panels seldom leave the 6 D"
                     + " of thread that the NDS rates; its formulas are used all the same. The flat heads are not rated.",
             RatedStrip.STATICS + "NDS 2018 Eq. 12.2-2, 12.3.1 and 12.4, as quoted");
 
@@ -31,8 +31,7 @@ public final class HangerScrews implements Rule<HungWall> {
     }
 
     private static Finding found(HungWall wall, HungBody body) {
-        var made = body.load().holder().made();
-        return new HolderScrews(wall, made)
+        return new HolderScrews(wall, body.load().holder())
                 .hanger()
                 .flatMap(screw -> judged(wall, body, screw))
                 .orElseGet(() -> Finding.note(
@@ -41,7 +40,8 @@ public final class HangerScrews implements Rule<HungWall> {
 
     private static Optional<Finding> judged(HungWall wall, HungBody body, WallScrew screw) {
         var units = wall.units();
-        int count = body.load().holder().made().hangerScrews();
+        int count = new HolderScrews(wall, body.load().holder()).overStrips();
+        int all = body.load().holder().made().hangerScrews();
         var load = body.section().hanger(body.hanging(), count).perScrew();
         double used = screw.use(load).most();
         if (!Double.isFinite(used)) {
@@ -52,7 +52,10 @@ public final class HangerScrews implements Rule<HungWall> {
                 : " Not rated by itself: with " + units.length(screw.into().thread())
                         + " of thread in the hanger there is less than the "
                         + units.length(screw.fastener().leastPenetration()) + " (6 D) that the source asks for.";
-        var message = "Each of " + count + " screws is drawn with " + units.force(load.out()) + " and carries "
+        var message = (count < all
+                        ? "Each of the " + count + " of its " + all + " screws that lie over a strip"
+                        : "Each of " + count + " screws")
+                + " is drawn with " + units.force(load.out()) + " and carries "
                 + units.force(load.sideways()) + " across: " + Quantity.RATIO.words(used, units) + " of what it may."
                 + unrated
                 + (used > 1 ? " Thicker screws, a thicker board or two smaller holders hold more." : "");

@@ -2,6 +2,8 @@ package org.standwright.check.wall;
 
 import java.util.List;
 import org.standwright.check.wall.statics.Hanging;
+import org.standwright.design.wall.built.Strip;
+import org.standwright.geom.Grid;
 import org.standwright.geom.Interval;
 import org.standwright.unit.Gravity;
 
@@ -60,6 +62,13 @@ record HungBody(HeldLoad load, Hanging hanging, CleatSection section) {
     Interval hanger() {
         var back = load.holder().made().back();
         return new Interval(load.holder().x() + back.x0(), load.holder().x() + back.x1());
+    }
+
+    /** The strips of its row that its hanger lies on, from the left. */
+    List<Strip> behind(HungWall wall) {
+        return HolderScrews.strips(wall, load.holder()).stream()
+                .filter(strip -> Grid.less(0, strip.along().overlap(hanger())))
+                .toList();
     }
 
     /**

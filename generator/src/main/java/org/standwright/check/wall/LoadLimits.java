@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.DoublePredicate;
 import org.standwright.check.wall.statics.WallScrew;
 
 /**
@@ -25,11 +24,6 @@ import org.standwright.check.wall.statics.WallScrew;
  * @param holders by their names, in the order of the design
  */
 public record LoadLimits(Map<String, MostHung> strips, Map<String, MostHung> holders) {
-    /** Each step halves what is unsure: 60 reach the last digit of a double. */
-    private static final int STEPS = 60;
-    /** Nobody hangs a million times what hangs there. */
-    private static final double BEYOND_ALL = 1 << 20;
-
     public LoadLimits {
         strips = Collections.unmodifiableMap(new LinkedHashMap<>(strips));
         holders = Collections.unmodifiableMap(new LinkedHashMap<>(holders));
@@ -70,65 +64,43 @@ public record LoadLimits(Map<String, MostHung> strips, Map<String, MostHung> hol
 
     /** How many times what hangs on the strip its screws hold. */
     private static double factor(RatedStrip strip) {
-        return largest(factor -> at(strip, factor).use().most() <= 1);
+        return Largest.of(factor -> at(strip, factor).use().most() <= 1);
     }
 
     private static RatedStrip at(RatedStrip strip, double factor) {
         var held = strip.load().held().stream()
                 .map(piece -> new HeldBy(piece.body().times(factor), piece.strip(), piece.along(), piece.share()))
                 .toList();
-        return new RatedStrip(new StripLoad(strip.load().wall(), strip.load().strip(), held), strip.screw());
+        return new RatedStrip(strip.load().carrying(held), strip.screw());
     }
 
     /** By its hanger's screws, and by riding out. */
     private static List<MostHung> own(HungWall wall, HungBody body) {
         var limits = new ArrayList<MostHung>();
-        var made = body.load().holder().made();
-        new HolderScrews(wall, made)
+        new HolderScrews(wall, body.load().holder())
                 .hanger()
                 .filter(screw -> screw.withdrawal() > 0)
                 .ifPresent(screw -> limits.add(new MostHung(
-                        body.thingsAt(largest(factor -> hangerUse(body.times(factor), screw) <= 1)),
+                        body.thingsAt(Largest.of(factor -> hangerUse(wall, body.times(factor), screw) <= 1)),
                         "the hanger's screws give")));
         rides(wall, body).ifPresent(mass -> limits.add(new MostHung(mass, "it rides up its bevel and out")));
         return limits;
     }
 
-    private static double hangerUse(HungBody body, WallScrew screw) {
-        int count = body.load().holder().made().hangerScrews();
+    private static double hangerUse(HungWall wall, HungBody body, WallScrew screw) {
+        int count = new HolderScrews(wall, body.load().holder()).overStrips();
         return screw.use(body.section().hanger(body.hanging(), count).perScrew())
                 .most();
     }
 
     /** Of things, kg, beyond which it rides out; empty where no mass of things makes it. */
     private static OptionalDouble rides(HungWall wall, HungBody body) {
-        double most = largest(factor -> fits(wall, body.times(factor)));
-        return most < BEYOND_ALL ? OptionalDouble.of(body.thingsAt(most)) : OptionalDouble.empty();
+        double most = Largest.of(factor -> fits(wall, body.times(factor)));
+        return most < Largest.BEYOND_ALL ? OptionalDouble.of(body.thingsAt(most)) : OptionalDouble.empty();
     }
 
     private static boolean fits(HungWall wall, HungBody body) {
         var riding = new RideOut(wall, body);
         return riding.ratio() <= riding.limit();
-    }
-
-    /** The largest factor that will do of those from 0 up; 0 where that will not do, {@link #BEYOND_ALL} where all will. */
-    private static double largest(DoublePredicate willDo) {
-        double good = 0;
-        double bad = 1;
-        while (bad < BEYOND_ALL && willDo.test(bad)) {
-            bad *= 2;
-        }
-        if (bad >= BEYOND_ALL || !willDo.test(0)) {
-            return bad >= BEYOND_ALL ? BEYOND_ALL : 0;
-        }
-        for (int step = 0; step < STEPS; step++) {
-            double middle = (good + bad) / 2;
-            if (willDo.test(middle)) {
-                good = middle;
-            } else {
-                bad = middle;
-            }
-        }
-        return good;
     }
 }

@@ -25,7 +25,10 @@ record RatedStrip(StripLoad load, WallScrew screw) {
     static final String STATICS = "statics of cleats: our own derivation; caution above 0.8: our own choice; screws: ";
 
     static final String ASSUMED = "The strip pries about its lower edge. Of each holder a stud gets the larger of two"
-            + " shares, by levers and of a strip in one piece; only studs behind it count, and one beyond. The screw counts"
+            + " shares, by levers and of a strip in one piece; only studs behind it count, and one beyond. Of a holder that"
+            + " bridges strips each gets the larger of its shares by length and by levers, together more than the whole."
+            + " The strip weighs on all its studs alike. Plasterboard counts as rigid, though the edge of a strip crushes it"
+            + " a little and so makes the lever of the screws some per cent shorter. The screw counts"
             + " as the largest numbered wood screw that is not thicker, plywood as wood of specific gravity 0.42; a load for"
             + " good, 0.9.";
 
@@ -55,7 +58,11 @@ record RatedStrip(StripLoad load, WallScrew screw) {
 
     /** Of equals the first from the left. */
     Worst worst(ToDoubleFunction<ScrewLoad> of) {
-        var loads = load.perStud();
+        return worst(of, 1);
+    }
+
+    private Worst worst(ToDoubleFunction<ScrewLoad> of, double times) {
+        var loads = load.perStud(times);
         int worst = 0;
         for (int stud = 1; stud < loads.size(); stud++) {
             if (of.applyAsDouble(loads.get(stud)) > MORE * of.applyAsDouble(loads.get(worst))) {
@@ -67,7 +74,12 @@ record RatedStrip(StripLoad load, WallScrew screw) {
 
     /** How much of its worst screw is used. */
     ScrewUse use() {
-        return screw.use(worst(some -> screw.use(some).most()).load());
+        return use(1);
+    }
+
+    /** The same with so many times what hangs on the strip. */
+    ScrewUse use(double times) {
+        return screw.use(worst(some -> screw.use(some).most(), times).load());
     }
 
     /** What a rule says of it, with what would hold more where it is stopped. */
@@ -78,7 +90,7 @@ record RatedStrip(StripLoad load, WallScrew screw) {
 
     /** So much hung as now, by its screws. */
     private String most(Units units) {
-        double most = load.weight() / use().most() / Gravity.STANDARD;
+        double most = load.weight() * Largest.of(times -> use(times).most() <= 1) / Gravity.STANDARD;
         return " Hung so, it holds " + units.mass(most)
                 + " in all. A second screw at each stud, longer screws or a place over more studs hold more.";
     }

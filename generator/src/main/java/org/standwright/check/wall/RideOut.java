@@ -18,7 +18,7 @@ record RideOut(HungWall wall, HungBody body) {
     }
 
     double limit() {
-        double held = new HolderScrews(wall, body.load().holder().made()).lock();
+        double held = new HolderScrews(wall, body.load().holder()).lock();
         return body.hanging().bevel().rideOut() * (1 + held / body.hanging().weight());
     }
 

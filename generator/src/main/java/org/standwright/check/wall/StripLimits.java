@@ -38,7 +38,7 @@ record StripLimits(HungWall wall, List<RatedStrip> rated) {
         double share = new StudShares(
                         strip.studs(), strip.along().from(), strip.along().to())
                 .most();
-        var load = HeldBy.highest(section(), strip, hanging(strip), share);
+        var load = new StudScrews(section(), strip).highest(hanging(strip), share);
         var use = screw.use(load);
         return new MostHung(ANY / use.most() / Gravity.STANDARD, use.weakest().words());
     }

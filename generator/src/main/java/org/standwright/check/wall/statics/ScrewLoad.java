@@ -11,4 +11,13 @@ public record ScrewLoad(double out, double sideways) {
         Given.notNegative("pull on a screw", out, "N");
         Given.notNegative("load across a screw", sideways, "N");
     }
+
+    /** Both on one screw. */
+    public ScrewLoad plus(ScrewLoad other) {
+        return new ScrewLoad(out + other.out, sideways + other.sideways);
+    }
+
+    public ScrewLoad times(double factor) {
+        return new ScrewLoad(factor * out, factor * sideways);
+    }
 }

@@ -54,7 +54,7 @@ record Hanger(HolderFrame frame, double width) {
     List<Hole> inBack(double bottom) {
         double y = frame.top() - frame.section().shortFace() / 2 - bottom;
         return screws().stream()
-                .map(x -> frame.screwing().sunk(Face.SHOW, x, y, "hanger screw"))
+                .map(x -> frame.screwing().sunk(Face.SHOW, x, y, HolderMaker.HANGER_SCREW))
                 .toList();
     }
 

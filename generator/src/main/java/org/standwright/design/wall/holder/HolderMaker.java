@@ -17,6 +17,10 @@ import org.standwright.part.Part;
 public final class HolderMaker {
     /** What every holder takes some of. */
     public static final String GLUE = "wood glue";
+    /** Purpose of the holes in a back for the screws in its hanger. */
+    public static final String HANGER_SCREW = "hanger screw";
+    /** Purpose of the holes in a back for the screws that lock it to its strip. */
+    public static final String LOCK_SCREW = Lock.PURPOSE;
 
     private final WallDesign design;
 
