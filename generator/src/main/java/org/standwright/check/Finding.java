@@ -12,6 +12,7 @@ import org.standwright.unit.Units;
  * @param subject the part or place it is about
  * @param message what was found, without limit and cure
  * @param gauge the figure beside its limits, of a rule that measures
+ * @param hint what helps in general: the end of the message, left out where there is a cure
  * @param inputs numbers put into the rule's formula
  * @param proposed changes that may answer it, worked out when they are asked for
  * @param cure the first of them that did
@@ -22,6 +23,7 @@ public record Finding(
         RuleText text,
         String subject,
         String message,
+        Optional<String> hint,
         Optional<Gauge> gauge,
         List<Input> inputs,
         Supplier<List<Remedy>> proposed,
@@ -50,7 +52,16 @@ public record Finding(
 
     private static Finding of(Severity severity, RuleText text, String subject, String message, Optional<Gauge> gauge) {
         return new Finding(
-                severity, text, subject, message, gauge, List.of(), List::of, Optional.empty(), Optional.empty());
+                severity,
+                text,
+                subject,
+                message,
+                Optional.empty(),
+                gauge,
+                List.of(),
+                List::of,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Name of its rule. */
@@ -67,7 +78,7 @@ public record Finding(
     public Finding with(Input... more) {
         var all = new ArrayList<>(inputs);
         all.addAll(List.of(more));
-        return new Finding(severity, text, subject, message, gauge, all, proposed, cure, waived);
+        return new Finding(severity, text, subject, message, hint, gauge, all, proposed, cure, waived);
     }
 
     /** The same with changes that may answer it, the cheapest first. */
@@ -77,7 +88,7 @@ public record Finding(
 
     /** The same with changes that may answer it, the cheapest first, which take some working out. */
     public Finding remedies(Supplier<List<Remedy>> some) {
-        return new Finding(severity, text, subject, message, gauge, inputs, some, cure, waived);
+        return new Finding(severity, text, subject, message, hint, gauge, inputs, some, cure, waived);
     }
 
     /** Changes that may answer it, the cheapest first, not tried yet. */
@@ -85,22 +96,49 @@ public record Finding(
         return proposed.get();
     }
 
+    /** The same with what helps in general, for as long as there is no cure: a sentence. */
+    public Finding hinted(String words) {
+        return new Finding(
+                severity,
+                text,
+                subject,
+                message + " " + words,
+                Optional.of(words),
+                gauge,
+                inputs,
+                proposed,
+                cure,
+                waived);
+    }
+
     /** The same with a change that answers it. */
     public Finding cured(Cure found) {
-        return new Finding(severity, text, subject, message, gauge, inputs, proposed, Optional.of(found), waived);
+        var plain = hint.map(words -> message.substring(0, message.length() - words.length() - 1))
+                .orElse(message);
+        return new Finding(
+                severity, text, subject, plain, Optional.empty(), gauge, inputs, proposed, Optional.of(found), waived);
     }
 
     /** The same where only a share of the limits may be used; what measures nothing stays as it is. */
     public Finding tightened(double share) {
         return gauge.map(now -> now.tightened(share))
                 .map(tight -> new Finding(
-                        tight.severity(), text, subject, message, Optional.of(tight), inputs, proposed, cure, waived))
+                        tight.severity(),
+                        text,
+                        subject,
+                        message,
+                        hint,
+                        Optional.of(tight),
+                        inputs,
+                        proposed,
+                        cure,
+                        waived))
                 .orElse(this);
     }
 
     /** The same, accepted for a reason. */
     public Finding waivedFor(String reason) {
-        return new Finding(severity, text, subject, message, gauge, inputs, proposed, cure, Optional.of(reason));
+        return new Finding(severity, text, subject, message, hint, gauge, inputs, proposed, cure, Optional.of(reason));
     }
 
     /** Whether it keeps the design from being built: a stop that nobody accepted. */

@@ -3,6 +3,7 @@ package org.standwright.check.wall;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.check.Finding;
@@ -13,6 +14,7 @@ import org.standwright.check.Quantity;
 import org.standwright.check.Remedy;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
+import org.standwright.check.wall.statics.WallScrew;
 import org.standwright.design.wall.Framing;
 import org.standwright.design.wall.area.Zone;
 import org.standwright.design.wall.built.CleatedWall;
@@ -26,8 +28,9 @@ public final class CleatCables implements Rule<HungWall> {
             "cleat-cables",
             "Can a screw meet a cable?",
             "depth = length - strip under the head - covering",
-            "Cables in bored studs lie 32 mm (1 1/4 in) deep or more; beside a box they run up, down and across.",
-            "NEC 300.4, from memory: a caution, no more, and no legal advice; where cables run: common practice, no source");
+            "Cables in bored studs lie 32 mm (1 1/4 in) deep or more, and studs are 88.9 mm (3 1/2 in) deep; beside a box they run up, down and across.",
+            "NEC 300.4, from memory: a caution, no more, and no legal advice; where cables run: common practice, no source;"
+                    + " depth of a 2x4: PS 20, as quoted");
 
     /** mm. */
     private static final double CABLES = 32;
@@ -40,6 +43,7 @@ public final class CleatCables implements Rule<HungWall> {
     @Override
     public List<Finding> check(HungWall wall) {
         var findings = new ArrayList<Finding>();
+        unlisted(wall).ifPresent(findings::add);
         for (var cleated : wall.wall().walls()) {
             if (!cleated.strips().isEmpty() && cleated.wall().framing() instanceof Framing.WoodStuds) {
                 findings.add(deep(wall, cleated));
@@ -54,7 +58,10 @@ public final class CleatCables implements Rule<HungWall> {
     private static Finding deep(HungWall wall, CleatedWall cleated) {
         var units = wall.units();
         double into = wall.wall().screwing().into(cleated.wall().framing());
-        var words = "The wall screws go " + units.length(into) + " into the studs.";
+        var words = "The wall screws go " + units.length(into) + " into the studs."
+                + (Grid.less(WallScrew.STUD_DEPTH, into)
+                        ? " One comes out at the back of a stud " + units.length(WallScrew.STUD_DEPTH) + " deep."
+                        : "");
         return Finding.judged(
                         TEXT,
                         cleated.wall().name(),
@@ -68,6 +75,21 @@ public final class CleatCables implements Rule<HungWall> {
                         Quantity.LENGTH,
                         wall.wall().screwing().length()))
                 .remedies(() -> shorter(wall, into));
+    }
+
+    /** A length that its maker chose and nobody sells. */
+    private static Optional<Finding> unlisted(HungWall wall) {
+        var units = wall.units();
+        var screw = wall.design().fixing().screw();
+        double length = wall.wall().screwing().length();
+        return screw.lengths().stream().anyMatch(listed -> Grid.same(listed, length))
+                ? Optional.empty()
+                : Optional.of(Finding.note(
+                        TEXT,
+                        "length of the wall screws",
+                        units.length(length) + " is not among the lengths of '" + screw.name() + "': "
+                                + screw.lengths().stream().map(units::length).collect(Collectors.joining(", "))
+                                + ". Take one of these, or add it to the screw."));
     }
 
     /** The longest that goes no deeper. */

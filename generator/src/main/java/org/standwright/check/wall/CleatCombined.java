@@ -27,7 +27,7 @@ public final class CleatCombined implements Rule<HungWall> {
     @Override
     public List<Finding> check(HungWall wall) {
         return RatedStrip.of(wall).stream()
-                .filter(strip -> strip.screw().withdrawal() > 0 && strip.screw().lateral() > 0)
+                .filter(RatedStrip::isCombined)
                 .map(strip -> found(wall, strip))
                 .toList();
     }

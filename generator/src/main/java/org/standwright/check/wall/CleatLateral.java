@@ -2,7 +2,6 @@ package org.standwright.check.wall;
 
 import java.util.List;
 import org.standwright.check.Finding;
-import org.standwright.check.Gauge;
 import org.standwright.check.Input;
 import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
@@ -36,17 +35,11 @@ public final class CleatLateral implements Rule<HungWall> {
         double most = strip.screw().lateral();
         var message = strip.where(worst, units) + "a screw carries "
                 + units.force(worst.load().sideways()) + " across, and may carry " + units.force(most) + ".";
-        return strip.judged(
-                        TEXT,
-                        worst,
-                        new Gauge(Quantity.FORCE, worst.load().sideways(), RatedStrip.limit(most)),
-                        message,
-                        units)
+        return strip.partOf(TEXT, worst, worst.load().sideways(), most, message, wall)
                 .with(new Input(
                         "g",
                         "gap between strip and stud",
                         Quantity.LENGTH,
-                        strip.screw().through().gap()))
-                .remedies(() -> new Stronger(wall).strip(strip.load()));
+                        strip.screw().through().gap()));
     }
 }

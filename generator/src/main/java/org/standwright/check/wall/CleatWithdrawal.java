@@ -2,8 +2,6 @@ package org.standwright.check.wall;
 
 import java.util.List;
 import org.standwright.check.Finding;
-import org.standwright.check.Gauge;
-import org.standwright.check.Quantity;
 import org.standwright.check.Rule;
 import org.standwright.check.RuleText;
 import org.standwright.check.wall.statics.ScrewLoad;
@@ -37,13 +35,7 @@ public final class CleatWithdrawal implements Rule<HungWall> {
         var message = strip.where(worst, units) + "a screw is drawn out with "
                 + units.force(worst.load().out()) + ", and holds " + units.force(most) + "."
                 + unrated(strip.screw(), units);
-        return strip.judged(
-                        TEXT,
-                        worst,
-                        new Gauge(Quantity.FORCE, worst.load().out(), RatedStrip.limit(most)),
-                        message,
-                        units)
-                .remedies(() -> new Stronger(wall).strip(strip.load()));
+        return strip.partOf(TEXT, worst, worst.load().out(), most, message, wall);
     }
 
     private static String unrated(WallScrew screw, Units units) {

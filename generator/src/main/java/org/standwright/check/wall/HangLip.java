@@ -25,7 +25,9 @@ public final class HangLip implements Rule<HungWall> {
     /** N. */
     private static final double HAND = 100;
 
-    private static final Limit LIMIT = Limit.atMost(1, 1.5);
+    static final double STOP = 1.5;
+
+    private static final Limit LIMIT = Limit.atMost(1, STOP);
 
     @Override
     public RuleText text() {
@@ -41,7 +43,7 @@ public final class HangLip implements Rule<HungWall> {
     private static Finding found(HungWall wall, List<HungBody> bodies, HungBody body) {
         double force = HAND;
         double front = body.load().holder().made().lip();
-        var pressed = body.pressed(force, front);
+        var pressed = pressed(body);
         var riding = new RideOut(wall, pressed);
         double rides = riding.ratio() / riding.limit();
         double screws = screws(wall, bodies, body, pressed);
@@ -56,6 +58,11 @@ public final class HangLip implements Rule<HungWall> {
                         new Input("f", "in front of the wall", Quantity.LENGTH, front))
                 .with(new RideOut(wall, body).inputs())
                 .remedies(() -> remedies(wall, body, rides > 1, screws > 1));
+    }
+
+    /** With a hand on its front. */
+    static HungBody pressed(HungBody body) {
+        return body.pressed(HAND, body.load().holder().made().lip());
     }
 
     /** Of the strips that carry it; 0 where no source rates them, or where they hold nothing anyway. */

@@ -39,23 +39,27 @@ public final class HolderShelfSag implements Rule<HungWall> {
     public List<Finding> check(HungWall wall) {
         return wall.loads().stream()
                 .map(HeldLoad::holder)
-                .filter(holder -> holder.made().holder() instanceof Holder.Shelf)
+                .filter(HolderShelfSag::isShelf)
                 .map(holder -> found(wall, holder))
                 .toList();
     }
 
+    static boolean isShelf(HungHolder holder) {
+        return holder.made().holder() instanceof Holder.Shelf;
+    }
+
+    /** What so many kg of things make of the sag at which a shelf is stopped: more than 1 beyond it. */
+    static double used(HungHolder holder, double things) {
+        var span = span(holder, things);
+        return sag(holder, span) / ShelfSag.limit(span.length()).stop().orElseThrow();
+    }
+
     private static Finding found(HungWall wall, HungHolder holder) {
         var units = wall.units();
-        var board = parts(holder, "board").get(0);
-        double length = clear(holder);
-        double load = load(holder, board) * length / board.box().size().x();
-        var elasticity = board.part().material().elasticity();
-        double modulus = board.placement().along() == Axis.X_PLUS ? elasticity.along() : elasticity.across();
-        double stiffness = Section.plank(board.box().size().y(), board.part().thickness(), modulus)
-                .stiffness();
-        var creep = new Creep(elasticity.board().kdef());
-        double sag =
-                creep.longTerm(new SimpleSpan(length, stiffness, List.of(new SpanLoad(0, length, load))).deflection());
+        var span = span(holder, holder.made().holder().things().wholeMass());
+        double length = span.length();
+        double load = span.loads().get(0).total();
+        double sag = sag(holder, span);
         return Finding.judged(
                         TEXT,
                         holder.name(),
@@ -65,8 +69,31 @@ public final class HolderShelfSag implements Rule<HungWall> {
                 .with(
                         new Input("W", "things and board on that span", Quantity.FORCE, load),
                         new Input("L", "clear span", Quantity.LENGTH, length),
-                        new Input("E I", "stiffness", Quantity.STIFFNESS, stiffness),
-                        new Input("kdef", "creep", Quantity.RATIO, creep.kdef()));
+                        new Input("E I", "stiffness", Quantity.STIFFNESS, span.stiffness()),
+                        new Input("kdef", "creep", Quantity.RATIO, creep(holder).kdef()));
+    }
+
+    private static double sag(HungHolder holder, SimpleSpan span) {
+        return creep(holder).longTerm(span.deflection());
+    }
+
+    private static Creep creep(HungHolder holder) {
+        return new Creep(board(holder).part().material().elasticity().board().kdef());
+    }
+
+    private static PlacedPart board(HungHolder holder) {
+        return parts(holder, "board").get(0);
+    }
+
+    private static SimpleSpan span(HungHolder holder, double things) {
+        var board = board(holder);
+        double length = clear(holder);
+        double load = load(board, things) * length / board.box().size().x();
+        var elasticity = board.part().material().elasticity();
+        double modulus = board.placement().along() == Axis.X_PLUS ? elasticity.along() : elasticity.across();
+        double stiffness = Section.plank(board.box().size().y(), board.part().thickness(), modulus)
+                .stiffness();
+        return new SimpleSpan(length, stiffness, List.of(new SpanLoad(0, length, load)));
     }
 
     /** The longest between neighbouring brackets, mm. */
@@ -83,11 +110,11 @@ public final class HolderShelfSag implements Rule<HungWall> {
     }
 
     /** Of all things and the whole board, N. */
-    private static double load(HungHolder holder, PlacedPart board) {
+    private static double load(PlacedPart board, double things) {
         var size = board.box().size();
         double mass =
                 size.x() * size.y() * size.z() * 1e-9 * board.part().material().density();
-        return Gravity.newtons(mass + holder.made().holder().things().wholeMass());
+        return Gravity.newtons(mass + things);
     }
 
     private static List<PlacedPart> parts(HungHolder holder, String name) {

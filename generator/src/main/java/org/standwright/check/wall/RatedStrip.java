@@ -22,6 +22,12 @@ record RatedStrip(StripLoad load, WallScrew screw) {
     /** Centres of mass from solids differ by less. */
     private static final double MORE = 1 + 1e-5;
 
+    /** Beyond so many times what it holds nothing helps but to hang less. */
+    private static final double FAR = 3;
+
+    private static final String HINT =
+            "A second screw at each stud, longer screws or a place over more studs hold more.";
+
     static final String STATICS = "statics of cleats: our own derivation; caution above 0.8: our own choice; screws: ";
 
     static final String ASSUMED = "The strip pries about its lower edge. Of each holder a stud gets the larger of two"
@@ -84,15 +90,33 @@ record RatedStrip(StripLoad load, WallScrew screw) {
 
     /** What a rule says of it, with what would hold more where it is stopped. */
     Finding judged(RuleText text, Worst worst, Gauge gauge, String message, Units units) {
-        var more = gauge.severity() == Severity.STOP ? most(units) : "";
-        return Finding.judged(text, label(), gauge, message + more).with(inputs(worst));
+        if (gauge.severity() != Severity.STOP) {
+            return Finding.judged(text, label(), gauge, message).with(inputs(worst));
+        }
+        double times = times();
+        var most = " Hung so, it holds " + units.mass(load.weight() * times / Gravity.STANDARD) + " in all.";
+        var found = Finding.judged(text, label(), gauge, message + most).with(inputs(worst));
+        return times * FAR < 1 ? found : found.hinted(HINT);
     }
 
-    /** So much hung as now, by its screws. */
-    private String most(Units units) {
-        double most = load.weight() * Largest.of(times -> use(times).most() <= 1) / Gravity.STANDARD;
-        return " Hung so, it holds " + units.mass(most)
-                + " in all. A second screw at each stud, longer screws or a place over more studs hold more.";
+    /** The same of a rule whose figure is part of what {@link CleatCombined} stops: then it only notes it. */
+    Finding partOf(RuleText text, Worst worst, double figure, double most, String message, HungWall wall) {
+        if (isCombined() && use().combined() > 1) {
+            var gauge = new Gauge(Quantity.FORCE, figure, Limit.noteAbove(most));
+            return Finding.judged(text, label(), gauge, message).with(inputs(worst));
+        }
+        return judged(text, worst, new Gauge(Quantity.FORCE, figure, limit(most)), message, wall.units())
+                .remedies(() -> new Stronger(wall).strip(load));
+    }
+
+    /** Whether its screws hold anything, so that pull and weight can be judged together. */
+    boolean isCombined() {
+        return screw.withdrawal() > 0 && screw.lateral() > 0;
+    }
+
+    /** How many times what hangs on it its screws hold, hung as now. */
+    private double times() {
+        return Largest.of(times -> use(times).most() <= 1);
     }
 
     /** "'paint': 120 N on this strip; at the stud 1200 mm from the left end of the wall ". */

@@ -4,18 +4,20 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.standwright.check.wall.statics.Hanging;
-import org.standwright.check.wall.statics.StudShares;
 import org.standwright.check.wall.statics.WallScrew;
+import org.standwright.design.wall.Framing;
 import org.standwright.design.wall.built.Strip;
 import org.standwright.unit.Gravity;
 
-/** The most that strips hold, spread evenly over their lengths. */
+/** The most that strips hold within one stud spacing, at the worst place. */
 record StripLimits(HungWall wall, List<RatedStrip> rated) {
     /** Centre of mass before a strip that nothing hangs on, mm: our own choice. */
     private static final double USUAL_OUT = 150;
 
-    private static final double ANY = 1000;
+    /** N. */
+    private static final double ONE = 1;
 
     Map<String, MostHung> all() {
         var most = new LinkedHashMap<String, MostHung>();
@@ -25,7 +27,10 @@ record StripLimits(HungWall wall, List<RatedStrip> rated) {
         var screws = new StripScrew(wall);
         for (var cleated : wall.wall().walls()) {
             screws.into(cleated.wall().framing())
-                    .ifPresent(screw -> cleated.strips().forEach(strip -> most.put(strip.label(), most(strip, screw))));
+                    .ifPresent(screw -> cleated.strips()
+                            .forEach(strip -> most.put(
+                                    strip.label(),
+                                    most(strip, spacing(cleated.wall().framing(), strip), screw))));
         }
         return most;
     }
@@ -34,13 +39,23 @@ record StripLimits(HungWall wall, List<RatedStrip> rated) {
         return new CleatSection(wall.design().cleat());
     }
 
-    private MostHung most(Strip strip, WallScrew screw) {
-        double share = new StudShares(
-                        strip.studs(), strip.along().from(), strip.along().to())
-                .most();
-        var load = new StudScrews(section(), strip).highest(hanging(strip), share);
-        var use = screw.use(load);
-        return new MostHung(ANY / use.most() / Gravity.STANDARD, use.weakest().words());
+    /** Of listed studs the least between two of the strip. */
+    private static double spacing(Framing framing, Strip strip) {
+        var studs = strip.studs();
+        return framing.spacing()
+                .orElseGet(() -> IntStream.range(1, studs.size())
+                        .mapToDouble(i -> studs.get(i) - studs.get(i - 1))
+                        .min()
+                        .orElseThrow());
+    }
+
+    private MostHung most(Strip strip, double spacing, WallScrew screw) {
+        var screws = new StudScrews(section(), strip);
+        var one = screws.highest(hanging(strip), new Stretches(strip.studs(), strip.along(), spacing).most());
+        double most = Largest.of(
+                newtons -> screw.use(screws.own().plus(one.times(newtons))).most() <= 1);
+        var weakest = screw.use(screws.own().plus(one.times(most))).weakest();
+        return new MostHung(most / Gravity.STANDARD, weakest.words());
     }
 
     /** Any weight as far out and as deep as the worst that hangs on it. */
@@ -50,9 +65,9 @@ record StripLimits(HungWall wall, List<RatedStrip> rated) {
                 .flatMap(other -> other.load().held().stream())
                 .map(piece -> piece.body().hanging())
                 .max(Comparator.comparingDouble(Hanging::ratio))
-                .map(worst -> worst.weighing(ANY))
+                .map(worst -> worst.weighing(ONE))
                 .orElseGet(() -> new Hanging(
-                        ANY,
+                        ONE,
                         USUAL_OUT,
                         section().drop(wall.design().cleat().height()),
                         section().bevel()));

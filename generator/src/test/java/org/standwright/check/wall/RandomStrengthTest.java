@@ -30,8 +30,11 @@ class RandomStrengthTest {
             new CleatLateral(),
             new CleatCombined(),
             new CleatPullThrough(),
+            new CleatOverhang(),
             new HangRideOut(),
-            new HangerScrews());
+            new HangLip(),
+            new HangerScrews(),
+            new HolderShelfSag());
 
     static LongStream seeds() {
         return LongStream.range(0, 100);

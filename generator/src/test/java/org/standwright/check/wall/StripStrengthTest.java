@@ -68,6 +68,32 @@ class StripStrengthTest {
         assertThat(finding.message()).contains("it holds 33.9 kg in all", "A second screw at each stud");
     }
 
+    /** 140 lbf: 2.03 of a screw's weight across and 1.47 of its pull, which are notes beside the one stop. */
+    @Test
+    void saysOfOneOverloadOnlyOnceWhatToDo() {
+        var over = new Hung().worked(140 * POUND, 8 * INCH, 6 * INCH);
+
+        var combined = only(new CleatCombined(), over);
+        assertThat(combined.severity()).isEqualTo(Severity.STOP);
+        for (var part : List.of(only(new CleatWithdrawal(), over), only(new CleatLateral(), over))) {
+            assertThat(part.severity()).isEqualTo(Severity.NOTE);
+            assertThat(part.message()).doesNotContain("in all", "hold more");
+            assertThat(part.remedies()).isEmpty();
+            assertThat(part.gauge().orElseThrow().used()).isGreaterThan(1.4);
+        }
+    }
+
+    /** 33.9 kg is 74.7 lbf: 210 lbf are less than three times that, 230 lbf are more. */
+    @Test
+    void givesNoHintWhereNoneHelps() {
+        assertThat(only(new CleatCombined(), new Hung().worked(210 * POUND, 8 * INCH, 6 * INCH))
+                        .message())
+                .contains("A second screw at each stud");
+        assertThat(only(new CleatCombined(), new Hung().worked(230 * POUND, 8 * INCH, 6 * INCH))
+                        .message())
+                .endsWith("it holds 33.9 kg in all.");
+    }
+
     /**
      * Short face 2.75 in: screws 19.3 mm (4 D, more than a quarter) and 52.39 mm up. The upper gets 52.39 / (19.3^2 +
      * 52.39^2) of the moment at its stud, (63.54 x 79.375 + 50 x 9.525) / 2 = 2759.9 lbf mm: 46.39 lbf;

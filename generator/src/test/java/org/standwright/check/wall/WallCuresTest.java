@@ -53,6 +53,7 @@ class WallCuresTest {
         heavy.holders = List.of(Hung.panel("unit", 55));
 
         assertThat(words(heavy, new CleatCombined())).startsWith("two screws at each stud");
+        assertThat(cured(heavy, new CleatCombined()).message()).endsWith("in all.");
     }
 
     @Test

@@ -24,6 +24,9 @@ import org.standwright.geom.Grid;
  * safe side.
  */
 public record WallScrew(Fastener fastener, ScrewedThrough through, ScrewedInto into, LoadDuration duration) {
+    /** How deep a stud is, a 2x4 (PS 20, as quoted in references 4), mm: what goes deeper holds nothing. */
+    public static final double STUD_DEPTH = 88.9;
+
     private static final double QUARTER_INCH = 6.35;
     private static final double ACROSS = 90;
 
@@ -35,7 +38,7 @@ public record WallScrew(Fastener fastener, ScrewedThrough through, ScrewedInto i
     }
 
     /**
-     * A wood screw into a stud, rated from 6 D of thread in it, tip included.
+     * A wood screw into a stud, rated from 6 D of thread in it, tip included; what comes out at its back does not count.
      *
      * @param length of the screw, mm
      * @param gravity of the stud
@@ -44,8 +47,9 @@ public record WallScrew(Fastener fastener, ScrewedThrough through, ScrewedInto i
             NumberedScrew screw, double length, ScrewedThrough through, double gravity, LoadDuration duration) {
         Given.positive("length of the screw", length, "mm");
         double reach = Math.max(0, length - through.depth());
-        double thread = screw.threadBeyond(length, through.depth());
-        var into = new ScrewedInto(gravity, reach, thread, ScrewedInto.Short.HOLDS_NOTHING);
+        double beyond = Math.max(0, reach - STUD_DEPTH);
+        double thread = Math.max(0, screw.threadBeyond(length, through.depth()) - beyond);
+        var into = new ScrewedInto(gravity, reach - beyond, thread, ScrewedInto.Short.HOLDS_NOTHING);
         return new WallScrew(screw, through, into, duration);
     }
 

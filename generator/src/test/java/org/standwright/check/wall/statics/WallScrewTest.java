@@ -34,6 +34,21 @@ class WallScrewTest {
         return WallScrew.intoStud(NumberedScrew.NO_10, 2.5 * Cleats.INCH, through, 0.42, LoadDuration.PERMANENT);
     }
 
+    /** 250 mm long, 166.7 mm of them threaded, 19.05 mm before the stud: it ends 142.05 mm beyond the back of it. */
+    @Test
+    void countsNoThreadBeyondTheBackOfAStud() {
+        var through = ScrewedThrough.countersunk(0.75 * Cleats.INCH, 0.42, 0);
+
+        var within = WallScrew.intoStud(NumberedScrew.NO_10, 107.9, through, 0.42, LoadDuration.PERMANENT);
+        var beyond = WallScrew.intoStud(NumberedScrew.NO_10, 250, through, 0.42, LoadDuration.PERMANENT);
+
+        // 107.9 mm: 71.93 mm of thread, all of it in the 88.85 mm that are in the stud
+        assertThat(within.into().thread()).isCloseTo(107.9 * 2 / 3, within(1e-9));
+        assertThat(beyond.into().penetration()).isCloseTo(88.9, within(1e-9));
+        assertThat(beyond.into().thread()).isCloseTo(250 * 2 / 3.0 - 142.05, within(1e-9));
+        assertThat(beyond.isRated()).isFalse();
+    }
+
     private static WallScrew lasting(WallScrew screw) {
         return new WallScrew(screw.fastener(), screw.through(), screw.into(), LoadDuration.TEN_YEARS);
     }
