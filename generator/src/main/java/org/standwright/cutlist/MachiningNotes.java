@@ -3,6 +3,7 @@ package org.standwright.cutlist;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.geom.Grid;
 import org.standwright.part.Bevel;
@@ -42,7 +43,10 @@ final class MachiningNotes {
         lines.addAll(BandNotes.of(part.bands(), sides));
         var holes = new LinkedHashMap<String, List<Hole>>();
         var edgeHoles = new LinkedHashMap<String, List<EdgeHole>>();
-        var pockets = new ArrayList<PocketNote>();
+        var pockets = PocketNote.lines(part.features().stream()
+                .filter(Pocket.class::isInstance)
+                .map(pocket -> note((Pocket) pocket))
+                .toList());
         for (var feature : part.features()) {
             feature.accept(new FeatureVisitor<Void>() {
                 @Override
@@ -59,7 +63,7 @@ final class MachiningNotes {
 
                 @Override
                 public Void pocket(Pocket pocket) {
-                    pockets.add(new PocketNote(pocket, part, sides, words));
+                    Optional.ofNullable(pockets.get(note(pocket))).ifPresent(lines::add);
                     return null;
                 }
 
@@ -84,7 +88,6 @@ final class MachiningNotes {
                 }
             });
         }
-        lines.addAll(PocketNote.lines(pockets));
         holes.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.places(row)));
         edgeHoles.forEach((head, row) -> lines.add(row.size() + " " + head + ": " + rows.alongEdge(row)));
         if (part.oversize() > 0) {
@@ -100,6 +103,10 @@ final class MachiningNotes {
         }
         return (part.name().startsWith("worktop") ? "; bore it after the trim" : "")
                 + "; places count from the trimmed edges";
+    }
+
+    private PocketNote note(Pocket pocket) {
+        return new PocketNote(pocket, part, sides, words);
     }
 
     private String note(Channel channel) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.standwright.geom.Grid;
@@ -20,12 +21,15 @@ record PocketNote(Pocket pocket, Part part, Sides sides, SizeWords words) {
     /** What a lap may miss half the thickness by and still be a half-lap, mm: boards are never quite alike. */
     private static final double HALF = 0.1;
 
-    /** One line each, but equal ones that differ in x alone in one: '8 × open slot: notch …, x 10 to 20, 40 to 50, y …'. */
-    static List<String> lines(List<PocketNote> notes) {
+    /**
+     * Each line by the first pocket that it tells of; those that differ in x alone share one: '8 × open slot: notch …, x 10
+     * to 20, 40 to 50, y …'.
+     */
+    static Map<PocketNote, String> lines(List<PocketNote> notes) {
         var alike = new LinkedHashMap<String, List<PocketNote>>();
         notes.forEach(note -> alike.computeIfAbsent(note.line("", ""), first -> new ArrayList<>())
                 .add(note));
-        return alike.values().stream().map(PocketNote::line).toList();
+        return alike.values().stream().collect(Collectors.toMap(group -> group.get(0), PocketNote::line));
     }
 
     private static String line(List<PocketNote> alike) {

@@ -126,10 +126,10 @@ class FeatureNotesTest {
         }
 
         @Test
-        void sayHowWideAStripIsSawnBeforeItsTipComesOff() {
+        void sayWhatABluntedTipLeavesOfTheEdge() {
             assertThat(note(new Bevel(Edge.Y1, Face.BENCH, 45, 16)))
-                    .startsWith("bevel along the rear edge, blade tilted 45° from square: 18 mm off the bench face of ")
-                    .endsWith(", then 2 mm off the sharp tip");
+                    .isEqualTo("bevel along the rear edge, blade tilted 45° from square: 16 mm off the bench face,"
+                            + " 2 mm of the edge left flat");
         }
 
         @Test
@@ -150,8 +150,14 @@ class FeatureNotesTest {
                     .isEqualTo("1 × screw, Ø 5 mm, through, countersunk to Ø 10 mm at 90° from the show face: x 50 at"
                             + " y 60");
             assertThat(inches(screw))
-                    .isEqualTo("1 × screw, Ø 3/16 in (5 mm), through, countersunk to Ø 13/32 in (10 mm) at 90° from"
+                    .isEqualTo("1 × screw, Ø 13/64 in (5 mm), through, countersunk to Ø 25/64 in at 90° from"
                             + " the show face: x 1 31/32 at y 2 3/8");
+        }
+
+        /** 7/64 in is 2.778 mm: a pilot of 1/8 in would be 3.175. */
+        @Test
+        void tellInchDrillsToASixtyFourth() {
+            assertThat(inches(Hole.through(50.8, 50.8, 2.8, "pilot"))).contains("Ø 7/64 in, through");
         }
 
         @Test

@@ -50,6 +50,20 @@ class MachiningNotesTest {
 
     /** What is housed in it is cut square, so its end is too. */
     @Test
+    void gatherPocketsThatDifferInXAlone() {
+        assertThat(notes(
+                        Pocket.through(new Rect(100, 0, 120, 50), 10, "slot"),
+                        Pocket.through(new Rect(200, 0, 220, 50), 10, "slot"),
+                        Pocket.through(new Rect(300, 0, 320, 60), 10, "slot")))
+                .containsExactly(
+                        REFERENCE,
+                        "2 × slot: notch 20 × 50 mm in the front edge, inner corners r 10 mm, through,"
+                                + " x 100 to 120, 200 to 220, y 0 to 50",
+                        "slot: notch 20 × 60 mm in the front edge, inner corners r 10 mm, through, x 300 to 320,"
+                                + " y 0 to 60");
+    }
+
+    @Test
     void tellWhereAStoppedDadoEnds() {
         assertThat(notes(new Channel(Face.BENCH, Run.ACROSS, new Rect(200, 0, 218, 380), 6)))
                 .containsExactly(

@@ -17,7 +17,9 @@ import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.part.Banding;
 import org.standwright.part.Bands;
+import org.standwright.part.Bevel;
 import org.standwright.part.Edge;
+import org.standwright.part.Face;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.part.SheetGood;
@@ -48,11 +50,49 @@ class CsvWritersTest {
         var offcut = new Area(0, 303 * 3200, 1000 * 3200, 197 * 3200);
         var sheet = new PlannedSheet(StockSheet.bought(good), List.of(piece), List.of(cut), List.of(offcut));
         var plan = new MaterialPlan(good.material(), List.of(sheet), new Proof(Proof.Goal.SHEETS, 1, 1));
-        CutsCsvWriter.write(new SheetPlan(new Saw(3, 0), List.of(plan), true), Set.of(), Units.INCH, out);
+        CutsCsvWriter.write(
+                new SheetPlan(new Saw(3, 0), List.of(plan), true),
+                new CutList(List.of(), List.of()),
+                Set.of(),
+                Units.INCH,
+                out);
         assertThat(text()).isEqualTo("""
                 material,stage,set-up,cut,sheet,tool,kind,purpose,fence mm,fence,from edge,guide,good face,score,frees
                 board 18,1,1,1,1,saw,rip,divide,300,11 13/16 in,lower,fence,up,,A; offcut
                 """);
+    }
+
+    /** L - t tan 45° = 98 + 2 - 18 = 82 mm; a tip of 2 mm at 45° leaves 16 mm of bevel. */
+    @Test
+    void writesARowForTheTiltedRipAndOneForTheTips() throws IOException {
+        var material = Designs.BOARD_18.material();
+        var strip = Part.blank("strip", material, 1000, 98).with(new Bevel(Edge.Y1, Face.BENCH, 45, 16));
+        var area = new Area(0, 0, 1000 * 3200, 186 * 3200);
+        var half = new PlacedPiece("A", new Area(0, 0, 1000 * 3200, 93 * 3200), false);
+        var blank = new PlacedPiece(
+                "A + A", area, false, PlacedPiece.Parting.BEVEL, List.of(half, half.moved(0, 93 * 3200)));
+        var cut = new Cut(
+                1,
+                Cut.Direction.RIP,
+                new Area(0, 186 * 3200, 1000 * 3200, 3 * 3200),
+                Cut.Tool.SAW,
+                Cut.Purpose.DIVIDE,
+                Edge.Y0,
+                186 * 3200);
+        var good = new SheetGood(material, 1000, 500, Optional.empty(), Optional.empty());
+        var sheet = new PlannedSheet(
+                StockSheet.bought(good),
+                List.of(blank),
+                List.of(cut),
+                List.of(new Area(0, 189 * 3200, 1000 * 3200, 311 * 3200)));
+        var plan = new MaterialPlan(material, List.of(sheet), new Proof(Proof.Goal.SHEETS, 1, 1));
+        var list = new CutList(List.of(new CutLine("A", strip, List.of("1", "2"), List.of())), List.of());
+        CutsCsvWriter.write(new SheetPlan(new Saw(3, 0), List.of(plan), true), list, Set.of(), Units.MM, out);
+
+        assertThat(text().lines().skip(2))
+                .containsExactly(
+                        "board 18,1,,,,saw,\"rip, blade tilted 45°\",bevel,82,82 mm,,fence,up,,A; A",
+                        "board 18,1,,,,saw,rip,tip,98,98 mm,,fence,,,A; A");
     }
 
     @Test

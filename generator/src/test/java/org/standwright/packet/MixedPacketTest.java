@@ -45,7 +45,7 @@ class MixedPacketTest {
     void theMachinesPlaceAndTheHolesAreListed() {
         assertThat(words)
                 .contains("Operator at the front. Boards go in at the left.")
-                .contains("4 × hexagon bolt M10 x 90: machine")
+                .contains("4 × hexagon bolt M10 × 90: machine")
                 .contains("dust hose 360 500 Ø 66 through")
                 .contains("opening under plate 360 250 220 × 180 10 through");
     }

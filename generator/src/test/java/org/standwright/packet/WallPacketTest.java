@@ -89,9 +89,60 @@ class WallPacketTest {
     @Test
     void saysHowTheCleatsAreRipped() throws IOException {
         assertThat(text(packet(BuiltWalls.of("door-wall"))))
-                .contains("Ripping them", "tilted away from the fence", "nothing is trapped")
-                .contains("Support both strips", "off the sharp tips")
+                .contains("Ripping them", "from square, away from the fence", "Nothing is trapped")
+                .contains("Support both sides", "off the sharp tips")
                 .containsPattern("2 L − t tan θ \\+ k / cos θ = 16\\d\\.\\d mm");
+    }
+
+    /**
+     * By hand, of a long face of 110 in 20.5 mm at 45°, 2 mm off the tips: 110 − 20.5 = 89.5, 110 − 2 = 108, and
+     * 2 × 110 − 20.5 + 3.2 × √2 = 204.0 mm. The face on the table is the short one of the strip at the fence.
+     */
+    @Test
+    void theCuttingOrderSetsTheFenceForTheBevels() throws IOException {
+        assertThat(text(packet(BuiltWalls.of("garage-wall"))))
+                .containsSubsequence(
+                        "Cutting order: Birch plywood 21 mm",
+                        "leaning away from the fence; good face up",
+                        "fence to the kerf at the table 89.5 mm",
+                        "two equal strips of each blank 204 mm wide: A + A (2 of them)",
+                        "comes out with its long face up",
+                        "By themselves: ",
+                        "108 mm wide, their tips off already",
+                        "fence 108 mm against the square edge, long face down: 2 mm off");
+    }
+
+    @Test
+    void aWallOfMasonryIsToldOfAnchorsAndNotOfWood() throws IOException {
+        assertThat(text(packet(BuiltWalls.of("garage-wall"))))
+                .contains("anchor, its number at its foot", "Anchors", "Drill 8 mm holes for nylon anchor 8 × 40 mm")
+                .contains("set each anchor as its maker says", "wood screw 5.0 mm, 50 mm, with washer 13 mm")
+                .doesNotContain("every stud", "bite in wood", "washer head", "Countersunk wood screw 5.0");
+    }
+
+    @Test
+    void saysNothingOfMachinesBoltsOrLaterStagesThatAWallHasNot() throws IOException {
+        for (var name : BuiltWalls.NAMES) {
+            assertThat(text(packet(BuiltWalls.of(name))))
+                    .contains("against your own wall and stock")
+                    .doesNotContain("your own machine", "finished stand", "Tighten bolts", "stage 2");
+        }
+    }
+
+    @Test
+    void stripsRunThroughOnlyIntoCornersThatTheyReach() throws IOException {
+        for (var name : BuiltWalls.NAMES) {
+            var walls = BuiltWalls.of(name);
+            boolean reached = walls.walls().subList(0, walls.walls().size() - 1).stream()
+                    .anyMatch(wall -> wall.strips().stream()
+                            .anyMatch(strip -> strip.along().to()
+                                    > wall.outline().bounds().x1()
+                                            - walls.design().cleat().thickness()
+                                            - 3));
+            assertThat(text(packet(walls)).contains("strips of the left wall run through"))
+                    .as(name)
+                    .isEqualTo(reached);
+        }
     }
 
     @Test

@@ -40,18 +40,20 @@ record HolderShapes(CleatedWall wall, List<HungHolder> holders, StripShapes stri
 
     /** The upright sides of all that is drawn. */
     List<Rect> sides() {
-        return areas().stream()
-                .flatMap(rect -> Stream.of(
+        return rects().flatMap(rect -> Stream.of(
                         new Rect(rect.x0() - LINE, rect.y0(), rect.x0() + LINE, rect.y1()),
                         new Rect(rect.x1() - LINE, rect.y0(), rect.x1() + LINE, rect.y1())))
                 .toList();
     }
 
-    /** All that each takes up, on paper. */
+    /** All that each takes up, on paper, with its lines. */
     List<Rect> areas() {
-        return holders.stream()
-                .flatMap(holder -> Stream.of(boards(holder), scale.paper(holder.area())))
+        return rects().map(rect -> new Rect(rect.x0() - LINE, rect.y0() - LINE, rect.x1() + LINE, rect.y1() + LINE))
                 .toList();
+    }
+
+    private Stream<Rect> rects() {
+        return holders.stream().flatMap(holder -> Stream.of(boards(holder), scale.paper(holder.area())));
     }
 
     /** Between the strips that each covers, the highest room first. */

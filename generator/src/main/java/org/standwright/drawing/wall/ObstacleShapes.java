@@ -50,6 +50,11 @@ record ObstacleShapes(CleatedWall wall, Scale scale) {
         return wall.zones().stream().map(zone -> scale.paper(zone.itself())).toList();
     }
 
+    /** What each keeps free, on paper. */
+    List<Rect> keptAreas() {
+        return wall.zones().stream().map(zone -> scale.paper(zone.kept())).toList();
+    }
+
     /** Their names, those with least room first. */
     void name(Tags tags) {
         wall.zones().stream()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Lettering;
@@ -29,7 +30,7 @@ final class Tags {
 
     private final List<Shape> shapes = new ArrayList<>();
     private final TextMeasure measure;
-    private Optional<Rect> paper = Optional.empty();
+    private Predicate<Rect> paper = room -> false;
     private List<Rect> solid = List.of();
     private Lettering taken = new Lettering(List.of());
 
@@ -40,11 +41,11 @@ final class Tags {
     /**
      * Lets names stand beside their things.
      *
-     * @param within outside of it no name stands
+     * @param within which rooms lie on the paper that names may stand on
      * @param solid no name stands on them but its own thing's
      */
-    void freePaper(Rect within, List<Rect> solid) {
-        this.paper = Optional.of(within);
+    void freePaper(Predicate<Rect> within, List<Rect> solid) {
+        this.paper = within;
         this.solid = List.copyOf(solid);
     }
 
@@ -116,12 +117,7 @@ final class Tags {
     }
 
     private boolean isFreePaper(Rect room) {
-        return paper.filter(within -> within.x0() <= room.x0()
-                                && room.x1() <= within.x1()
-                                && within.y0() <= room.y0()
-                                && room.y1() <= within.y1())
-                        .isPresent()
-                && solid.stream().noneMatch(area -> Lettering.overlap(area, room));
+        return paper.test(room) && solid.stream().noneMatch(area -> Lettering.overlap(area, room));
     }
 
     private static List<List<String>> wordings(String name, Optional<String> second) {

@@ -55,12 +55,14 @@ public final class WallElevation {
         var holders = new HolderShapes(wall, holders(), strips, scale);
         var tags = new Tags(measure);
         strips.name(labels, holders.sides(), holders.areas(), tags);
-        tags.freePaper(
-                scale.paper(wall.outline().bounds()),
-                Stream.of(wall.strips().stream().map(strips::area).toList(), holders.areas(), obstacles.areas())
-                        .flatMap(List::stream)
-                        .toList());
+        var before = Stream.of(wall.strips().stream().map(strips::area).toList(), holders.areas(), obstacles.areas())
+                .flatMap(List::stream)
+                .toList();
+        tags.freePaper(surface::holds, before);
         obstacles.name(tags);
+        tags.freePaper(
+                surface::holds,
+                Stream.concat(before.stream(), obstacles.keptAreas().stream()).toList());
         holders.name(labels, tags);
 
         var shapes = new ArrayList<Shape>(surface.bare());

@@ -3,6 +3,7 @@ package org.standwright.drawing.wall;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Line;
@@ -15,6 +16,7 @@ import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.Weight;
 import org.standwright.drawing.figure.Scale;
 import org.standwright.geom.Outline;
+import org.standwright.geom.Rect;
 
 /** The wall itself: its bare area, the centres of its studs, the level line and its edges. */
 record WallSurface(CleatedWall wall, Scale scale, TextMeasure measure) {
@@ -64,6 +66,13 @@ record WallSurface(CleatedWall wall, Scale scale, TextMeasure measure) {
         return Crossing.level(wall.outline(), height).stream()
                 .<Shape>map(run -> Line.between(scale.paper(run.from()), y, scale.paper(run.to()), y, Pen.CENTRE))
                 .toList();
+    }
+
+    /** Whether a rectangle of paper lies on the wall; right of walls without recesses in their sides. */
+    boolean holds(Rect room) {
+        return Stream.of(room.y0(), room.y1())
+                .allMatch(y -> Crossing.level(wall.outline(), y * scale.times()).stream()
+                        .anyMatch(run -> scale.paper(run.from()) <= room.x0() && room.x1() <= scale.paper(run.to())));
     }
 
     Shape edge() {

@@ -17,7 +17,7 @@ import org.standwright.unit.Units;
 /** Each wall on a page of its own, sideways, and then where each of its strips begins and is screwed. */
 final class ElevationPages implements WallPages.Page {
     /** Kept free below the figure, mm. */
-    private static final double BELOW = 4;
+    private static final double BELOW = 0.5;
 
     @Override
     public void print(WallPaper paper, Flow flow) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.standwright.cutlist.CutLine;
@@ -126,8 +125,7 @@ public final class BevelRips {
         var first = strips.get(0);
         boolean alike = strips.stream()
                 .allMatch(strip -> strip.isPresent()
-                        && Objects.equals(
-                                strip.get().setting(), first.orElseThrow().setting()));
+                        && strip.get().setting().equals(first.orElseThrow().setting()));
         return alike ? first : Optional.empty();
     }
 

@@ -2,6 +2,7 @@ package org.standwright.design.wall.holder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.standwright.assembly.Hardware;
 import org.standwright.design.frame.Exact;
 import org.standwright.design.wall.Holder;
@@ -45,13 +46,16 @@ final class PegsBody {
         return hung.body(holes, List.of(dowels), bottom, hung.level() + diameter / 2, things, reach);
     }
 
-    /** A name that has a figure in it tells the size. */
+    /** Its name, with what that does not say: that it is a dowel, and of which size, where there is no figure in it. */
     private String item() {
         var name = pegs.dowel().name();
-        return name.chars().anyMatch(Character::isDigit)
-                ? name
-                : name + ", " + frame.length(pegs.dowel().diameter()) + " x "
-                        + frame.length(pegs.dowel().length());
+        boolean sized = name.chars().anyMatch(Character::isDigit);
+        return (name.toLowerCase(Locale.ROOT).contains("dowel") ? "" : "dowel ")
+                + name
+                + (sized
+                        ? ""
+                        : ", " + frame.length(pegs.dowel().diameter()) + " x "
+                                + frame.length(pegs.dowel().length()));
     }
 
     private double bore() {
