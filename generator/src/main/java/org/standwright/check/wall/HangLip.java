@@ -67,7 +67,10 @@ public final class HangLip implements Rule<HungWall> {
 
     /** Of the strips that carry it; 0 where no source rates them, or where they hold nothing anyway. */
     private static double screws(HungWall wall, List<HungBody> bodies, HungBody body, HungBody pressed) {
+        var place = body.load().holder();
         var all = bodies.stream()
+                .filter(other -> other.load().holder().wall() == place.wall()
+                        && other.load().holder().row() == place.row())
                 .map(other -> other.equals(body) ? pressed : other)
                 .toList();
         return RatedStrip.of(wall, all).stream()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.standwright.check.wall.LoadLimits;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.Strip;
 import org.standwright.drawing.wall.HoldWord;
@@ -29,6 +30,9 @@ final class ElevationPages implements WallPages.Page {
                     paper.walls(), wall, paper.labels(), flow.width(), flow.left() - BELOW, flow.measure()));
         }
         flow.freshPage();
+        if (!paper.labels().limits().isEmpty()) {
+            flow.lead("Limits on the drawings: " + LoadLimits.MEANING);
+        }
         paper.walls().walls().stream()
                 .filter(wall -> !wall.strips().isEmpty())
                 .forEach(wall -> strips(wall, paper, flow));

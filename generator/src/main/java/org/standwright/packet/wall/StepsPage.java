@@ -123,7 +123,7 @@ final class StepsPage implements WallPages.Page {
         steps.add("Screw each hanger to its back at the listed places: its short face on the back, its bevel "
                 + "below, the tip to the wall. Hang it on a scrap of strip and see that it draws tight.");
         if (paper.walls().holders().stream().anyMatch(hung -> hung.backing().by() == Backing.By.SPACER)) {
-            steps.add("Screw the spacers to the lower backs where the table of holders says so.");
+            steps.add("Glue the spacers flush with the lower edges of the backs; screw those that are bored for it.");
         }
         steps.add("Hang the holders, heavy ones first and lowest, and see that each lifts off by "
                 + paper.exact(paper.design().cleat().headroom()) + " without touching anything.");

@@ -1,7 +1,9 @@
 package org.standwright.design.wall.place;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.Obstacle;
@@ -15,6 +17,9 @@ import org.standwright.geom.Vec3;
 
 /** What a wall's holders must not meet, whatever else hangs: zones of the wall, what stands out from others, doors. */
 final class Surroundings {
+    private static final Set<Obstacle.Kind> HOT =
+            EnumSet.of(Obstacle.Kind.STAND, Obstacle.Kind.RADIATOR, Obstacle.Kind.ELECTRICAL_PANEL);
+
     /** Depth of the working space before an electrical panel, 36 in, mm (NEC 110.26(A), IRC E3405, as quoted in references 4). */
     private static final double WORKING_SPACE = 914;
 
@@ -50,10 +55,10 @@ final class Surroundings {
         return all;
     }
 
-    /** Stands with machines, over all the height above them, where nothing flammable hangs. */
+    /** Stands with machines, heaters and panels, over all the height above them, where nothing flammable hangs. */
     List<Obstruction> hot(int wall) {
         return walls.get(wall).zones().stream()
-                .filter(zone -> zone.kind() == Obstacle.Kind.STAND)
+                .filter(zone -> HOT.contains(zone.kind()))
                 .map(zone -> new Obstruction(
                         "'" + zone.name() + "', above which nothing flammable hangs,",
                         0,
