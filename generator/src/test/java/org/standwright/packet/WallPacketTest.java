@@ -116,7 +116,7 @@ class WallPacketTest {
     void aWallOfMasonryIsToldOfAnchorsAndNotOfWood() throws IOException {
         assertThat(text(packet(BuiltWalls.of("garage-wall"))))
                 .contains("anchor, its number at its foot", "Anchors", "Drill 8 mm holes for nylon anchor 8 × 40 mm")
-                .contains("set each anchor as its maker says", "wood screw 5.0 mm, 50 mm, with washer 13 mm")
+                .contains("set each anchor as its maker says", "wood screw 5.0 mm, 70 mm, with washer 13 mm")
                 .doesNotContain("every stud", "bite in wood", "washer head", "Countersunk wood screw 5.0");
     }
 

@@ -18,12 +18,10 @@ public final class BuiltWalls {
 
     private BuiltWalls() {}
 
-    /** With so many drawers in its cabinets, and so few things, that all find room. */
+    /** A wall that comes with the program. */
     public static CleatWall of(String name) {
         var presets = PresetLibrary.of(Path.of("."), Optional.empty());
-        var text = presets.show("cleat-wall/" + name)
-                .replaceAll("\"drawers\": \\d", "\"drawers\": 8")
-                .replace("\"count\": 60", "\"count\": 40");
+        var text = presets.show("cleat-wall/" + name);
         return WallBuilder.build(
                 (WallDesign) DesignFiles.parse(name + ".json", text, presets).design());
     }
