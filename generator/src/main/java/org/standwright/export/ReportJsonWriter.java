@@ -26,8 +26,10 @@ import org.standwright.solid.AssemblySolids;
  * written, all the rest as built. Mass, centre of mass and inertia (kg·mm², about that centre) are those of the boards.
  *
  * <p>{@code weights}: everything that weighs, {@code what} it is, its {@code kind}, the {@code group} it moves with, its
- * {@code mass} and its {@code centre} with everything closed. {@code rules}: every rule with {@code name}, {@code question},
- * {@code formula}, {@code assumptions} and {@code source}, the formula and the assumptions empty where nothing is worked
+ * {@code mass} and its {@code centre} with everything closed; of a wall, each holder with its wood and its things in kg and
+ * the place of their centre, {@code out} in front of the wall and {@code along} it, and {@code stripLimits} and
+ * {@code holderLimits}: the most that may hang there in kg, and what gives first beyond it. {@code rules}: every
+ * rule with {@code name}, {@code question}, {@code formula}, {@code assumptions} and {@code source}, the formula and the assumptions empty where nothing is worked
  * out. {@code findings}: the heaviest first, {@code fine} ones included. One that was measured has its {@code quantity}, its
  * {@code figure}, the {@code limit} ({@code side}, and {@code caution} and {@code stop} as far as there are such) and the
  * {@code ratio} of the first limit that is used, 1 at the limit, missing where it is beyond all numbers; {@code inputs} are

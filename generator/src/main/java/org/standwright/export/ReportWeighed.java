@@ -1,10 +1,15 @@
 package org.standwright.export;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.standwright.advice.Advice;
 import org.standwright.check.LoadedStand;
 import org.standwright.check.wall.HungWall;
+import org.standwright.check.wall.LoadLimits;
+import org.standwright.check.wall.MostHung;
 import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
@@ -33,6 +38,18 @@ record ReportWeighed(AssemblySolids solids, Optional<Advice> savings) implements
                                 .put("things", load.things())
                                 .put("out", load.out())
                                 .put("along", load.along())));
+        var limits = LoadLimits.of(HungWall.of(wall, solids));
+        node.set("stripLimits", limits(limits.strips()));
+        node.set("holderLimits", limits(limits.holders()));
         return node;
+    }
+
+    private static ArrayNode limits(Map<String, MostHung> limits) {
+        return JsonShapes.list(
+                List.copyOf(limits.entrySet()),
+                most -> JsonShapes.object()
+                        .put("what", most.getKey())
+                        .put("most", most.getValue().mass())
+                        .put("weakest", most.getValue().weakest()));
     }
 }

@@ -1,6 +1,7 @@
 package org.standwright.make;
 
 import java.util.LinkedHashMap;
+import java.util.stream.Stream;
 import org.standwright.check.wall.HungWall;
 import org.standwright.check.wall.LoadLimits;
 import org.standwright.check.wall.MostHung;
@@ -20,9 +21,14 @@ final class Limits {
         var limits = LoadLimits.of(HungWall.of(wall, solids));
         var words = new LinkedHashMap<String, String>();
         var units = wall.design().unit();
-        limits.strips().forEach((label, most) -> words.put(label, words(most, units)));
-        limits.holders().forEach((name, most) -> words.put(name, words(most, units)));
-        return new WallLabels(words);
+        var weakest = new LinkedHashMap<String, String>();
+        Stream.of(limits.strips(), limits.holders())
+                .flatMap(map -> map.entrySet().stream())
+                .forEach(most -> {
+                    words.put(most.getKey(), words(most.getValue(), units));
+                    weakest.put(most.getKey(), most.getValue().weakest());
+                });
+        return new WallLabels(words, weakest);
     }
 
     /** Rounded down: to a tenth of the maker's own unit, from twenty on to a whole one. */

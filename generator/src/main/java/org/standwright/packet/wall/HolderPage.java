@@ -28,6 +28,7 @@ final class HolderPage implements WallPages.Page {
                         Column.prose("Holds"),
                         Column.figures("Mass"),
                         Column.figures("Limit"),
+                        Column.prose("Beyond it"),
                         Column.words("Lock"),
                         Column.prose("Lower back against")),
                 rows));
@@ -48,6 +49,7 @@ final class HolderPage implements WallPages.Page {
                         + " × " + units.bareLength(things.height()),
                 units.mass(things.wholeMass()),
                 paper.labels().limit(holder.name()).orElse("–"),
+                paper.labels().weakest(holder.name()).orElse("–"),
                 holder.lock() ? "screws" : "–",
                 backing(hung));
     }

@@ -31,6 +31,6 @@ public final class BuiltWalls {
         Map<String, String> limits = new HashMap<>();
         walls.walls().forEach(wall -> wall.strips().forEach(strip -> limits.put(strip.label(), "≤ 142 kg")));
         walls.holders().forEach(holder -> limits.put(holder.name(), "≤ 42 kg"));
-        return new WallLabels(limits);
+        return new WallLabels(limits, Map.of());
     }
 }
