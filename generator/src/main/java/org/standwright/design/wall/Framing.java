@@ -17,9 +17,6 @@ public sealed interface Framing {
     /** Centres of the places that take a screw, from the wall's left end, mm; empty where they are spaced evenly. */
     List<Double> positions();
 
-    /** What a place that takes a screw is called: 'stud', 'steel stud', 'anchor'. */
-    String place();
-
     /**
      * Studs of sawn wood.
      *
@@ -32,11 +29,6 @@ public sealed interface Framing {
         public WoodStuds {
             positions = List.copyOf(positions);
         }
-
-        @Override
-        public String place() {
-            return "stud";
-        }
     }
 
     /**
@@ -48,11 +40,6 @@ public sealed interface Framing {
             implements Framing {
         public SteelStuds {
             positions = List.copyOf(positions);
-        }
-
-        @Override
-        public String place() {
-            return "steel stud";
         }
     }
 
@@ -74,11 +61,6 @@ public sealed interface Framing {
             implements Framing {
         public Masonry {
             positions = List.copyOf(positions);
-        }
-
-        @Override
-        public String place() {
-            return "anchor";
         }
     }
 }

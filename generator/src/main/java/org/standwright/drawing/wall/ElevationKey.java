@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.standwright.design.wall.HoldWord;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.drawing.Arc;
 import org.standwright.drawing.Fill;

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.standwright.design.built.CleatWall;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.Framing;
+import org.standwright.design.wall.HoldWord;
 import org.standwright.design.wall.built.Screwing;
 import org.standwright.drawing.Fill;
 import org.standwright.drawing.Line;

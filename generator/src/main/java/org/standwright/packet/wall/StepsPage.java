@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.design.wall.Framing;
+import org.standwright.design.wall.HoldWord;
 import org.standwright.design.wall.Holder;
 import org.standwright.design.wall.built.Backing;
-import org.standwright.drawing.wall.HoldWord;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Mark;
 

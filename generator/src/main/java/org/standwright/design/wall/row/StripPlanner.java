@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.standwright.design.WallDesign;
 import org.standwright.design.wall.Cleat;
+import org.standwright.design.wall.HoldWord;
 import org.standwright.design.wall.area.BareArea;
 import org.standwright.design.wall.built.Row;
 import org.standwright.design.wall.built.Screwing;
@@ -32,7 +33,7 @@ public final class StripPlanner {
     private static final double SLIVER = 2 * Overhang.LEAST;
 
     private final String wall;
-    private final String place;
+    private final HoldWord place;
     private final Units units;
     private final Cleat cleat;
     private final double from;
@@ -44,7 +45,7 @@ public final class StripPlanner {
 
     private StripPlanner(WallDesign design, int wallIndex, BareArea bare, List<Stud> studs, Screwing screwing) {
         this.wall = design.walls().get(wallIndex).name();
-        this.place = design.walls().get(wallIndex).framing().place();
+        this.place = HoldWord.of(design.walls().get(wallIndex).framing());
         this.units = design.unit();
         this.cleat = design.cleat();
         this.from = wallIndex == 0 ? 0 : cleat.thickness() + CORNER_GAP;
@@ -109,10 +110,10 @@ public final class StripPlanner {
         long lying = studs.stream().filter(run::holds).count();
         var inside = lying > held ? " lies " + units.length(Overhang.LEAST) + " or more within it" : " lies within it";
         return switch (held) {
-            case 0 -> "no " + place + inside;
-            case 1 -> "only one " + place + inside + ", and a strip is screwed to two at least";
+            case 0 -> "no " + place.one() + inside;
+            case 1 -> "only one " + place.one() + inside + ", and a strip is screwed to two at least";
             default ->
-                "its " + place + "s are farther apart than a strip of " + units.length(longest)
+                "its " + place.many() + " are farther apart than a strip of " + units.length(longest)
                         + ", the longest there is, reaches";
         };
     }

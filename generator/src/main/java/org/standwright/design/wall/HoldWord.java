@@ -1,8 +1,6 @@
-package org.standwright.drawing.wall;
+package org.standwright.design.wall;
 
-import org.standwright.design.wall.Framing;
-
-/** What holds a screw behind a wall's surface is called. */
+/** What that is called which holds a screw behind a wall's surface. */
 public enum HoldWord {
     STUD("stud", "studs"),
     STEEL_STUD("steel stud", "steel studs"),
