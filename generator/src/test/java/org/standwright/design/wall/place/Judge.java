@@ -81,7 +81,7 @@ final class Judge {
                     || area.x0() >= zone.kept().x1() - EPS;
             boolean above = area.y0() >= zone.kept().y1() - EPS;
             boolean below = area.y1() + LIFT <= zone.kept().y0() + EPS;
-            boolean burns = holder.made().holder().things().flammable() && zone.kind() == Kind.STAND;
+            boolean burns = holder.made().holder().things().flammable() && isHot(zone.kind());
             if (!beside && (burns || !above && !below)) {
                 wrong.add(name + " hangs before or above " + zone.name());
             }
@@ -89,6 +89,10 @@ final class Judge {
         walls.stream().filter(other -> other != wall).forEach(other -> across(holder, other, wrong));
         walls.forEach(any -> swings(holder, any, wrong));
         return wrong;
+    }
+
+    private static boolean isHot(Kind kind) {
+        return kind == Kind.STAND || kind == Kind.RADIATOR || kind == Kind.ELECTRICAL_PANEL;
     }
 
     /** Whether a lower back finds the wall where it is said to, by points along it; what lies on edge is not judged. */
