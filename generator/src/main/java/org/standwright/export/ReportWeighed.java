@@ -28,17 +28,18 @@ record ReportWeighed(AssemblySolids solids, Optional<Advice> savings) implements
     @Override
     public ObjectNode wall(CleatWall wall) {
         var node = JsonShapes.object();
+        var hung = HungWall.of(wall, solids);
         node.set(
                 "weights",
                 JsonShapes.list(
-                        HungWall.of(wall, solids).loads(),
+                        hung.loads(),
                         load -> JsonShapes.object()
                                 .put("what", load.holder().name())
                                 .put("wood", load.wood())
                                 .put("things", load.things())
                                 .put("out", load.out())
                                 .put("along", load.along())));
-        var limits = LoadLimits.of(HungWall.of(wall, solids));
+        var limits = LoadLimits.of(hung);
         node.set("stripLimits", limits(limits.strips()));
         node.set("holderLimits", limits(limits.holders()));
         return node;

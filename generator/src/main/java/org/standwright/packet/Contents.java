@@ -7,6 +7,7 @@ import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Design;
 import org.standwright.design.built.Furniture;
+import org.standwright.packet.words.ExactLength;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
 
@@ -32,7 +33,6 @@ record Contents<F extends Furniture>(
 
     /** A length in the maker's units, said with its millimetres where an inch fraction would hide some. */
     String exact(double mm) {
-        var metric = Units.MM.length(mm);
-        return units() == Units.MM ? metric : units().length(mm) + " (" + metric + ")";
+        return ExactLength.of(mm, units());
     }
 }

@@ -11,6 +11,7 @@ import org.standwright.packet.page.Band;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.Counted;
 import org.standwright.packet.words.FindingsInShort;
 import org.standwright.packet.words.FoundHeight;
 import org.standwright.unit.Units;
@@ -48,18 +49,14 @@ final class HeightSection implements Section<Stand> {
         return "A stand for the " + stand.design().machine().name() + " with a working height of "
                 + units.length(stand.stack().workingHeight()) + ": a carcass " + units.bareLength(size.x()) + " wide, "
                 + units.bareLength(size.y()) + " deep and " + units.length(size.z()) + " high, "
-                + counted(drawers, "drawer") + doors(stand) + " in "
-                + counted(stand.bays().size(), "bay") + ", "
+                + Counted.of(drawers, "drawer") + doors(stand) + " in "
+                + Counted.of(stand.bays().size(), "bay") + ", "
                 + on(stand.design().support()) + ".";
-    }
-
-    private static String counted(long count, String thing) {
-        return count == 1 ? "one " + thing : count == 0 ? "no " + thing + "s" : count + " " + thing + "s";
     }
 
     private static String doors(Stand stand) {
         long doors = stand.bays().stream().mapToLong(bay -> bay.doors().size()).sum();
-        return doors == 0 ? "" : " and " + counted(doors, "door");
+        return doors == 0 ? "" : " and " + Counted.of(doors, "door");
     }
 
     private static String on(Support support) {

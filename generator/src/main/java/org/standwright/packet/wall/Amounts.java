@@ -3,6 +3,7 @@ package org.standwright.packet.wall;
 import java.util.List;
 import org.standwright.design.wall.built.CleatedWall;
 import org.standwright.design.wall.built.Strip;
+import org.standwright.packet.words.Counted;
 import org.standwright.unit.Units;
 
 /** How much there is of one wall, in words. */
@@ -16,9 +17,9 @@ record Amounts(CleatedWall wall, Units units) {
     }
 
     String sentence() {
-        return "Bare area " + bare() + ". " + counted(rows(), "row") + " with "
-                + counted(wall.strips().size(), "strip") + ", together " + units.run(length()) + " long, held by "
-                + counted(screws(), "screw") + ".";
+        return "Bare area " + bare() + ". " + Counted.of(rows(), "row") + " with "
+                + Counted.of(wall.strips().size(), "strip") + ", together " + units.run(length()) + " long, held by "
+                + Counted.of(screws(), "screw") + ".";
     }
 
     long rows() {
@@ -39,9 +40,5 @@ record Amounts(CleatedWall wall, Units units) {
         return strips.stream()
                 .mapToLong(strip -> (long) strip.studs().size() * strip.screws().size())
                 .sum();
-    }
-
-    static String counted(long count, String thing) {
-        return count == 1 ? "one " + thing : count == 0 ? "no " + thing + "s" : count + " " + thing + "s";
     }
 }

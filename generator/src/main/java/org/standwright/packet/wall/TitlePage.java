@@ -6,6 +6,7 @@ import org.standwright.drawing.wall.WallPlan;
 import org.standwright.packet.page.Flow;
 import org.standwright.packet.page.Table;
 import org.standwright.packet.page.Table.Column;
+import org.standwright.packet.words.Counted;
 import org.standwright.packet.words.FindingsInShort;
 
 /** What it is, and how much of it. */
@@ -16,13 +17,13 @@ final class TitlePage implements WallPages.Page {
     public void print(WallPaper paper, Flow flow) {
         var walls = paper.walls();
         flow.title(paper.design().name());
-        flow.paragraph("French cleats on " + Amounts.counted(walls.walls().size(), "wall") + " for "
-                + Amounts.counted(walls.holders().size(), "holder") + ". Heights of rows are those of the strips' high "
+        flow.paragraph("French cleats on " + Counted.of(walls.walls().size(), "wall") + " for "
+                + Counted.of(walls.holders().size(), "holder") + ". Heights of rows are those of the strips' high "
                 + "edges, above (+) or below (−) one level line struck round the room "
                 + paper.units().length(paper.design().levelLine()) + " above the highest point of the floor.");
         if (!walls.unplaced().isEmpty()) {
             flow.paragraph("Without a place, and so on none of these drawings: "
-                    + Amounts.counted(walls.unplaced().size(), "holder") + "; see 'Not hung' for the reasons.");
+                    + Counted.of(walls.unplaced().size(), "holder") + "; see 'Not hung' for the reasons.");
         }
         FindingsInShort.of(paper.findings()).ifPresent(flow::paragraph);
         flow.heading("Walls");

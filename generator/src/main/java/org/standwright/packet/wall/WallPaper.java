@@ -6,6 +6,7 @@ import org.standwright.cutlist.CutList;
 import org.standwright.design.WallDesign;
 import org.standwright.design.built.CleatWall;
 import org.standwright.drawing.wall.WallLabels;
+import org.standwright.packet.words.ExactLength;
 import org.standwright.unit.Units;
 
 /** All that pages about walls are printed from. */
@@ -24,7 +25,6 @@ public record WallPaper(CleatWall walls, CutList cutList, WallLabels labels, Lis
 
     /** A length in the maker's units, said with its millimetres where an inch fraction would hide some. */
     String exact(double mm) {
-        var metric = Units.MM.length(mm);
-        return units() == Units.MM ? metric : units().length(mm) + " (" + metric + ")";
+        return ExactLength.of(mm, units());
     }
 }

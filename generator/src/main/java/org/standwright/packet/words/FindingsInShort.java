@@ -22,15 +22,11 @@ public final class FindingsInShort {
             return Optional.empty();
         }
         return Optional.of(
-                (stops > 0 ? "DO NOT BUILD IT LIKE THIS: the checks say " + counted(stops, "stop") + ". " : "")
+                (stops > 0 ? "DO NOT BUILD IT LIKE THIS: the checks say " + Counted.of(stops, "stop") + ". " : "")
                         + (accepted > 0
-                                ? "The maker of this design accepted " + counted(accepted, "stop")
+                                ? "The maker of this design accepted " + Counted.of(accepted, "stop")
                                         + " for the reason given there. "
                                 : "")
-                        + "The checks have " + counted(cautions, "caution") + "; read the findings before you cut.");
-    }
-
-    private static String counted(long count, String thing) {
-        return count == 1 ? "one " + thing : count == 0 ? "no " + thing + "s" : count + " " + thing + "s";
+                        + "The checks have " + Counted.of(cautions, "caution") + "; read the findings before you cut.");
     }
 }
