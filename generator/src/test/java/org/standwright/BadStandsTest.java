@@ -156,7 +156,7 @@ class BadStandsTest {
         var stand = StandBuilder.build(design);
         var solids = AssemblySolids.of(stand.assembly());
         var loaded = LoadedStand.of(stand, solids);
-        return Cures.of(loaded, solids, Checks.of(loaded));
+        return Cures.of(loaded.design(), solids, Checks.of(loaded));
     }
 
     private static LoadedStand loaded(StandDesign design) {

@@ -13,12 +13,12 @@ import java.util.stream.Stream;
 import org.standwright.check.Cure;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
-import org.standwright.check.LoadedStand;
 import org.standwright.check.Remedy;
 import org.standwright.check.Severity;
-import org.standwright.check.wall.HungWall;
 import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.design.StandDesign;
+import org.standwright.design.WallDesign;
 import org.standwright.solid.AssemblySolids;
 
 /**
@@ -58,13 +58,13 @@ public final class Cures<S> {
      * @param solids of this very stand
      * @param findings what all rules find in it
      */
-    public static List<Finding> of(LoadedStand stand, AssemblySolids solids, List<Finding> findings) {
-        return of(Judging.ofStand(solids), stand.design(), findings);
+    public static List<Finding> of(StandDesign stand, AssemblySolids solids, List<Finding> findings) {
+        return of(Judging.ofStand(solids), stand, findings);
     }
 
     /** The same of walls of cleats. */
-    public static List<Finding> of(HungWall wall, AssemblySolids solids, List<Finding> findings) {
-        return of(Judging.ofWall(solids), wall.design(), findings);
+    public static List<Finding> of(WallDesign wall, AssemblySolids solids, List<Finding> findings) {
+        return of(Judging.ofWall(solids), wall, findings);
     }
 
     /**

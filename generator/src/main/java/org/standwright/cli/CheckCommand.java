@@ -6,7 +6,6 @@ import java.util.concurrent.Callable;
 import org.standwright.check.RuleText;
 import org.standwright.export.ExplainTextWriter;
 import org.standwright.make.Product;
-import org.standwright.solid.Fineness;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -75,6 +74,6 @@ final class CheckCommand implements Callable<Integer> {
 
     /** Only the report says what would save a sheet. */
     private Product product() {
-        return said.json ? input.product() : input.worked(design -> Product.of(design, Fineness.FILE));
+        return said.json ? input.product() : input.worked(Product::checked);
     }
 }

@@ -65,6 +65,6 @@ public class CheckBenchmark {
     @Benchmark
     public List<Finding> weighingRulesAndCures() {
         var weighed = LoadedStand.of(stand, solids);
-        return Cures.of(weighed, solids, Checks.of(weighed));
+        return Cures.of(weighed.design(), solids, Checks.of(weighed));
     }
 }

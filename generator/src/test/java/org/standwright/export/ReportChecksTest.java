@@ -20,7 +20,6 @@ import org.standwright.check.RuleText;
 import org.standwright.check.rules.Checks;
 import org.standwright.design.Designs;
 import org.standwright.make.Product;
-import org.standwright.solid.Fineness;
 
 class ReportChecksTest {
     private static final RuleText TEXT = RuleText.plain("example-sag", "Does it sag?", "common practice, no source");
@@ -69,7 +68,7 @@ class ReportChecksTest {
 
     private static JsonNode report() throws IOException {
         var out = new ByteArrayOutputStream();
-        Product.of(Designs.planerStand(), Fineness.FILE).writeReport(out);
+        Product.checked(Designs.planerStand()).writeReport(out);
         return new JsonMapper().readTree(out.toByteArray());
     }
 

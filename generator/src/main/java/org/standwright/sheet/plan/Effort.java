@@ -1,5 +1,7 @@
 package org.standwright.sheet.plan;
 
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.standwright.sheet.search.Budget;
 
 /**
@@ -28,11 +30,19 @@ public record Effort(int rounds, int offcutRounds, double seconds, boolean isRep
         return new Effort(Integer.MAX_VALUE, 12, seconds, false);
     }
 
-    Budget budget() {
+    /** @param givenUp asked after each round; the search then ends with a {@link CancellationException} */
+    Budget budget(BooleanSupplier givenUp) {
         if (isRepeatable) {
-            return Budget.rounds(rounds, offcutRounds);
+            return Budget.rounds(rounds, offcutRounds, () -> isOver(givenUp));
         }
         long end = System.nanoTime() + (long) (seconds * 1e9);
-        return Budget.until(() -> System.nanoTime() - end > 0, offcutRounds, Budget.SEED);
+        return Budget.until(() -> isOver(givenUp) || System.nanoTime() - end > 0, offcutRounds, Budget.SEED);
+    }
+
+    private static boolean isOver(BooleanSupplier givenUp) {
+        if (givenUp.getAsBoolean()) {
+            throw new CancellationException("The plan was given up.");
+        }
+        return false;
     }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.part.Material;
@@ -19,6 +20,7 @@ import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.sawing.Sawing;
+import org.standwright.sheet.search.Budget;
 import org.standwright.sheet.search.Found;
 import org.standwright.sheet.search.Packing;
 import org.standwright.sheet.search.ScarceStockException;
@@ -44,10 +46,21 @@ public final class SheetPlanner {
      * @throws IllegalArgumentException if two lines have one label
      */
     public static SheetPlan plan(Stock stock, CutList cutList, Effort effort) {
+        return plan(stock, cutList, effort, () -> false);
+    }
+
+    /**
+     * The same, as long as somebody wants it.
+     *
+     * @param givenUp asked now and then
+     * @throws java.util.concurrent.CancellationException once it was given up
+     */
+    public static SheetPlan plan(Stock stock, CutList cutList, Effort effort, BooleanSupplier givenUp) {
         requireOwnLabels(cutList);
         var materials = new ArrayList<MaterialPlan>();
         linesByMaterial(cutList)
-                .forEach((material, lines) -> materials.add(plan(stock, material, lines, cutList, effort)));
+                .forEach((material, lines) ->
+                        materials.add(plan(stock, material, lines, cutList, effort.budget(givenUp))));
         var plan = new SheetPlan(stock.saw(), materials, effort.isRepeatable());
         var faults = SheetPlanVerifier.faults(stock, cutList, plan);
         if (!faults.isEmpty()) {
@@ -67,10 +80,10 @@ public final class SheetPlanner {
     }
 
     private static MaterialPlan plan(
-            Stock stock, Material material, List<CutLine> lines, CutList cutList, Effort effort) {
+            Stock stock, Material material, List<CutLine> lines, CutList cutList, Budget budget) {
         var work = Work.of(stock, lines, cutList.cutting());
         long bound = LowerBound.of(work.job());
-        var found = found(work, bound, effort);
+        var found = found(work, bound, budget);
         // lanes come in order, and of equals the first is taken
         return found.answers().stream()
                 .map(packing -> sawn(material, work, packing, found.bound(), cutList))
@@ -81,9 +94,9 @@ public final class SheetPlanner {
                 .orElseThrow();
     }
 
-    private static Found found(Work work, long bound, Effort effort) {
+    private static Found found(Work work, long bound, Budget budget) {
         try {
-            return Search.run(work.job(), bound, effort.budget(), better -> {});
+            return Search.run(work.job(), bound, budget, better -> {});
         } catch (ScarceStockException e) {
             throw new ImpossiblePlanException(
                     "/stock/sheets",

@@ -20,7 +20,12 @@ public record Budget(int lanes, int rounds, int offcutRounds, long seed, Boolean
 
     /** So many rounds, with the same result everywhere. */
     public static Budget rounds(int rounds, int offcutRounds) {
-        return new Budget(LANES, rounds, offcutRounds, SEED, () -> false);
+        return rounds(rounds, offcutRounds, () -> false);
+    }
+
+    /** So many rounds, unless it is over before. */
+    public static Budget rounds(int rounds, int offcutRounds, BooleanSupplier over) {
+        return new Budget(LANES, rounds, offcutRounds, SEED, over);
     }
 
     /** Until it is told to stop, with a lane for each thread of the calling pool, though not more than there are. */

@@ -2,37 +2,218 @@ package org.standwright.viewer.app;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Executors;
 import java.util.function.IntConsumer;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import javafx.stage.Modality;
 import javafx.stage.Stage;
+import org.kordamp.ikonli.feather.Feather;
+import org.standwright.unit.Units;
+import org.standwright.viewer.document.Remembered;
+import org.standwright.viewer.text.TextPane;
+import org.standwright.viewer.work.Desk;
 
 /** The one window of the viewer, on the screen or as a picture. */
 final class Window {
     private static final int WIDTH = 1280;
-    private static final int HEIGHT = 860;
+    private static final int HEIGHT = 800;
     private static final int FINE = 0;
     private static final int NO_PICTURE = 1;
+    private static final String TEXT = "Text";
 
-    private final DesignModel model = new DesignModel();
-    private final Scene scene = new Scene(new DesignPane(model), WIDTH, HEIGHT);
     private final Stage stage = new Stage();
+    private final Appearance appearance = new Appearance();
+    private final Executor worker = Executors.newSingleThreadExecutor(work -> {
+        var thread = new Thread(work, "writes files");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final Dialogs dialogs;
+    private final Desk desk;
+    private final Keeper keeper;
+    private final FileWork files;
+    private final Remembered<WindowState> memory;
+    private final Shell shell;
+    private final Scene scene;
+    private final TextPane text;
+    private final List<Action> actions;
 
-    /** @param design a design file; empty for the demo */
-    Window(Optional<Path> design) {
-        stage.titleProperty()
-                .bind(model.designProperty()
-                        .map(shown -> shown.map(opened -> opened.name() + " - Standwright")
-                                .orElse("Standwright")));
+    Window(Setup setup) {
+        dialogs = setup.dialogs().apply(stage);
+        desk = new Desk(setup.threads(), setup.presets(), setup.first(), fault -> fault(fault));
+        keeper = new Keeper(desk, setup.state(), setup.disk());
+        files = new FileWork(desk, dialogs, setup.state());
+        memory = new Remembered<>(setup.state().resolve("window.json"), WindowState.class);
+        shell = new Shell(desk, new Label(""));
+        text = new TextPane(desk);
+        shell.addEditor(TEXT, text);
+        shell.views().add("3D", Feather.BOX, () -> new ScenePane(desk));
+        actions = actions();
+        shell.setActions(actions);
+        scene = new Scene(shell, WIDTH, HEIGHT);
+        appearance.dress(shell);
+        takeDroppedFiles();
+        stage.titleProperty().bind(title());
         stage.setScene(scene);
-        new Opener(model).open(design);
+        stage.setOnCloseRequest(closing -> {
+            text.flush();
+            if (files.mayLeave()) {
+                remember();
+            } else {
+                closing.consume();
+            }
+        });
+        memory.recall().ifPresent(this::restore);
+    }
+
+    private javafx.beans.value.ObservableValue<String> title() {
+        return Bindings.createStringBinding(
+                () -> (desk.changedProperty().get() ? "● " : "")
+                        + desk.fileProperty()
+                                .get()
+                                .map(file -> file.getFileName() + " - ")
+                                .orElse("")
+                        + desk.builtProperty()
+                                .get()
+                                .map(built -> built.furniture().design().name() + " - ")
+                                .orElse("")
+                        + "Standwright",
+                desk.changedProperty(),
+                desk.fileProperty(),
+                desk.builtProperty());
+    }
+
+    private List<Action> actions() {
+        var all = new ArrayList<Action>();
+        var history = desk.historyProperty();
+        all.add(Action.of("File", "Open …", files::open).keys("Shortcut+O").icon(Feather.FOLDER));
+        all.add(Action.of("File", "Save", files::save)
+                .keys("Shortcut+S")
+                .icon(Feather.SAVE)
+                .offWhile(desk.changedProperty().map(changed -> !changed)));
+        all.add(Action.of("File", "Save as …", files::saveAs).keys("Shortcut+Shift+S"));
+        all.add(Action.of("File", "Write files …", this::export)
+                .keys("Shortcut+E")
+                .icon(Feather.DOWNLOAD));
+        all.add(Action.of("File", "Save a picture of the window …", this::savePicture));
+        all.add(Action.of("File", "Close", this::requestClose).keys("Shortcut+Q"));
+        all.add(Action.of("Edit", "Undo", desk::undo)
+                .keys("Shortcut+Z")
+                .icon(Feather.CORNER_UP_LEFT)
+                .offWhile(history.map(now -> now.undoes().isEmpty())));
+        all.add(Action.of("Edit", "Redo", desk::redo)
+                .keys("Shortcut+Shift+Z")
+                .icon(Feather.CORNER_UP_RIGHT)
+                .offWhile(history.map(now -> now.redoes().isEmpty())));
+        for (var name : shell.views().names()) {
+            int number = shell.views().names().indexOf(name) + 1;
+            all.add(Action.of("View", name, () -> shell.views().show(name)).keys("Alt+" + number));
+        }
+        all.add(Action.of("View", "Light or dark", appearance::turn)
+                .keys("Shortcut+L")
+                .icon(Feather.MOON));
+        all.add(Action.of("View", "Larger text", appearance::larger).keys("Shortcut+Plus"));
+        all.add(Action.of("View", "Smaller text", appearance::smaller).keys("Shortcut+Minus"));
+        all.add(Action.of("View", "Other unit", this::turnUnits)
+                .keys("Shortcut+U")
+                .icon(Feather.REPEAT));
+        all.add(Action.of("Help", "Keys", this::showKeys).keys("F1").icon(Feather.HELP_CIRCLE));
+        return List.copyOf(all);
+    }
+
+    /** Reads back in inches what is in millimetres, and the other way round. */
+    private void turnUnits() {
+        var now = desk.shownUnits().getValue();
+        desk.unitsProperty().set(java.util.Optional.of(now == Units.MM ? Units.INCH : Units.MM));
+    }
+
+    private void showKeys() {
+        var sheet = new Stage();
+        sheet.initOwner(stage);
+        sheet.setTitle("Keys");
+        sheet.setScene(new Scene(new KeySheet(actions, new LinkedHashMap<>(Map.of()))));
+        sheet.show();
+    }
+
+    private void export() {
+        var box = new Stage();
+        box.initOwner(stage);
+        box.initModality(Modality.WINDOW_MODAL);
+        box.setTitle("Write files");
+        box.setScene(new Scene(new ExportBox(desk, dialogs, worker)));
+        box.show();
+    }
+
+    private void savePicture() {
+        dialogs.fileToSave("Save a picture", FileName.plain(desk) + ".png", ".png")
+                .ifPresent(file -> {
+                    if (write(file) != FINE) {
+                        dialogs.tell("Not saved", "'" + file + "' cannot be written. Choose another folder.");
+                    }
+                });
+    }
+
+    private void takeDroppedFiles() {
+        scene.addEventHandler(DragEvent.DRAG_OVER, over -> {
+            if (over.getDragboard().hasFiles()) {
+                over.acceptTransferModes(TransferMode.COPY);
+            }
+        });
+        scene.addEventHandler(DragEvent.DRAG_DROPPED, dropped -> {
+            var dragged = dropped.getDragboard().getFiles();
+            dropped.setDropCompleted(!dragged.isEmpty());
+            dragged.stream().findFirst().ifPresent(file -> Platform.runLater(() -> files.open(file.toPath())));
+        });
+    }
+
+    private void fault(Throwable fault) {
+        new Crash(keeper, dialogs).happened(fault);
+    }
+
+    private void restore(WindowState state) {
+        stage.setWidth(state.width());
+        stage.setHeight(state.height());
+        stage.setMaximized(state.isMaximized());
+        Look.named(state.look()).ifPresent(appearance.lookProperty()::set);
+        appearance.percentProperty().set(state.percent());
+    }
+
+    private void remember() {
+        keeper.forget();
+        try {
+            memory.keep(new WindowState(
+                    stage.getX(),
+                    stage.getY(),
+                    stage.getWidth(),
+                    stage.getHeight(),
+                    stage.isMaximized(),
+                    appearance.lookProperty().get().word(),
+                    appearance.percentProperty().get()));
+        } catch (IOException failure) {
+            System.err.println("How the window was left could not be kept: " + failure);
+        }
     }
 
     /** @param whenClosed gets the exit code */
     void show(IntConsumer whenClosed) {
+        Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> fault(fault));
         stage.setOnHidden(event -> whenClosed.accept(FINE));
         stage.show();
+    }
+
+    /** As if its maker had asked for it. */
+    void requestClose() {
+        stage.fireEvent(new javafx.stage.WindowEvent(stage, javafx.stage.WindowEvent.WINDOW_CLOSE_REQUEST));
     }
 
     void close() {
@@ -40,21 +221,23 @@ final class Window {
     }
 
     /**
-     * Writes the window as it looks with the furniture in it; it need not be on the screen.
+     * Writes the window as it looks when everything is worked out; it need not be on the screen.
      *
      * @param whenDone gets the exit code
      */
     void picture(Path file, IntConsumer whenDone) {
-        // later: when the pane, which listens too, has built its nodes
-        model.designProperty().subscribe(() -> Platform.runLater(() -> whenDone.accept(write(file))));
-        model.problemProperty()
-                .subscribe(() -> whenDone.accept(refuse(model.problemProperty().get())));
+        desk.stageProperty().subscribe(now -> {
+            switch (now) {
+                // later: when the panes, which listen too, have built their nodes
+                case DONE -> Platform.runLater(() -> whenDone.accept(write(file)));
+                case REFUSED ->
+                    whenDone.accept(refuse(desk.problemsProperty().get().get(0).message()));
+                default -> {}
+            }
+        });
     }
 
     private int write(Path file) {
-        if (!DesignPane.canShow3d()) {
-            return refuse("This screen's graphics driver cannot draw in 3D; start with -Dprism.forceGPU=true.");
-        }
         try {
             Picture.write(scene.snapshot(null), file);
             return FINE;

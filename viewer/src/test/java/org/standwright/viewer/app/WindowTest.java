@@ -21,6 +21,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standwright.viewer.work.Opened;
+import org.standwright.viewer.work.Threads;
 
 /** Really opens the window, where there is a screen to open it on. */
 @Tag("display")
@@ -43,7 +45,7 @@ class WindowTest {
     void drawsTheStandInManyShadesOfWood() throws IOException {
         var file = folder.resolve("stand.png");
         int exitCode = exitCode(done -> {
-            var window = new Window(Optional.empty());
+            var window = window(Demo.opened());
             window.show(closed -> {});
             window.picture(file, code -> {
                 window.close();
@@ -62,7 +64,7 @@ class WindowTest {
         var broken = Files.writeString(folder.resolve("broken.json"), "{");
         var file = folder.resolve("stand.png");
 
-        assertThat(exitCode(done -> new Window(Optional.of(broken)).picture(file, done)))
+        assertThat(exitCode(done -> window(Opened.fromFile(broken, "{")).picture(file, done)))
                 .isOne();
         assertThat(file).doesNotExist();
     }
@@ -70,11 +72,16 @@ class WindowTest {
     @Test
     void endsWhenTheWindowIsClosed() {
         assertThat(exitCode(done -> {
-                    var window = new Window(Optional.empty());
+                    var window = window(Demo.opened());
                     window.show(done);
                     window.close();
                 }))
                 .isZero();
+    }
+
+    private Window window(Opened first) {
+        return new Window(
+                new Setup(first, Optional.empty(), folder, Threads.ofApplication(), Runnable::run, SystemDialogs::new));
     }
 
     private static int exitCode(Consumer<IntConsumer> use) {

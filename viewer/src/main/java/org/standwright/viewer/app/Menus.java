@@ -1,0 +1,54 @@
+package org.standwright.viewer.app;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.Tooltip;
+import org.kordamp.ikonli.javafx.FontIcon;
+
+/** Menus and buttons of actions. */
+final class Menus {
+    private Menus() {}
+
+    /** A menu for each of the actions' menus, in their order. */
+    static MenuBar bar(List<Action> actions) {
+        var menus = new LinkedHashMap<String, Menu>();
+        for (var action : actions) {
+            menus.computeIfAbsent(action.menu(), Menu::new).getItems().add(item(action));
+        }
+        var bar = new MenuBar();
+        bar.getMenus().setAll(menus.values());
+        return bar;
+    }
+
+    static MenuItem item(Action action) {
+        var item = new MenuItem(action.name());
+        action.keys().ifPresent(item::setAccelerator);
+        action.icon().ifPresent(icon -> item.setGraphic(new FontIcon(icon)));
+        item.disableProperty().bind(action.off());
+        item.setOnAction(chosen -> action.work().run());
+        return item;
+    }
+
+    /** A button for each action that has an icon. */
+    static List<Node> buttons(List<Action> actions) {
+        return actions.stream()
+                .filter(action -> action.icon().isPresent())
+                .<Node>map(Menus::button)
+                .toList();
+    }
+
+    private static Button button(Action action) {
+        var button = new Button("", new FontIcon(action.icon().orElseThrow()));
+        button.getStyleClass().addAll("button-icon", "flat");
+        button.setTooltip(new Tooltip(action.tip()));
+        button.setAccessibleText(action.name());
+        button.disableProperty().bind(action.off());
+        button.setOnAction(pressed -> action.work().run());
+        return button;
+    }
+}

@@ -1,0 +1,40 @@
+package org.standwright.viewer.document;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** Texts of files on disk; a file is there whole, as it was before or as it is now. */
+public final class DesignText {
+    /** A design file longer than this was chosen by mistake. */
+    private static final long LONGEST = 4_000_000;
+
+    private DesignText() {}
+
+    /** @throws IOException with the reason in words, also for what is no text in UTF-8 */
+    public static String read(Path file) throws IOException {
+        if (Files.size(file) > LONGEST) {
+            throw new IOException("'" + file + "' is larger than any design file.");
+        }
+        return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+    }
+
+    /** Writes beside the file, then puts it in its place. */
+    public static void write(Path file, String text) throws IOException {
+        var whole = file.toAbsolutePath();
+        var fresh = Files.createTempFile(whole.getParent(), "." + whole.getFileName(), ".new-text");
+        try {
+            Files.writeString(fresh, text);
+            Files.move(fresh, target(whole), StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+
+    /** Behind a link, the file that it leads to. */
+    private static Path target(Path file) throws IOException {
+        return Files.exists(file) ? file.toRealPath() : file;
+    }
+}

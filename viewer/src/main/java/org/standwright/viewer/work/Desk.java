@@ -1,0 +1,250 @@
+package org.standwright.viewer.work;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
+import org.standwright.check.Finding;
+import org.standwright.file.PresetLibrary;
+import org.standwright.file.text.FileProblem;
+import org.standwright.make.Built;
+import org.standwright.make.Product;
+import org.standwright.sheet.SheetPlan;
+import org.standwright.unit.Units;
+import org.standwright.viewer.document.Document;
+import org.standwright.viewer.document.History;
+
+/**
+ * The model of the window: one design file being worked on, what was made of it, and the part that was picked.
+ *
+ * <p>Every method is called on the screen's thread, and properties change there. An edit changes the text at once; what is
+ * made of it follows in stages: {@link #builtProperty()} within a frame or two, then findings, plan and product. While a
+ * text is wrong, the last good design stays in them and {@link #problemsProperty()} says why.
+ */
+public final class Desk {
+    private final Live live;
+    private final Optional<Path> presetsFolder;
+
+    private final ReadOnlyObjectWrapper<History> history;
+    private final ReadOnlyObjectWrapper<Document> document;
+    private final ReadOnlyObjectWrapper<Optional<Path>> file =
+            new ReadOnlyObjectWrapper<>(this, "file", Optional.empty());
+    private final StringProperty saved = new SimpleStringProperty(this, "saved", "");
+    private final ReadOnlyBooleanWrapper changed = new ReadOnlyBooleanWrapper(this, "changed");
+
+    private final ReadOnlyObjectWrapper<List<FileProblem>> problems =
+            new ReadOnlyObjectWrapper<>(this, "problems", List.of());
+    private final ReadOnlyObjectWrapper<Optional<Built>> built =
+            new ReadOnlyObjectWrapper<>(this, "built", Optional.empty());
+    private final ReadOnlyObjectWrapper<List<Finding>> findings =
+            new ReadOnlyObjectWrapper<>(this, "findings", List.of());
+    private final ReadOnlyObjectWrapper<Optional<SheetPlan>> plan =
+            new ReadOnlyObjectWrapper<>(this, "plan", Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Product>> product =
+            new ReadOnlyObjectWrapper<>(this, "product", Optional.empty());
+    private final ReadOnlyObjectWrapper<Stage> stage = new ReadOnlyObjectWrapper<>(this, "stage", Stage.BUILDING);
+
+    private final ObjectProperty<Optional<String>> picked =
+            new SimpleObjectProperty<>(this, "picked", Optional.empty());
+    private final ObjectProperty<Optional<Units>> units = new SimpleObjectProperty<>(this, "units", Optional.empty());
+
+    /**
+     * @param presetsFolder of the maker's own presets
+     * @param first what lies on the desk in the beginning
+     * @param failed hears of faults of the program itself
+     */
+    public Desk(Threads threads, Optional<Path> presetsFolder, Opened first, Consumer<Throwable> failed) {
+        this.live = new Live(threads, new Shown(), failed);
+        this.presetsFolder = presetsFolder;
+        this.history = new ReadOnlyObjectWrapper<>(this, "history", History.of(new Document("", "")));
+        this.document =
+                new ReadOnlyObjectWrapper<>(this, "document", history.get().present());
+        changed.bind(Bindings.createBooleanBinding(() -> !document.get().text().equals(saved.get()), document, saved));
+        units.addListener((property, before, now) -> work());
+        lay(first);
+    }
+
+    /** Starts with another text; its history begins here. */
+    public void lay(Opened opened) {
+        file.set(opened.file());
+        saved.set(opened.saved());
+        picked.set(Optional.empty());
+        go(History.of(new Document(opened.what(), opened.text())));
+    }
+
+    /** Makes an edit a state of its own; does nothing where the text stays as it is. */
+    public void edit(String what, String text) {
+        var present = history.get().present();
+        present.edited(what, text).ifPresentOrElse(next -> go(history.get().with(next)), this::drop);
+    }
+
+    /** Shows what an edit would do, such as while something is dragged; {@link #edit} or {@link #drop} ends it. */
+    public void preview(String text) {
+        show(new Document("", text));
+    }
+
+    /** Goes back from a preview to the present state. */
+    public void drop() {
+        if (document.get() != history.get().present()) {
+            show(history.get().present());
+        }
+    }
+
+    public void undo() {
+        go(history.get().undone());
+    }
+
+    public void redo() {
+        go(history.get().redone());
+    }
+
+    /** Notes that the present text now stands in a file. */
+    public void saved(Path as) {
+        file.set(Optional.of(as));
+        saved.set(history.get().present().text());
+    }
+
+    private void go(History next) {
+        history.set(next);
+        show(next.present());
+    }
+
+    private void show(Document next) {
+        if (document.get() != next) {
+            document.set(next);
+            work();
+        }
+    }
+
+    private void work() {
+        stage.set(Stage.BUILDING);
+        live.begin(new Request(document.get(), name(), presets(), units.get()));
+    }
+
+    /** The text as it stands in its file, or as it was laid here. */
+    public String savedText() {
+        return saved.get();
+    }
+
+    /** What messages call the text. */
+    public String name() {
+        return file.get().map(path -> path.getFileName().toString()).orElse("this design");
+    }
+
+    /** Where presets are looked up for it. */
+    public PresetLibrary presets() {
+        var folder = file.get().map(path -> path.toAbsolutePath().getParent()).orElse(Path.of(""));
+        return PresetLibrary.of(folder, presetsFolder);
+    }
+
+    private final class Shown implements Answers {
+        @Override
+        public void refused(List<FileProblem> reasons) {
+            problems.set(reasons);
+            stage.set(Stage.REFUSED);
+        }
+
+        @Override
+        public void shown(Built next) {
+            problems.set(List.of());
+            product.set(Optional.empty());
+            stage.set(Stage.CHECKING);
+            built.set(Optional.of(next));
+        }
+
+        @Override
+        public void judged(List<Finding> found, boolean withCures) {
+            findings.set(found);
+            stage.set(withCures ? Stage.PLANNING : Stage.CURING);
+        }
+
+        @Override
+        public void planned(SheetPlan next, boolean isFinal) {
+            plan.set(Optional.of(next));
+        }
+
+        @Override
+        public void unplanned(FileProblem problem) {
+            plan.set(Optional.empty());
+            problems.set(List.of(problem));
+            stage.set(Stage.REFUSED);
+        }
+
+        @Override
+        public void finished(Product all) {
+            product.set(Optional.of(all));
+            stage.set(Stage.DONE);
+        }
+    }
+
+    /** The text as it stands, good or not; that of a preview while there is one. */
+    public ReadOnlyObjectProperty<Document> documentProperty() {
+        return document.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<History> historyProperty() {
+        return history.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Optional<Path>> fileProperty() {
+        return file.getReadOnlyProperty();
+    }
+
+    /** Whether there is something to save. */
+    public ReadOnlyBooleanProperty changedProperty() {
+        return changed.getReadOnlyProperty();
+    }
+
+    /** What is wrong with the text as it stands. */
+    public ReadOnlyObjectProperty<List<FileProblem>> problemsProperty() {
+        return problems.getReadOnlyProperty();
+    }
+
+    /** The last good design with its boards; empty until there was one. */
+    public ReadOnlyObjectProperty<Optional<Built>> builtProperty() {
+        return built.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<List<Finding>> findingsProperty() {
+        return findings.getReadOnlyProperty();
+    }
+
+    /** Of the last good design that could be planned; gets better while {@link Stage#PLANNING}. */
+    public ReadOnlyObjectProperty<Optional<SheetPlan>> planProperty() {
+        return plan.getReadOnlyProperty();
+    }
+
+    /** All that files are made from; empty while it is not worked out. */
+    public ReadOnlyObjectProperty<Optional<Product>> productProperty() {
+        return product.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Stage> stageProperty() {
+        return stage.getReadOnlyProperty();
+    }
+
+    /** Label of the part that is picked, for all panes. */
+    public ObjectProperty<Optional<String>> pickedProperty() {
+        return picked;
+    }
+
+    /** Units to read back other than the design's own. */
+    public ObjectProperty<Optional<Units>> unitsProperty() {
+        return units;
+    }
+
+    /** Units of what is shown. */
+    public ObservableValue<Units> shownUnits() {
+        return built.map(shown -> shown.map(Built::units).orElse(Units.MM));
+    }
+}
