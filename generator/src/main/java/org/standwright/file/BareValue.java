@@ -12,7 +12,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
  * @param field the field that the value is
  * @param place what the schema says about that field
  */
-record BareValue(ObjectNode member, String field, SchemaPlace place) {
+public record BareValue(ObjectNode member, String field, SchemaPlace place) {
 
     static BareValue of(SchemaPlace family, JsonNode keyword) {
         var member = JsonNodeFactory.instance.objectNode();

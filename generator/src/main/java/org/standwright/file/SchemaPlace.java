@@ -5,9 +5,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.StreamSupport;
 import org.standwright.unit.Measure;
 
@@ -17,7 +19,12 @@ import org.standwright.unit.Measure;
  * @param schema the whole schema
  * @param place the part of it that describes the value
  */
-record SchemaPlace(JsonNode schema, JsonNode place) {
+public record SchemaPlace(JsonNode schema, JsonNode place) {
+
+    /** The place that describes a whole file. */
+    public static SchemaPlace ofFile() {
+        return DesignSchema.published().root();
+    }
 
     /** What this place, which describes {@code file}, says about the value that {@code pointer} leads to. */
     SchemaPlace inside(JsonNode file, String pointer) {
@@ -33,16 +40,16 @@ record SchemaPlace(JsonNode schema, JsonNode place) {
     }
 
     /** What the nearest of this place's parts says under {@code name}. */
-    Optional<JsonNode> keyword(String name, JsonNode value) {
+    public Optional<JsonNode> keyword(String name, JsonNode value) {
         return parts(value).stream().filter(part -> part.has(name)).findFirst().map(part -> part.get(name));
     }
 
-    Optional<String> word(String name, JsonNode value) {
+    public Optional<String> word(String name, JsonNode value) {
         return keyword(name, value).map(JsonNode::asText);
     }
 
     /** The fields that an object may have here, in the schema's order. */
-    Map<String, SchemaPlace> fields(JsonNode value) {
+    public Map<String, SchemaPlace> fields(JsonNode value) {
         var fields = new LinkedHashMap<String, SchemaPlace>();
         for (var part : parts(value)) {
             part.path("properties")
@@ -52,13 +59,29 @@ record SchemaPlace(JsonNode schema, JsonNode place) {
         return fields;
     }
 
+    /** Names of the fields that an object here must have. */
+    public Set<String> required(JsonNode value) {
+        var names = new LinkedHashSet<String>();
+        parts(value).forEach(part -> part.path("required").forEach(name -> names.add(name.asText())));
+        return names;
+    }
+
+    /** The field that chooses the member, where this is a family: "kind", say. */
+    public Optional<String> chooser(JsonNode value) {
+        return parts(value).stream()
+                .flatMap(part -> StreamSupport.stream(part.path("allOf").spliterator(), false))
+                .flatMap(member -> member.path("if").path("properties").properties().stream())
+                .map(Map.Entry::getKey)
+                .findFirst();
+    }
+
     /** What an entry of a list here looks like. */
-    Optional<SchemaPlace> items(JsonNode value) {
+    public Optional<SchemaPlace> items(JsonNode value) {
         return keyword("items", value).map(items -> new SchemaPlace(schema, items));
     }
 
     /** The kind of quantity that stands here. */
-    Optional<Measure> measure(JsonNode value) {
+    public Optional<Measure> measure(JsonNode value) {
         return word("x-measure", value)
                 .flatMap(word -> Arrays.stream(Measure.values())
                         .filter(measure -> measure.word().equals(word))
@@ -66,12 +89,12 @@ record SchemaPlace(JsonNode schema, JsonNode place) {
     }
 
     /** What a value means that is no object, where one of a family may stand. */
-    Optional<BareValue> bare(JsonNode value) {
+    public Optional<BareValue> bare(JsonNode value) {
         return value.isObject() ? Optional.empty() : keyword("x-bare", value).map(bare -> BareValue.of(this, bare));
     }
 
     /** The kind of preset that may be named here. */
-    Optional<FileKind> preset(JsonNode value) {
+    public Optional<FileKind> preset(JsonNode value) {
         return word("x-preset", value).flatMap(FileKind::of);
     }
 

@@ -19,7 +19,7 @@ public final class Pointer {
     }
 
     /** {@code /bays/0/width} as {@code bays[0].width}, without line breaks and at a length that a message can bear. */
-    static String readable(String pointer) {
+    public static String readable(String pointer) {
         var dotted = pointer.replaceAll("/(\\d+)(?=/|$)", "[$1]").replace('/', '.');
         var plain = (dotted.startsWith(".") ? dotted.substring(1) : dotted)
                 .replace("~1", "/")
