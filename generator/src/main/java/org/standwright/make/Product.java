@@ -9,6 +9,7 @@ import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Design;
 import org.standwright.design.built.Furniture;
+import org.standwright.drawing.Drawing;
 import org.standwright.export.CheckTextWriter;
 import org.standwright.export.CutsCsvWriter;
 import org.standwright.export.ReportJsonWriter;
@@ -87,6 +88,16 @@ public record Product(Built built, SheetPlan plan, List<Finding> findings, Optio
 
     public boolean hasStops() {
         return !stops().isEmpty();
+    }
+
+    /** The packet's pages as they are printed. Takes some tenths of a second. */
+    public List<Drawing> pages() {
+        return Papers.packet(this);
+    }
+
+    /** Every sheet on paper, material by material, as the files show it. Takes some tenths of a second. */
+    public List<SheetPaper> sheets() {
+        return SheetPaper.of(furniture, cutList, plan);
     }
 
     /** What it comes to, as text: its sizes and what is in it. */

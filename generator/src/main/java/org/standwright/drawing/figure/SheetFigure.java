@@ -37,11 +37,17 @@ public record SheetFigure(Saw saw, Set<String> later, Units units, TextMeasure m
      *
      * @param smallest letters of a piece's label and size, mm; 0 where some stand outside their piece or off their cut
      */
-    private record Drawn(Figure figure, double smallest) {}
+    private record Drawn(Figure figure, Scale scale, double smallest) {}
 
     /** The board at the largest scale of the series at which it fits into this room, mm. */
     public Figure of(PlannedSheet planned, double width, double height) {
         return largest(planned, width, height).figure();
+    }
+
+    /** The same with its scale, for those who look for a piece on it. */
+    public BoardFigure board(PlannedSheet planned, double width, double height) {
+        var drawn = largest(planned, width, height);
+        return new BoardFigure(drawn.figure(), drawn.scale());
     }
 
     /**
@@ -90,7 +96,7 @@ public record SheetFigure(Saw saw, Set<String> later, Units units, TextMeasure m
                         .min()
                         .orElse(0)
                 : 0;
-        return new Drawn(dimensioned(planned, board, scale, shapes), smallest);
+        return new Drawn(dimensioned(planned, board, scale, shapes), scale, smallest);
     }
 
     private Figure dimensioned(PlannedSheet planned, Rect board, Scale scale, List<Shape> shapes) {
