@@ -1,0 +1,33 @@
+package org.standwright.viewer.paper;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
+import org.kordamp.ikonli.feather.Feather;
+
+/** Buttons that show a sign and say in words what they do. */
+public final class IconButton {
+    private IconButton() {}
+
+    /**
+     * A sign alone; the words are its tooltip and what a screen reader says.
+     *
+     * @param words 'Next page (Page Down)'
+     */
+    public static Button of(Feather sign, String words, Runnable action) {
+        var button = new Button();
+        Sign.on(button, sign);
+        button.getStyleClass().addAll("icon-button", "flat");
+        button.setTooltip(new Tooltip(words));
+        button.setAccessibleText(words);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+
+    /** A sign with a label beside it. */
+    public static Button labelled(Feather sign, String label, String words, Runnable action) {
+        var button = of(sign, words, action);
+        button.getStyleClass().remove("flat");
+        button.setText(label);
+        return button;
+    }
+}
