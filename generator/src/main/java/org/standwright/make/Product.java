@@ -97,7 +97,7 @@ public record Product(Built built, SheetPlan plan, List<Finding> findings, Optio
 
     /** Every sheet on paper, material by material, as the files show it. Takes some tenths of a second. */
     public List<SheetPaper> sheets() {
-        return SheetPaper.of(furniture, cutList, plan);
+        return SheetPaper.of(furniture(), cutList(), plan);
     }
 
     /** What it comes to, as text: its sizes and what is in it. */
