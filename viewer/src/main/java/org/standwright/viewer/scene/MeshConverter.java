@@ -11,15 +11,20 @@ final class MeshConverter {
     private MeshConverter() {}
 
     static TriangleMesh mesh(Solid solid) {
+        return mesh(points(solid), faces(solid));
+    }
+
+    /** @param faces three pairs of a point and a texture point for each triangle */
+    static TriangleMesh mesh(float[] points, int[] faces) {
         var mesh = new TriangleMesh();
-        mesh.getPoints().setAll(points(solid));
+        mesh.getPoints().setAll(points);
         mesh.getTexCoords().setAll(0, 0);
-        mesh.getFaces().setAll(faces(solid));
-        mesh.getFaceSmoothingGroups().setAll(new int[solid.triangleCount()]); // group 0: no edge is smoothed
+        mesh.getFaces().setAll(faces);
+        mesh.getFaceSmoothingGroups().setAll(new int[faces.length / 6]); // group 0: no edge is smoothed
         return mesh;
     }
 
-    private static float[] points(Solid solid) {
+    static float[] points(Solid solid) {
         var points = new float[3 * solid.vertexCount()];
         for (int i = 0; i < solid.vertexCount(); i++) {
             var vertex = solid.vertex(i);

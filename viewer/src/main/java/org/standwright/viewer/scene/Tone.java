@@ -10,6 +10,8 @@ import org.standwright.solid.PlacedSolid;
  * @param name as the model says it; the style sheet has it in lower case with hyphens
  */
 record Tone(String name) {
+    static final Tone PICKED = new Tone("picked");
+
     /**
      * Fixed parts are told apart by their group, the parts of a drawer by what they are.
      *

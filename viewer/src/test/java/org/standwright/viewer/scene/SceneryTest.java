@@ -9,7 +9,6 @@ import org.standwright.assembly.Block;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
-import org.standwright.assembly.Pose;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
@@ -34,36 +33,38 @@ class SceneryTest {
     private static final AssemblySolids SOLIDS = AssemblySolids.of(STAND, Fineness.SCREEN);
 
     @Test
-    void closedIsTheAssemblyAsItStands() {
-        var scenery = Scenery.of(SOLIDS, Pose.closed(STAND));
+    void hasEveryPartWithItsSolid() {
+        var scenery = Scenery.of(STAND, SOLIDS);
 
-        assertThat(scenery.boards())
-                .extracting(board -> board.placement().origin())
-                .containsExactly(Vec3.ZERO, new Vec3(0, 0, 80));
-        assertThat(scenery.blocks()).isEqualTo(STAND.blocks());
-        assertThat(scenery.box()).isEqualTo(STAND.box());
+        assertThat(scenery.boards()).extracting(Scenery.Board::label).containsExactly("bottom", "box");
+        assertThat(scenery.boards()).extracting(Scenery.Board::placed).isEqualTo(SOLIDS.solids());
+        assertThat(scenery.labels()).containsExactlyInAnyOrder("bottom", "box", "slide");
     }
 
     @Test
-    void takesTheSlideAlongWithTheDrawer() {
-        var scenery = Scenery.of(SOLIDS, Pose.closed(STAND).withOpen("drawer", 0.5));
-
-        assertThat(scenery.boards())
-                .extracting(board -> board.placement().origin())
-                .containsExactly(Vec3.ZERO, new Vec3(0, -100, 80));
-        assertThat(scenery.blocks()).extracting(Block::box).containsExactly(box(0, -100, 90, 10, 150, 120));
-        assertThat(scenery.box()).isEqualTo(box(0, -100, 0, 400, 300, 120));
+    void paintsFixedPartsByTheirGroupAndOthersByWhatTheyAre() {
+        assertThat(Scenery.of(STAND, SOLIDS).boards())
+                .extracting(board -> board.tone().styleClass())
+                .containsExactly("carcass", "board");
     }
 
     @Test
-    void drawsBoardsAndSlidesApart() {
-        var scenery = Scenery.of(SOLIDS, Pose.closed(STAND).exploded(1));
+    void knowsWhatAPartMovesWith() {
+        var scenery = Scenery.of(STAND, SOLIDS);
 
-        // the centre is at a height of 60: the bottom's centre goes from 10 to -40, the box's from 90 to 120
-        assertThat(scenery.boards())
-                .extracting(board -> board.placement().origin().z())
-                .containsExactly(-50.0, 110.0);
-        assertThat(scenery.blocks()).extracting(block -> block.box().min().z()).containsExactly(135.0);
+        assertThat(scenery.opens()).isTrue();
+        assertThat(scenery.movingWith("box")).contains("drawer");
+        assertThat(scenery.movingWith("bottom")).isEmpty();
+    }
+
+    @Test
+    void tellsBoughtThingsOfOneLabelApart() {
+        var slide = new Block("slide", Block.Kind.SLIDE, box(0, 0, 90, 10, 250, 120));
+        var twice = new Assembly("pair", List.of(Group.fixed("slides", List.of(), List.of(slide, slide))), List.of());
+
+        assertThat(Scenery.of(twice, AssemblySolids.of(twice, Fineness.SCREEN)).bought())
+                .extracting(Scenery.Bought::key)
+                .containsExactly("slide", "slide (2)");
     }
 
     private static PlacedPart lying(String label, double z) {
