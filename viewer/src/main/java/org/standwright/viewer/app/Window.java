@@ -20,6 +20,7 @@ import javafx.stage.Stage;
 import org.kordamp.ikonli.feather.Feather;
 import org.standwright.unit.Units;
 import org.standwright.viewer.document.Remembered;
+import org.standwright.viewer.scene.tools.ScenePane;
 import org.standwright.viewer.text.TextPane;
 import org.standwright.viewer.work.Desk;
 
