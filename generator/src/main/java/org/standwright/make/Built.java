@@ -23,10 +23,10 @@ import org.standwright.solid.Fineness;
 import org.standwright.unit.Units;
 
 /**
- * A design with its boards: all that can be shown at once. What takes longer is asked of it step by step, so that a
- * window can show each answer when it is there.
+ * A design with its boards: all that can be seen at once. What takes longer is asked of it step by step, so that a window
+ * can show each answer when it is there; every answer is worked out anew.
  */
-public record Built(Furniture furniture, AssemblySolids solids, CutList cutList) {
+public record Built(Furniture furniture, AssemblySolids solids) {
 
     /** Throws {@link ImpossibleDesignException} when it cannot be built. */
     public static Built of(Design design, Fineness fineness) {
@@ -42,34 +42,34 @@ public record Built(Furniture furniture, AssemblySolids solids, CutList cutList)
     static Begun begin(Design design, Function<Assembly, Supplier<AssemblySolids>> solids) {
         var furniture = design.accept(new Building());
         var building = solids.apply(furniture.assembly());
-        return new Begun(furniture, building, CutList.of(furniture));
+        return new Begun(furniture, building);
     }
 
     /** A design whose solids are still being built. */
-    record Begun(Furniture furniture, Supplier<AssemblySolids> building, CutList cutList) {
-        /** Throws {@link ImpossibleDesignException} when no plan can do it. */
-        SheetPlan planned(Effort effort) {
-            return plan(furniture.design(), cutList, effort, () -> false);
-        }
-
+    record Begun(Furniture furniture, Supplier<AssemblySolids> building) {
         Built finished() {
-            return new Built(furniture, building.get(), cutList);
+            return new Built(furniture, building.get());
         }
     }
 
+    /** All boards to cut, equal ones together, and the hardware. */
+    public CutList cutList() {
+        return CutList.of(furniture);
+    }
+
     /**
-     * How its sheets are sawn.
+     * How the sheets of its cut list are sawn.
      *
      * @param givenUp asked now and then
      * @throws ImpossibleDesignException when no plan can do it
      * @throws CancellationException once it was given up
      */
-    public SheetPlan planned(Effort effort, BooleanSupplier givenUp) {
+    public SheetPlan planned(CutList cutList, Effort effort, BooleanSupplier givenUp) {
         return plan(furniture.design(), cutList, effort, givenUp);
     }
 
     /** A job that no plan can do is a design that cannot be built. */
-    private static SheetPlan plan(Design design, CutList cutList, Effort effort, BooleanSupplier givenUp) {
+    static SheetPlan plan(Design design, CutList cutList, Effort effort, BooleanSupplier givenUp) {
         try {
             return SheetPlanner.plan(Stock.of(design), cutList, effort, givenUp);
         } catch (ImpossiblePlanException refusal) {
@@ -88,7 +88,7 @@ public record Built(Furniture furniture, AssemblySolids solids, CutList cutList)
     }
 
     /** What would save a sheet of this plan, where the design says what may change. */
-    public Optional<Advice> savings(SheetPlan plan) {
+    public Optional<Advice> savings(CutList cutList, SheetPlan plan) {
         return furniture.accept(new Saved(cutList, plan));
     }
 

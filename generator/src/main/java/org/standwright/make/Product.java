@@ -25,7 +25,7 @@ import org.standwright.unit.Units;
  *
  * @param savings what would save a sheet, where the design says what may change; looked for only when files are made
  */
-public record Product(Built built, SheetPlan plan, List<Finding> findings, Optional<Advice> savings) {
+public record Product(Built built, CutList cutList, SheetPlan plan, List<Finding> findings, Optional<Advice> savings) {
     public Product {
         findings = List.copyOf(findings);
     }
@@ -42,7 +42,12 @@ public record Product(Built built, SheetPlan plan, List<Finding> findings, Optio
     /** The same with this much effort for the sheet plan. */
     public static Product of(Design design, Effort effort) {
         var product = checked(design, effort);
-        return new Product(product.built, product.plan, product.findings, product.built.savings(product.plan));
+        return new Product(
+                product.built,
+                product.cutList,
+                product.plan,
+                product.findings,
+                product.built.savings(product.cutList, product.plan));
     }
 
     /** The same without what would save a sheet; the solids are built beside the sheets. */
@@ -52,9 +57,10 @@ public record Product(Built built, SheetPlan plan, List<Finding> findings, Optio
 
     private static Product checked(Design design, Effort effort) {
         var begun = Built.begin(design, assembly -> AssemblySolids.begin(assembly, Fineness.FILE));
-        var plan = begun.planned(effort);
+        var cutList = CutList.of(begun.furniture());
+        var plan = Built.plan(design, cutList, effort, () -> false);
         var built = begun.finished();
-        return new Product(built, plan, built.cured(built.found()), Optional.empty());
+        return new Product(built, cutList, plan, built.cured(built.found()), Optional.empty());
     }
 
     /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(Design)} does. */
@@ -70,10 +76,6 @@ public record Product(Built built, SheetPlan plan, List<Finding> findings, Optio
 
     public AssemblySolids solids() {
         return built.solids();
-    }
-
-    public CutList cutList() {
-        return built.cutList();
     }
 
     /** What its maker reads back. */

@@ -2,6 +2,7 @@ package org.standwright.viewer.work;
 
 import java.util.List;
 import org.standwright.check.Finding;
+import org.standwright.cutlist.CutList;
 import org.standwright.file.text.FileProblem;
 import org.standwright.make.Built;
 import org.standwright.make.Product;
@@ -13,6 +14,8 @@ interface Answers {
     void refused(List<FileProblem> problems);
 
     void shown(Built built);
+
+    void listed(CutList cutList);
 
     /** @param withCures whether cures were looked for already */
     void judged(List<Finding> findings, boolean withCures);

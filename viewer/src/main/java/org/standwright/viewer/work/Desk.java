@@ -15,6 +15,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import org.standwright.check.Finding;
+import org.standwright.cutlist.CutList;
 import org.standwright.file.PresetLibrary;
 import org.standwright.file.text.FileProblem;
 import org.standwright.make.Built;
@@ -46,6 +47,8 @@ public final class Desk {
             new ReadOnlyObjectWrapper<>(this, "problems", List.of());
     private final ReadOnlyObjectWrapper<Optional<Built>> built =
             new ReadOnlyObjectWrapper<>(this, "built", Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<CutList>> cutList =
+            new ReadOnlyObjectWrapper<>(this, "cutList", Optional.empty());
     private final ReadOnlyObjectWrapper<List<Finding>> findings =
             new ReadOnlyObjectWrapper<>(this, "findings", List.of());
     private final ReadOnlyObjectWrapper<Optional<SheetPlan>> plan =
@@ -163,6 +166,11 @@ public final class Desk {
         }
 
         @Override
+        public void listed(CutList list) {
+            cutList.set(Optional.of(list));
+        }
+
+        @Override
         public void judged(List<Finding> found, boolean withCures) {
             findings.set(found);
             stage.set(withCures ? Stage.PLANNING : Stage.CURING);
@@ -213,6 +221,10 @@ public final class Desk {
     /** The last good design with its boards; empty until there was one. */
     public ReadOnlyObjectProperty<Optional<Built>> builtProperty() {
         return built.getReadOnlyProperty();
+    }
+
+    public ReadOnlyObjectProperty<Optional<CutList>> cutListProperty() {
+        return cutList.getReadOnlyProperty();
     }
 
     public ReadOnlyObjectProperty<List<Finding>> findingsProperty() {

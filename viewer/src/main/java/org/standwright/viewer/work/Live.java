@@ -17,7 +17,7 @@ import org.standwright.solid.SolidException;
 import org.standwright.viewer.document.Reading;
 
 /**
- * Works requests out in stages, away from the screen: first all that is seen, then findings, a first sheet plan, cures
+ * Works requests out in stages, away from the screen: first all that is seen, then cut list, findings, a first sheet plan, cures
  * and the final plan. A request that is not the newest any more is given up between two stages, and while it plans.
  */
 final class Live {
@@ -79,15 +79,17 @@ final class Live {
     }
 
     private void finish(Built built, long number) {
+        var cutList = built.cutList();
+        tell(number, () -> answers.listed(cutList));
         var found = built.found();
         tell(number, () -> answers.judged(found, false));
-        var first = built.planned(Effort.QUICK, () -> isOld(number));
+        var first = built.planned(cutList, Effort.QUICK, () -> isOld(number));
         tell(number, () -> answers.planned(first, false));
         var findings = cured(built, found, number);
         tell(number, () -> answers.judged(findings, true));
-        var plan = built.planned(Effort.USUAL, () -> isOld(number));
+        var plan = built.planned(cutList, Effort.USUAL, () -> isOld(number));
         tell(number, () -> answers.planned(plan, true));
-        var product = new Product(built, plan, findings, built.savings(plan));
+        var product = new Product(built, cutList, plan, findings, built.savings(cutList, plan));
         tell(number, () -> answers.finished(product));
     }
 
