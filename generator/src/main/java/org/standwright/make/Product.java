@@ -65,9 +65,9 @@ public record Product(Built built, CutList cutList, SheetPlan plan, List<Finding
 
     /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(Design)} does. */
     public static Optional<Advice> savingsOf(Design design) {
-        var begun =
-                Built.begin(design, assembly -> () -> new AssemblySolids(assembly.name(), Fineness.FILE, List.of()));
-        return begun.finished().savings(begun.planned(Effort.USUAL));
+        var furniture = design.accept(new Building());
+        var cutList = CutList.of(furniture);
+        return furniture.accept(new Saved(cutList, Built.plan(design, cutList, Effort.USUAL, () -> false)));
     }
 
     public Furniture furniture() {
