@@ -6,7 +6,6 @@ import org.standwright.cutlist.CutList;
 import org.standwright.file.text.FileProblem;
 import org.standwright.make.Built;
 import org.standwright.make.Product;
-import org.standwright.sheet.SheetPlan;
 
 /** Who hears what was worked out, on the screen's thread and in this order. */
 interface Answers {
@@ -21,7 +20,7 @@ interface Answers {
     void judged(List<Finding> findings, boolean withCures);
 
     /** @param isFinal whether it is the plan that files get */
-    void planned(SheetPlan plan, boolean isFinal);
+    void planned(Job job, boolean isFinal);
 
     /** The boards can be shown, but not sawn. */
     void unplanned(FileProblem problem);

@@ -20,7 +20,6 @@ import org.standwright.file.PresetLibrary;
 import org.standwright.file.text.FileProblem;
 import org.standwright.make.Built;
 import org.standwright.make.Product;
-import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
 import org.standwright.viewer.document.Document;
 import org.standwright.viewer.document.History;
@@ -51,8 +50,8 @@ public final class Desk {
             new ReadOnlyObjectWrapper<>(this, "cutList", Optional.empty());
     private final ReadOnlyObjectWrapper<List<Finding>> findings =
             new ReadOnlyObjectWrapper<>(this, "findings", List.of());
-    private final ReadOnlyObjectWrapper<Optional<SheetPlan>> plan =
-            new ReadOnlyObjectWrapper<>(this, "plan", Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Job>> job =
+            new ReadOnlyObjectWrapper<>(this, "job", Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Product>> product =
             new ReadOnlyObjectWrapper<>(this, "product", Optional.empty());
     private final ReadOnlyObjectWrapper<Stage> stage = new ReadOnlyObjectWrapper<>(this, "stage", Stage.BUILDING);
@@ -177,13 +176,13 @@ public final class Desk {
         }
 
         @Override
-        public void planned(SheetPlan next, boolean isFinal) {
-            plan.set(Optional.of(next));
+        public void planned(Job next, boolean isFinal) {
+            job.set(Optional.of(next));
         }
 
         @Override
         public void unplanned(FileProblem problem) {
-            plan.set(Optional.empty());
+            job.set(Optional.empty());
             problems.set(List.of(problem));
             stage.set(Stage.REFUSED);
         }
@@ -231,9 +230,9 @@ public final class Desk {
         return findings.getReadOnlyProperty();
     }
 
-    /** Of the last good design that could be planned; gets better while {@link Stage#PLANNING}. */
-    public ReadOnlyObjectProperty<Optional<SheetPlan>> planProperty() {
-        return plan.getReadOnlyProperty();
+    /** The sheets of the last good design that could be planned; they get better while {@link Stage#PLANNING}. */
+    public ReadOnlyObjectProperty<Optional<Job>> jobProperty() {
+        return job.getReadOnlyProperty();
     }
 
     /** All that files are made from; empty while it is not worked out. */

@@ -84,11 +84,11 @@ final class Live {
         var found = built.found();
         tell(number, () -> answers.judged(found, false));
         var first = built.planned(cutList, Effort.QUICK, () -> isOld(number));
-        tell(number, () -> answers.planned(first, false));
+        tell(number, () -> answers.planned(new Job(built.furniture(), cutList, first), false));
         var findings = cured(built, found, number);
         tell(number, () -> answers.judged(findings, true));
         var plan = built.planned(cutList, Effort.USUAL, () -> isOld(number));
-        tell(number, () -> answers.planned(plan, true));
+        tell(number, () -> answers.planned(new Job(built.furniture(), cutList, plan), true));
         var product = new Product(built, cutList, plan, findings, built.savings(cutList, plan));
         tell(number, () -> answers.finished(product));
     }

@@ -39,7 +39,7 @@ class DeskTest {
         assertThat(faults).isEmpty();
         assertThat(desk.problemsProperty().get()).isEmpty();
         assertThat(desk.builtProperty().get()).isPresent();
-        assertThat(desk.planProperty().get()).isPresent();
+        assertThat(desk.jobProperty().get()).isPresent();
         assertThat(desk.productProperty().get()).isPresent();
         assertThat(desk.stageProperty().get()).isEqualTo(Stage.DONE);
         assertThat(desk.changedProperty().get()).isFalse();
