@@ -76,9 +76,9 @@ public final class AssemblyView extends Pane {
         return image;
     }
 
-    /** Edges cost most where there are many of them. */
-    void turning(boolean turning) {
-        pieces.showLines(!turning);
+    /** The eye is being moved by hand, or no longer is. */
+    void moving(boolean moving) {
+        pieces.hurry(moving);
     }
 
     private SubScene subScene() {

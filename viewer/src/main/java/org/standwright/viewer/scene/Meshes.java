@@ -3,7 +3,8 @@ package org.standwright.viewer.scene;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import javafx.scene.shape.Mesh;
+import java.util.stream.Stream;
+import javafx.scene.shape.TriangleMesh;
 import org.standwright.solid.Solid;
 
 /** What is drawn of each solid, made once; solids are told apart by who they are, which is quick. */
@@ -11,11 +12,20 @@ final class Meshes {
     private final Map<Solid, Drawn> drawn = new HashMap<>();
 
     /** Faces, and edges to be drawn as lines. */
-    record Drawn(Mesh faces, Mesh lines) {}
+    record Drawn(TriangleMesh faces, TriangleMesh lines) {
+        int edges() {
+            return lines.getFaces().size() / lines.getFaceElementSize();
+        }
+    }
 
     Drawn of(Solid solid) {
         return drawn.computeIfAbsent(
                 solid, known -> new Drawn(MeshConverter.mesh(known), EdgeMesh.lines(known, Creases.of(known))));
+    }
+
+    /** How many edges are drawn of these solids, all of them known. */
+    int edges(Stream<Solid> solids) {
+        return solids.mapToInt(solid -> drawn.get(solid).edges()).sum();
     }
 
     /** Forgets all others. */

@@ -85,11 +85,18 @@ final class Piece {
         lines.setVisible(seen && withEdges);
     }
 
-    /** Drawn after what is farther away, for glass to be looked through. */
+    /** Drawn after what is farther away, and after what it contains, for glass to be looked through. */
     void order(Vec3 eye) {
         var box = faces.getBoundsInParent();
-        faces.setViewOrder(
-                new Point3D(eye.x(), eye.y(), eye.z()).distance(box.getCenterX(), box.getCenterY(), box.getCenterZ()));
+        var from = new Point3D(eye.x(), eye.y(), eye.z());
+        faces.setViewOrder(from.distance(
+                between(box.getMinX(), box.getMaxX(), eye.x()),
+                between(box.getMinY(), box.getMaxY(), eye.y()),
+                between(box.getMinZ(), box.getMaxZ(), eye.z())));
+    }
+
+    private static double between(double least, double most, double value) {
+        return Math.max(least, Math.min(most, value));
     }
 
     MeshView faces() {

@@ -19,6 +19,9 @@ final class Pieces {
     /** How much nearer than the faces edges are drawn, so as not to drown in them; share of the picture's height. */
     private static final double LIFT = 0.0012;
 
+    /** From here on they cost more than the faces, where there is no graphics card. */
+    private static final int MANY_EDGES = 15_000;
+
     private final Palette palette;
     private final Meshes meshes = new Meshes();
     private final Meshes.Drawn cube = UnitCube.drawn();
@@ -81,8 +84,9 @@ final class Pieces {
         all().filter(piece -> piece.faces().getParent() == glass).forEach(piece -> piece.order(eye));
     }
 
-    void showLines(boolean shown) {
-        lines.setVisible(shown);
+    /** Leaves the edges out of a picture that would take too long with them, for as long as the eye moves. */
+    void hurry(boolean moving) {
+        lines.setVisible(!moving || meshes.edges(all().flatMap(piece -> piece.solid().stream())) <= MANY_EDGES);
     }
 
     private void paint(Piece piece, SceneModel model, String edge) {

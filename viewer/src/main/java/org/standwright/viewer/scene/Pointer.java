@@ -22,7 +22,7 @@ final class Pointer {
         this.model = model;
         view.setOnMousePressed(this::press);
         view.setOnMouseDragged(this::drag);
-        view.setOnMouseReleased(event -> view.turning(false));
+        view.setOnMouseReleased(event -> view.moving(false));
         view.setOnMouseClicked(this::click);
         view.setOnScroll(this::zoom);
     }
@@ -51,7 +51,7 @@ final class Pointer {
     }
 
     private void drag(MouseEvent event) {
-        view.turning(true);
+        view.moving(true);
         if (event.getButton() == MouseButton.PRIMARY && !event.isShiftDown()) {
             model.viewpoint().turn(DEGREES_PER_PIXEL * (event.getX() - x), DEGREES_PER_PIXEL * (event.getY() - y));
         } else {

@@ -22,6 +22,9 @@ import org.standwright.solid.PlacedSolid;
  * @param moving names of the groups that move
  */
 public record Scenery(Assembly assembly, List<Board> boards, List<Bought> bought, Set<String> moving) {
+    /** No label of the assembly has a line's end in it. */
+    private static final String TABLE = "\n" + MachineTable.TONE.name();
+
     public Scenery {
         boards = List.copyOf(boards);
         bought = List.copyOf(bought);
@@ -81,6 +84,8 @@ public record Scenery(Assembly assembly, List<Board> boards, List<Bought> bought
                 }
                 all.add(new Bought(key, group.name(), Tone.of(block), block));
             }
+            MachineTable.of(group)
+                    .ifPresent(table -> all.add(new Bought(TABLE, group.name(), MachineTable.TONE, table)));
         }
         all.sort(Comparator.comparingDouble(thing -> volume(thing.block()))); // what lies within another comes first
         return all;

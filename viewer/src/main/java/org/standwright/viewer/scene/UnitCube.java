@@ -1,6 +1,6 @@
 package org.standwright.viewer.scene;
 
-import javafx.scene.shape.Mesh;
+import javafx.scene.shape.TriangleMesh;
 
 /** A cube from (0, 0, 0) to (1, 1, 1), of which every block is made by stretching. */
 final class UnitCube {
@@ -22,7 +22,7 @@ final class UnitCube {
         return new Meshes.Drawn(faces(), lines());
     }
 
-    private static Mesh faces() {
+    private static TriangleMesh faces() {
         var faces = new int[72];
         for (int square = 0; square < 6; square++) {
             int[] corners = {0, 1, 2, 0, 2, 3};
@@ -33,7 +33,7 @@ final class UnitCube {
         return MeshConverter.mesh(POINTS, faces);
     }
 
-    private static Mesh lines() {
+    private static TriangleMesh lines() {
         var faces = new int[72];
         for (int edge = 0; edge < 12; edge++) {
             faces[6 * edge] = EDGES[2 * edge];
