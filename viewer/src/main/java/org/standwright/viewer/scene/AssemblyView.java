@@ -1,16 +1,16 @@
 package org.standwright.viewer.scene;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.collections.MapChangeListener;
 import javafx.collections.SetChangeListener;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.AmbientLight;
 import javafx.scene.Group;
 import javafx.scene.Node;
-import javafx.scene.SceneAntialiasing;
 import javafx.scene.SnapshotParameters;
-import javafx.scene.SubScene;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.PickResult;
 import javafx.scene.layout.Pane;
 import javafx.scene.transform.Rotate;
 
@@ -21,6 +21,7 @@ public final class AssemblyView extends Pane {
     private final Pieces pieces = new Pieces(palette);
     private final Group around = new Group();
     private final EyeNode eye = new EyeNode(palette);
+    private final Canvas3D canvas = new Canvas3D(this, world(), eye.camera());
     private final Sliding sliding = new Sliding(this::place);
 
     public AssemblyView() {
@@ -31,7 +32,7 @@ public final class AssemblyView extends Pane {
         this.model = model;
         getStyleClass().add("assembly-view");
         getStylesheets().add(AssemblyView.class.getResource("scene.css").toExternalForm());
-        getChildren().addAll(subScene(), palette);
+        getChildren().addAll(canvas.smooth(), canvas.rough(), palette);
         setFocusTraversable(true);
         setAccessibleText("The furniture in 3D");
         new Pointer(this, model);
@@ -76,23 +77,40 @@ public final class AssemblyView extends Pane {
         return image;
     }
 
-    /** The eye is being moved by hand, or no longer is. */
-    void moving(boolean moving) {
-        pieces.hurry(moving);
+    /**
+     * What lies under the pointer, the machine only where nothing is seen through it.
+     *
+     * @param found by an event in this view
+     * @param x of the event in this view
+     * @param y of the event in this view
+     */
+    public Optional<Hit> hit(PickResult found, double x, double y) {
+        return Optional.ofNullable(found.getIntersectedNode())
+                .map(Node::getUserData)
+                .filter(Piece.class::isInstance)
+                .map(piece -> ((Piece) piece).hit(found.getIntersectedPoint()))
+                .or(() -> pieces.machine(model.viewpoint().sight().getValue(), x, y));
     }
 
-    private SubScene subScene() {
+    /** The eye is being moved by hand, or no longer is. */
+    void moving(boolean moving) {
+        boolean roughly = moving && pieces.areMany();
+        pieces.showLines(!roughly);
+        canvas.draw(roughly);
+    }
+
+    Canvas3D canvas() {
+        return canvas;
+    }
+
+    private Group world() {
         var world = new Group();
         world.getTransforms().add(new Rotate(90, Rotate.X_AXIS)); // z up becomes y down
         world.getChildren().add(around);
         world.getChildren().addAll(pieces.nodes());
         var everywhere = new AmbientLight();
         everywhere.colorProperty().bind(palette.colour("ambient-light"));
-        var scene = new SubScene(new Group(world, eye, everywhere), 0, 0, true, SceneAntialiasing.BALANCED);
-        scene.setCamera(eye.camera());
-        scene.widthProperty().bind(widthProperty());
-        scene.heightProperty().bind(heightProperty());
-        return scene;
+        return new Group(world, eye, everywhere);
     }
 
     private void follow() {

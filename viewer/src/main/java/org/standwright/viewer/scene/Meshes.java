@@ -13,8 +13,8 @@ final class Meshes {
 
     /** Faces, and edges to be drawn as lines. */
     record Drawn(TriangleMesh faces, TriangleMesh lines) {
-        int edges() {
-            return lines.getFaces().size() / lines.getFaceElementSize();
+        int triangles() {
+            return faces.getFaces().size() / faces.getFaceElementSize();
         }
     }
 
@@ -23,9 +23,9 @@ final class Meshes {
                 solid, known -> new Drawn(MeshConverter.mesh(known), EdgeMesh.lines(known, Creases.of(known))));
     }
 
-    /** How many edges are drawn of these solids, all of them known. */
-    int edges(Stream<Solid> solids) {
-        return solids.mapToInt(solid -> drawn.get(solid).edges()).sum();
+    /** How many triangles these solids have, all of them known. */
+    int triangles(Stream<Solid> solids) {
+        return solids.mapToInt(solid -> drawn.get(solid).triangles()).sum();
     }
 
     /** Forgets all others. */

@@ -85,14 +85,29 @@ final class Piece {
         lines.setVisible(seen && withEdges);
     }
 
+    /** @param point in its own frame */
+    Hit hit(Point3D point) {
+        var at = faces.localToParent(point);
+        return new Hit(label, new Vec3(at.getX(), at.getY(), at.getZ()));
+    }
+
+    /** Around it where it is now. */
+    Box3 box() {
+        var box = faces.getBoundsInParent();
+        return new Box3(
+                new Vec3(box.getMinX(), box.getMinY(), box.getMinZ()),
+                new Vec3(box.getMaxX(), box.getMaxY(), box.getMaxZ()));
+    }
+
     /** Drawn after what is farther away, and after what it contains, for glass to be looked through. */
     void order(Vec3 eye) {
-        var box = faces.getBoundsInParent();
+        var min = box().min();
+        var max = box().max();
         var from = new Point3D(eye.x(), eye.y(), eye.z());
         faces.setViewOrder(from.distance(
-                between(box.getMinX(), box.getMaxX(), eye.x()),
-                between(box.getMinY(), box.getMaxY(), eye.y()),
-                between(box.getMinZ(), box.getMaxZ(), eye.z())));
+                between(min.x(), max.x(), eye.x()),
+                between(min.y(), max.y(), eye.y()),
+                between(min.z(), max.z(), eye.z())));
     }
 
     private static double between(double least, double most, double value) {

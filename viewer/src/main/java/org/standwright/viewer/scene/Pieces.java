@@ -1,6 +1,7 @@
 package org.standwright.viewer.scene;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +20,8 @@ final class Pieces {
     /** How much nearer than the faces edges are drawn, so as not to drown in them; share of the picture's height. */
     private static final double LIFT = 0.0012;
 
-    /** From here on they cost more than the faces, where there is no graphics card. */
-    private static final int MANY_EDGES = 15_000;
+    /** From here on a picture without a graphics card takes twice as long as an empty one. */
+    private static final int MANY_TRIANGLES = 40_000;
 
     private final Palette palette;
     private final Meshes meshes = new Meshes();
@@ -52,6 +53,7 @@ final class Pieces {
         var added = new ArrayList<Piece>();
         scenery.boards().forEach(board -> piece(boards, board.label(), added).draw(board, meshes));
         scenery.bought().forEach(thing -> piece(bought, thing.key(), added).draw(thing, cube));
+        bought.values().forEach(piece -> piece.faces().setMouseTransparent(isMachine(piece)));
         solid.getChildren().addAll(added.stream().map(Piece::faces).toList());
         lines.getChildren().addAll(added.stream().map(Piece::lines).toList());
         meshes.retain(
@@ -84,9 +86,22 @@ final class Pieces {
         all().filter(piece -> piece.faces().getParent() == glass).forEach(piece -> piece.order(eye));
     }
 
-    /** Leaves the edges out of a picture that would take too long with them, for as long as the eye moves. */
-    void hurry(boolean moving) {
-        lines.setVisible(!moving || meshes.edges(all().flatMap(piece -> piece.solid().stream())) <= MANY_EDGES);
+    /** Whether a picture takes so long that it is better done roughly while the eye moves. */
+    boolean areMany() {
+        return meshes.triangles(all().flatMap(piece -> piece.solid().stream())) > MANY_TRIANGLES;
+    }
+
+    void showLines(boolean shown) {
+        lines.setVisible(shown);
+    }
+
+    /** The machine under a point of the picture, which is looked through as long as anything is behind it. */
+    Optional<Hit> machine(Sight sight, double x, double y) {
+        return bought.values().stream()
+                .filter(piece -> isMachine(piece) && piece.faces().isVisible())
+                .flatMap(piece -> hit(piece, sight, x, y).stream())
+                .min(Comparator.comparingDouble(hit ->
+                        Orbit.dot(hit.point().minus(sight.eye()), sight.orbit().forward())));
     }
 
     private void paint(Piece piece, SceneModel model, String edge) {
@@ -102,6 +117,14 @@ final class Pieces {
             ((Group) piece.faces().getParent()).getChildren().remove(piece.faces());
             wanted.getChildren().add(piece.faces());
         }
+    }
+
+    private static Optional<Hit> hit(Piece piece, Sight sight, double x, double y) {
+        var way = sight.hit(piece.box(), x, y);
+        return way.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Hit(
+                        piece.label(), sight.eye().plus(sight.towards(x, y).times(way.getAsDouble()))));
     }
 
     private static boolean isMachine(Piece piece) {

@@ -3,9 +3,7 @@ package org.standwright.viewer.scene;
 import java.util.Optional;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.input.PickResult;
 import javafx.scene.input.ScrollEvent;
-import org.standwright.geom.Vec3;
 
 /** What the mouse does: drag turns, middle, right or shift drag moves, wheel zooms, click picks, double click opens or fits. */
 final class Pointer {
@@ -25,19 +23,6 @@ final class Pointer {
         view.setOnMouseReleased(event -> view.moving(false));
         view.setOnMouseClicked(this::click);
         view.setOnScroll(this::zoom);
-    }
-
-    static Optional<Hit> hit(PickResult result) {
-        return Optional.ofNullable(result.getIntersectedNode())
-                .map(node -> node.getUserData())
-                .filter(Piece.class::isInstance)
-                .map(Piece.class::cast)
-                .map(piece -> new Hit(piece.label(), point(piece, result)));
-    }
-
-    private static Vec3 point(Piece piece, PickResult result) {
-        var at = piece.faces().localToParent(result.getIntersectedPoint());
-        return new Vec3(at.getX(), at.getY(), at.getZ());
     }
 
     private void press(MouseEvent event) {
@@ -64,7 +49,8 @@ final class Pointer {
         if (event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
             var label = event.isShortcutDown()
                     ? Optional.<String>empty()
-                    : hit(event.getPickResult()).map(Hit::label);
+                    : view.hit(event.getPickResult(), event.getX(), event.getY())
+                            .map(Hit::label);
             if (event.getClickCount() == 2) {
                 label.filter(model::slides).ifPresentOrElse(model::slide, model::fit);
             } else {
@@ -74,7 +60,7 @@ final class Pointer {
     }
 
     private void zoom(ScrollEvent event) {
-        var fixed = hit(event.getPickResult())
+        var fixed = view.hit(event.getPickResult(), event.getX(), event.getY())
                 .map(Hit::point)
                 .orElseGet(() -> model.viewpoint().sight().getValue().atTarget(event.getX(), event.getY()));
         model.viewpoint().zoom(Math.pow(ZOOM_PER_PIXEL, event.getDeltaY()), fixed);

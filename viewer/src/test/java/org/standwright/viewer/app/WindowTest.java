@@ -1,7 +1,6 @@
 package org.standwright.viewer.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -21,6 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.standwright.viewer.RealScreen;
 import org.standwright.viewer.work.Opened;
 import org.standwright.viewer.work.Threads;
 
@@ -32,13 +32,7 @@ class WindowTest {
 
     @BeforeAll
     static void startTheScreen() {
-        assumeTrue(hasScreen(), "there is no screen (DISPLAY is not set): the window is not tested");
-        var started = new CompletableFuture<Void>();
-        Platform.startup(() -> {
-            Platform.setImplicitExit(false);
-            started.complete(null);
-        });
-        started.join();
+        RealScreen.start();
     }
 
     @Test
@@ -97,9 +91,5 @@ class WindowTest {
                 .filter(dot -> (dot >> 16 & 0xff) > (dot & 0xff) + 20)
                 .boxed()
                 .toList();
-    }
-
-    private static boolean hasScreen() {
-        return !System.getProperty("os.name").startsWith("Linux") || System.getenv("DISPLAY") != null;
     }
 }

@@ -36,7 +36,7 @@ final class SceneBench {
     private final Stage stage = new Stage();
     private final Deque<Run> runs = new ArrayDeque<>();
 
-    private record Run(int parts, boolean edges) {}
+    private record Run(int parts, boolean edges, boolean moving) {}
 
     public static void main(String[] arguments) {
         Platform.startup(() -> new SceneBench().start());
@@ -47,8 +47,9 @@ final class SceneBench {
         stage.show();
         printf("parts  edges    pictures/s  processor ms/picture%n");
         for (int parts : new int[] {60, 100, 500}) {
-            runs.add(new Run(parts, false));
-            runs.add(new Run(parts, true));
+            runs.add(new Run(parts, false, false));
+            runs.add(new Run(parts, true, false));
+            runs.add(new Run(parts, true, true));
         }
         next();
     }
@@ -62,6 +63,7 @@ final class SceneBench {
         var copies = copies(run.parts());
         view.show(Scenery.of(copies, AssemblySolids.of(copies, Fineness.SCREEN)));
         view.model().edgesProperty().set(run.edges());
+        view.moving(run.moving());
         view.fit();
         new Turning(run).start();
     }
@@ -91,7 +93,7 @@ final class SceneBench {
                 printf(
                         "%5d  %-7s  %10.1f  %10.1f%n",
                         run.parts(),
-                        run.edges() ? "shown" : "hidden",
+                        run.moving() ? "by hand" : run.edges() ? "shown" : "hidden",
                         counted / seconds,
                         (SYSTEM.getProcessCpuTime() - cpu) / 1e6 / counted);
                 next();
