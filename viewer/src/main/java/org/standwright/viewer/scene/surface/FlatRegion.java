@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+import org.standwright.geom.Outline;
 import org.standwright.geom.Vec2;
 
 /**
@@ -18,8 +19,8 @@ import org.standwright.geom.Vec2;
  * middle of a straight side, so that its triangles fit to neighbours that have the same corners.
  *
  * @param corners of all rings
- * @param rim indices of corners in turn
- * @param holes the same for each hole
+ * @param rim indices of corners in turn, counter-clockwise
+ * @param holes the same for each hole, clockwise
  */
 public record FlatRegion(List<Vec2> corners, List<Integer> rim, List<List<Integer>> holes) {
     private static final GeometryFactory FACTORY = new GeometryFactory();
@@ -28,6 +29,43 @@ public record FlatRegion(List<Vec2> corners, List<Integer> rim, List<List<Intege
         corners = List.copyOf(corners);
         rim = List.copyOf(rim);
         holes = List.copyOf(holes);
+    }
+
+    /** The pieces of an area, each with its holes; lines and points in it don't count. */
+    public static List<FlatRegion> of(Geometry area) {
+        var regions = new ArrayList<FlatRegion>();
+        for (int i = 0; i < area.getNumGeometries(); i++) {
+            if (area.getGeometryN(i) instanceof Polygon piece && !piece.isEmpty()) {
+                regions.add(of(piece));
+            }
+        }
+        return regions;
+    }
+
+    private static FlatRegion of(Polygon piece) {
+        var turned = (Polygon) piece.norm().reverse(); // normal form runs the other way round
+        var corners = new ArrayList<Vec2>();
+        var rim = numbered(turned.getExteriorRing(), corners);
+        var holes = IntStream.range(0, turned.getNumInteriorRing())
+                .mapToObj(hole -> numbered(turned.getInteriorRingN(hole), corners))
+                .toList();
+        return new FlatRegion(corners, rim, holes);
+    }
+
+    private static List<Integer> numbered(LinearRing ring, List<Vec2> corners) {
+        int from = corners.size();
+        Arrays.stream(ring.getCoordinates())
+                .limit(ring.getNumPoints() - 1L)
+                .forEach(corner -> corners.add(new Vec2(corner.x, corner.y)));
+        return IntStream.range(from, corners.size()).boxed().toList();
+    }
+
+    /** The outline as an area of its own. */
+    public static Polygon polygon(Outline outline) {
+        return FACTORY.createPolygon(IntStream.rangeClosed(0, outline.corners().size())
+                .mapToObj(outline::corner)
+                .map(corner -> new Coordinate(corner.x(), corner.y()))
+                .toArray(Coordinate[]::new));
     }
 
     /** Three indices of corners each, counter-clockwise. */

@@ -1,7 +1,10 @@
 package org.standwright.viewer.scene.surface;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
 import org.standwright.geom.Box3;
+import org.standwright.geom.Vec2;
 import org.standwright.geom.Vec3;
 
 /** Puts a surface together, triangle by triangle. */
@@ -78,6 +81,38 @@ public final class SurfaceBuilder {
             quad(near[i], near[(i + 1) % 4], far[(i + 1) % 4], far[i]);
         }
         return quad(near[3], near[2], near[1], near[0]).quad(far[0], far[1], far[2], far[3]);
+    }
+
+    /** A flat region seen from its front. */
+    public SurfaceBuilder region(FlatRegion region, Function<Vec2, Vec3> place) {
+        int from = pointEnd / 3;
+        region.corners().forEach(corner -> point(place.apply(corner)));
+        for (var triangle : region.triangles()) {
+            triangle(from + triangle[0], from + triangle[1], from + triangle[2]);
+        }
+        return this;
+    }
+
+    /** A slab: a flat region, the same turned over behind it, and its edges all round. */
+    public SurfaceBuilder slab(FlatRegion region, Function<Vec2, Vec3> front, Function<Vec2, Vec3> behind) {
+        int from = pointEnd / 3;
+        region(region, front);
+        int back = pointEnd / 3;
+        region.corners().forEach(corner -> point(behind.apply(corner)));
+        for (var triangle : region.triangles()) {
+            triangle(back + triangle[2], back + triangle[1], back + triangle[0]);
+        }
+        edges(region.rim(), from, back);
+        region.holes().forEach(hole -> edges(hole, from, back));
+        return this;
+    }
+
+    private void edges(List<Integer> ring, int front, int back) {
+        for (int i = 0; i < ring.size(); i++) {
+            int a = ring.get(i);
+            int b = ring.get((i + 1) % ring.size());
+            quad(front + a, back + a, back + b, front + b);
+        }
     }
 
     private int[] corners(Vec3 centre, Vec3 u, Vec3 v) {
