@@ -2,10 +2,12 @@ package org.standwright.viewer.scene.around;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.standwright.design.built.CleatWall;
 import org.standwright.design.built.Furniture;
 import org.standwright.design.built.FurnitureVisitor;
 import org.standwright.design.built.Stand;
+import org.standwright.geom.Box3;
 
 /**
  * All that stands around a piece of furniture.
@@ -39,11 +41,17 @@ public record Around(FloorGrid floor, Figure figure, Optional<FeedWay> feed, Lis
             @Override
             public Around wall(CleatWall walls) {
                 var figure = Standing.by(walls, Figure.of(walls.design().person()));
+                var room = Stream.concat(
+                                walls.walls().stream().map(WallFace::box),
+                                Stream.of(walls.assembly().box(), figure.box()))
+                        .toList();
                 return new Around(
-                        FloorGrid.around(walls.assembly().box().union(figure.box())),
+                        FloorGrid.around(Box3.around(room)),
                         figure,
                         Optional.empty(),
-                        walls.walls().stream().map(WallFace::of).toList());
+                        walls.walls().stream()
+                                .map(wall -> WallFace.of(walls, wall.number()))
+                                .toList());
             }
         });
     }

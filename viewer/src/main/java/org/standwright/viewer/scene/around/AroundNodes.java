@@ -10,6 +10,7 @@ import javafx.scene.shape.MeshView;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.transform.Affine;
+import javafx.scene.transform.Rotate;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Box3;
 import org.standwright.viewer.scene.surface.Surface;
@@ -39,8 +40,11 @@ public final class AroundNodes {
     private static final double LARGEST_LETTERS = 80;
     private static final double SMALLEST_LETTERS = 18;
 
-    /** Share of a block's height that its words take at most. */
-    private static final double LETTERS_SHARE = 0.6;
+    /** How much larger words must come out to be worth tilting one's head. */
+    private static final double MUCH = 1.5;
+
+    /** Share of a block that its words take at most. */
+    private static final double SHARE = 0.7;
 
     private final Function<String, Material> paint;
 
@@ -95,20 +99,25 @@ public final class AroundNodes {
         return view;
     }
 
-    /** As large as there is room; read from the room, whichever way the wall looks. */
+    /** As large as there is room, upwards where that makes them much larger; read from the room, whichever way the wall looks. */
     private static Node words(Sign sign) {
         var text = new Text(sign.words());
         text.getStyleClass().add(LABEL);
         text.setTextOrigin(VPos.CENTER);
         text.setFont(Font.font(LARGEST_LETTERS));
-        var wide = text.getLayoutBounds();
-        double size = Math.min(
-                LARGEST_LETTERS,
-                Math.min(LETTERS_SHARE * sign.height(), LARGEST_LETTERS * 0.9 * sign.width() / wide.getWidth()));
-        text.setFont(Font.font(Math.max(SMALLEST_LETTERS, size)));
+        double wide = text.getLayoutBounds().getWidth();
+        double level = letters(wide, sign.width(), sign.height());
+        double upwards = letters(wide, sign.height(), sign.width());
+        boolean turned = upwards > MUCH * level;
+        text.setFont(Font.font(Math.max(SMALLEST_LETTERS, turned ? upwards : level)));
         text.setX(-text.getLayoutBounds().getWidth() / 2);
-        text.getTransforms().add(upright(sign));
+        text.getTransforms().addAll(upright(sign), new Rotate(turned ? -90 : 0));
         return text;
+    }
+
+    /** How large letters may be. */
+    private static double letters(double wide, double along, double across) {
+        return Math.min(LARGEST_LETTERS, Math.min(SHARE * across, LARGEST_LETTERS * SHARE * along / wide));
     }
 
     /** A text's x runs along the wall, its y down, so that its front looks into the room. */

@@ -16,7 +16,7 @@ final class BodyShape {
     static final double REACH = 0.25;
 
     private static final int SIDES = 12;
-    private static final double ARM = 0.142;
+    private static final double ARM = 0.132;
     private static final double LEG = 0.052;
 
     /** Heights, then half widths and half depths there, from the hip to the neck. */
@@ -87,8 +87,9 @@ final class BodyShape {
             {elbow - 0.022, 0.016, 0.016},
             {elbow, 0.025, 0.026},
             {(elbow + SHOULDER) / 2, 0.027, 0.031},
-            {SHOULDER - 0.015, 0.028, 0.032},
-            {SHOULDER + 0.008, 0.014, 0.016}
+            {SHOULDER - 0.03, 0.031, 0.036},
+            {SHOULDER - 0.005, 0.026, 0.030},
+            {SHOULDER + 0.006, 0.012, 0.014}
         };
     }
 

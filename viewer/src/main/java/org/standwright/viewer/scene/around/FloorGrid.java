@@ -20,8 +20,10 @@ public record FloorGrid(Rect area) {
     /** Floor seen around the furniture at least, mm. */
     private static final double MARGIN = 300;
 
-    private static final double WIDTH = 2;
-    private static final double HEAVY_WIDTH = 5;
+    /** Width of a line as a share of the floor's diagonal: seen as a whole it is about as wide as a dot of the screen. */
+    private static final double WIDTH = 0.0012;
+
+    private static final double HEAVY_WIDTH = 0.0025;
 
     /** Below what stands on the floor, so that neither shines through the other, mm. */
     private static final double DEPTH = 1;
@@ -49,7 +51,8 @@ public record FloorGrid(Rect area) {
         return lines(true, HEAVY_WIDTH);
     }
 
-    private Surface lines(boolean heavy, double width) {
+    private Surface lines(boolean heavy, double share) {
+        double width = share * Math.sqrt(area.width() * area.width() + area.height() * area.height());
         var builder = new SurfaceBuilder();
         for (int i = 0; area.x0() + i * STEP <= area.x1(); i++) {
             double x = area.x0() + i * STEP;

@@ -27,15 +27,7 @@ final class Standing {
 
     /** Before the wall at its end, on the left if no other wall is there, else on the right, else before everything. */
     static Figure by(CleatWall walls, Figure figure) {
-        var box = Box3.around(walls.walls().stream()
-                .map(wall -> wall.frame()
-                        .apply(new Box3(
-                                Vec3.ZERO,
-                                new Vec3(
-                                        wall.outline().bounds().x1(),
-                                        0,
-                                        wall.outline().bounds().y1()))))
-                .toList());
+        var box = Box3.around(walls.walls().stream().map(WallFace::box).toList());
         double aside = GAP + figure.halfWidth();
         double y = box.max().y() - BEFORE_WALL;
         if (walls.walls().get(0).frame().right() == Axis.X_PLUS) {

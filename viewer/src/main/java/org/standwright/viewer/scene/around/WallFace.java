@@ -2,8 +2,12 @@ package org.standwright.viewer.scene.around;
 
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
+import org.standwright.design.built.CleatWall;
 import org.standwright.design.wall.area.Zone;
 import org.standwright.design.wall.built.CleatedWall;
+import org.standwright.geom.Box3;
+import org.standwright.geom.Grid;
+import org.standwright.geom.Interval;
 import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec2;
@@ -26,6 +30,9 @@ public record WallFace(
 
     private static final double THICKNESS = 60;
 
+    /** How far a slab reaches into the corner with the next wall, mm. */
+    private static final double CORNER = BEHIND + THICKNESS;
+
     /** How far studs are drawn behind the strips' backs, mm. */
     private static final double STUDS_BEHIND = 1.5;
 
@@ -34,12 +41,15 @@ public record WallFace(
         swings = List.copyOf(swings);
     }
 
-    public static WallFace of(CleatedWall wall) {
-        var area = area(wall);
+    /** The wall of a number, 1 for the first. */
+    public static WallFace of(CleatWall walls, int number) {
+        var wall = walls.wall(number);
+        var beyond =
+                new Interval(number > 1 ? -CORNER : 0, number < walls.walls().size() ? CORNER : 0);
         return new WallFace(
                 wall.wall().name(),
-                slab(wall, area),
-                studs(wall, area),
+                slab(wall, withoutOpenings(wall, reaching(wall.outline(), beyond))),
+                studs(wall, withoutOpenings(wall, wall.outline())),
                 wall.zones().stream()
                         .map(zone -> new ObstructionShape(wall, zone).obstruction())
                         .toList(),
@@ -49,9 +59,18 @@ public record WallFace(
                         .toList());
     }
 
-    /** Its outline without its openings. */
-    private static Geometry area(CleatedWall wall) {
-        Geometry area = FlatRegion.polygon(wall.outline());
+    /** An outline with its ends further out, so that there is no gap in the corner where slabs meet. */
+    private static Outline reaching(Outline outline, Interval beyond) {
+        var bounds = outline.bounds();
+        return outline.moved(corner -> corner.plus(new Vec2(
+                Grid.same(corner.x(), bounds.x0())
+                        ? beyond.from()
+                        : Grid.same(corner.x(), bounds.x1()) ? beyond.to() : 0,
+                0)));
+    }
+
+    private static Geometry withoutOpenings(CleatedWall wall, Outline outline) {
+        Geometry area = FlatRegion.polygon(outline);
         for (Zone zone : wall.zones()) {
             if (Obstruction.isOpening(zone.kind())) {
                 area = area.difference(FlatRegion.polygon(Outline.of(zone.itself())));
@@ -80,6 +99,13 @@ public record WallFace(
             }
         }
         return builder.build();
+    }
+
+    /** Around its surface where it stands. */
+    static Box3 box(CleatedWall wall) {
+        var bounds = wall.outline().bounds();
+        return wall.frame()
+                .apply(new Box3(new Vec3(bounds.x0(), 0, bounds.y0()), new Vec3(bounds.x1(), 0, bounds.y1())));
     }
 
     private static Vec3 place(CleatedWall wall, Vec2 at, double behind) {

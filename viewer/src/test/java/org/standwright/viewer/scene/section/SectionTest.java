@@ -29,6 +29,7 @@ import org.standwright.solid.Solid;
 import org.standwright.viewer.scene.Sample;
 import org.standwright.viewer.scene.section.SectionPlane.Across;
 import org.standwright.viewer.scene.section.SectionPlane.Kept;
+import org.standwright.viewer.scene.surface.ClosedCheck;
 
 class SectionTest {
     private static final Part BOARD = Part.blank("board", new Material("board", 20, 680, Grain.NONE), 400, 300);

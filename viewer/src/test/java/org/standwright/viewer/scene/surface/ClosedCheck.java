@@ -1,17 +1,16 @@
-package org.standwright.viewer.scene.section;
+package org.standwright.viewer.scene.surface;
 
 import java.util.HashMap;
 import java.util.Map;
 import org.standwright.geom.Vec3;
-import org.standwright.viewer.scene.surface.Surface;
 
 /** Whether surfaces are closed together: every side from place to place is there as often one way as the other. */
-final class ClosedCheck {
+public final class ClosedCheck {
     private final Map<Side, Integer> sides = new HashMap<>();
 
     private record Side(Vec3 from, Vec3 to) {}
 
-    ClosedCheck add(Surface surface) {
+    public ClosedCheck add(Surface surface) {
         for (int triangle = 0; triangle < surface.triangleCount(); triangle++) {
             for (int i = 0; i < 3; i++) {
                 var from = surface.point(surface.corner(triangle, i)).plus(Vec3.ZERO);
@@ -24,7 +23,7 @@ final class ClosedCheck {
     }
 
     /** How many sides lack their opposite. */
-    long open() {
+    public long open() {
         return sides.values().stream().filter(surplus -> surplus > 0).count();
     }
 }
