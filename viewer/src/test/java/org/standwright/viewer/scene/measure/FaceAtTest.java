@@ -3,6 +3,8 @@ package org.standwright.viewer.scene.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -20,6 +22,7 @@ import org.standwright.part.Recess;
 import org.standwright.solid.Fineness;
 import org.standwright.solid.Solid;
 import org.standwright.solid.Solids;
+import org.standwright.viewer.scene.Sample;
 
 class FaceAtTest {
     private static final double GRID = 1.0 / Solid.PER_MM;
@@ -86,6 +89,43 @@ class FaceAtTest {
         var solid = Solids.of(BOARD.with(Pocket.through(new Rect(100, 100, 200, 160), 10, "opening")), Fineness.SCREEN);
 
         assertThat(faces(solid)).allSatisfy(face -> assertThat(face).isInstanceOf(FlatFace.class));
+    }
+
+    @Test
+    void findsEveryRoundHoleOfAStand() {
+        var parts = Sample.stand("planer-stand").solids().solids();
+        int holes = 0;
+        for (var placed : parts) {
+            var walls = all(placed.solid());
+            for (var feature : placed.part().part().features()) {
+                if (feature instanceof Hole hole && hole.recess().isEmpty()) {
+                    holes++;
+                    assertThat(walls).as("%s in %s", hole, placed.label()).anyMatch(wall -> fits(wall, hole));
+                }
+            }
+        }
+        assertThat(holes).isGreaterThan(100);
+    }
+
+    private static boolean fits(Face face, Hole hole) {
+        return face instanceof RoundFace wall
+                && wall.kind() == RoundFace.Kind.HOLE
+                && Math.abs(wall.diameter() - hole.diameter()) <= 2 * GRID
+                && Math.abs(wall.from().x() - hole.x()) <= 2 * GRID
+                && Math.abs(wall.from().y() - hole.y()) <= 2 * GRID;
+    }
+
+    private static List<Face> all(Solid solid) {
+        var seen = new HashSet<Triangle>();
+        var faces = new ArrayList<Face>();
+        for (int i = 0; i < solid.triangleCount(); i++) {
+            if (!seen.contains(Triangle.of(solid, i))) {
+                var face = FaceAt.of(solid, i);
+                seen.addAll(face.triangles());
+                faces.add(face);
+            }
+        }
+        return faces;
     }
 
     private static List<Face> faces(Solid solid) {
