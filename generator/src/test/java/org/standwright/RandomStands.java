@@ -51,7 +51,7 @@ public final class RandomStands {
     }
 
     /** The text of the first design file of a seed that can be built. */
-    static String buildableText(long seed) {
+    public static String buildableText(long seed) {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
             var text = text(seed, attempt);
             if (refusal(text).isEmpty()) {

@@ -159,7 +159,8 @@ public final class Cures<S> {
         boolean helps = left.isEmpty()
                 || finding.severity() == Severity.STOP && left.get().severity() == Severity.CAUTION;
         return helps && !isStopped(after)
-                ? Optional.of(new Cure(remedy.words(), worst(about), left.map(Finding::message)))
+                ? Optional.of(new Cure(
+                        remedy.words(), judging.design().apply(after), worst(about), left.map(Finding::message)))
                 : Optional.empty();
     }
 

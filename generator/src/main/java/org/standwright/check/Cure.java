@@ -1,19 +1,21 @@
 package org.standwright.check;
 
 import java.util.Optional;
+import org.standwright.design.Design;
 import org.standwright.unit.Units;
 
 /**
  * A change that was tried: the furniture was built with it and the rule asked again.
  *
  * @param words what is different: 'a second worktop layer'
+ * @param design that was built
  * @param after what the rule then measures
  * @param left what it then still warns of; nothing for a cure of all of it
  */
-public record Cure(String words, Optional<Gauge> after, Optional<String> left) {
+public record Cure(String words, Design design, Optional<Gauge> after, Optional<String> left) {
     /** A change after which nothing is left to watch out for. */
-    public static Cure whole(String words, Optional<Gauge> after) {
-        return new Cure(words, after, Optional.empty());
+    public static Cure whole(String words, Design design, Optional<Gauge> after) {
+        return new Cure(words, design, after, Optional.empty());
     }
 
     /** 'Cure', or 'Better' where something is left to watch out for. */

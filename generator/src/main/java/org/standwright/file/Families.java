@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.jsontype.NamedType;
 import java.util.List;
+import java.util.Optional;
 import org.standwright.design.Content;
 import org.standwright.design.Cutout;
 import org.standwright.design.Grip;
@@ -89,6 +90,19 @@ public final class Families {
         reader.addMixIn(Hinge.class, ByStyle.class);
         MEMBERS.forEach(reader::registerSubtypes);
         return reader;
+    }
+
+    /** What a file calls this member of a family; empty for what belongs to none. */
+    public static Optional<String> word(Class<?> member) {
+        return MEMBERS.stream()
+                .filter(type -> type.getType().equals(member))
+                .findFirst()
+                .map(NamedType::getName);
+    }
+
+    /** The field that says which member of its family it is. */
+    public static String chooser(Class<?> member) {
+        return Hinge.class.isAssignableFrom(member) ? "style" : "kind";
     }
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")

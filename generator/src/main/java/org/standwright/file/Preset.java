@@ -17,6 +17,11 @@ public record Preset(FileKind kind, String name, Optional<Path> path) {
         return source().text();
     }
 
+    /** What it describes, with the presets that it names. */
+    public Object read(PresetLibrary presets) {
+        return ReadFile.of(this, presets).record();
+    }
+
     SourceText source() {
         return path.map(SourceText::read)
                 .orElseGet(() -> BuiltInPresets.published().read(kind, name));

@@ -51,6 +51,7 @@ class CuresTest {
                 .satisfies(cure -> {
                     assertThat(cure.words()).isEqualTo("a second layer");
                     assertThat(cure.after().map(Gauge::figure)).hasValue(36.0);
+                    assertThat(((StandDesign) cure.design()).worktop().layers()).isEqualTo(2);
                 });
     }
 

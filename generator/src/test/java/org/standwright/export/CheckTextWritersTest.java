@@ -27,7 +27,7 @@ class CheckTextWritersTest {
 
     private static final Finding FINE = sag("left", 0.2);
     private static final Finding WORST =
-            sag("right", 0.61).cured(Cure.whole("a second layer", Optional.of(gauge(0.1))));
+            sag("right", 0.61).cured(Cure.whole("a second layer", Designs.planerStand(), Optional.of(gauge(0.1))));
     private static final Finding LOOKED =
             Finding.stop(LOOK, "front", "It is red.").waivedFor("Red is what its maker likes best.");
 

@@ -29,7 +29,10 @@ class ReportChecksTest {
         var gauge = new Gauge(Quantity.LINE_LOAD, 2, Limit.atMost(1, 4));
         var node = ReportChecks.finding(Finding.judged(TEXT, "back", gauge, "It racks.")
                 .with(new Input("F", "push", Quantity.FORCE, 150))
-                .cured(Cure.whole("a thicker back", Optional.of(new Gauge(Quantity.LINE_LOAD, 0.5, gauge.limit()))))
+                .cured(Cure.whole(
+                        "a thicker back",
+                        Designs.planerStand(),
+                        Optional.of(new Gauge(Quantity.LINE_LOAD, 0.5, gauge.limit()))))
                 .waivedFor("Nobody ever pushes it."));
 
         assertThat(node)

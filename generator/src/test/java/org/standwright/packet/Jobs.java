@@ -43,7 +43,7 @@ final class Jobs {
             Finding.stop(
                     RuleText.plain("tip-push", "Does it tip?", "EN 14749"), "stand", "It tips when pushed at 150 N."),
             sag("worktop", 0.61)
-                    .cured(Cure.whole("a second worktop layer", Optional.of(sag(0.12))))
+                    .cured(Cure.whole("a second worktop layer", Designs.planerStand(), Optional.of(sag(0.12))))
                     .waivedFor("Nothing heavier than a lamp ever stands on it."),
             sag("bottom", 0.2));
 
