@@ -3,6 +3,7 @@ package org.standwright.viewer;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.util.concurrent.Callable;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
 import javafx.application.Application;
@@ -62,6 +63,15 @@ public final class MemoryScreen {
         var value = WaitForAsyncUtils.waitForAsyncFx(20_000, look);
         WaitForAsyncUtils.waitForFxEvents();
         return value;
+    }
+
+    /** Waits for something that comes from another thread. */
+    public void await(Callable<Boolean> there) {
+        try {
+            WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> get(there));
+        } catch (TimeoutException e) {
+            throw new AssertionError("it did not come within 20 seconds", e);
+        }
     }
 
     public FxRobot hands() {

@@ -13,6 +13,7 @@ public final class Working {
     public static Node of(ObservableValue<Boolean> working, String words) {
         var label = new Label(words);
         label.getStyleClass().add("working");
+        label.getStylesheets().add(Working.class.getResource("paper.css").toExternalForm());
         // only while it turns: a ring that turns unseen costs frames all the same
         working.subscribe(now -> label.setGraphic(now ? ring() : null));
         label.visibleProperty().bind(working);

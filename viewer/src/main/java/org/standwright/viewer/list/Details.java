@@ -1,0 +1,35 @@
+package org.standwright.viewer.list;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+
+/** All that is to say of a selected row, below its table; a hint where none is selected. */
+final class Details extends ScrollPane {
+    private final VBox lines = new VBox();
+    private final String hint;
+
+    Details(String hint) {
+        this.hint = hint;
+        getStyleClass().add("details");
+        setFitToWidth(true);
+        setAccessibleText("About the selected row");
+        lines.getStyleClass().add("lines");
+        setContent(lines);
+        show(List.of());
+    }
+
+    void show(List<String> sentences) {
+        var shown = sentences.isEmpty() ? List.of(hint) : sentences;
+        lines.getChildren().setAll(shown.stream().map(Details::line).toList());
+        setVvalue(0);
+    }
+
+    private static Label line(String words) {
+        var label = new Label(words);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        return label;
+    }
+}
