@@ -1,0 +1,24 @@
+package org.standwright.viewer.hand.change;
+
+import java.util.Optional;
+import org.standwright.geom.Rect;
+
+/**
+ * Something in a picture that can be picked.
+ *
+ * @param key the same for the same thing after an edit
+ * @param title that stands in it: '1.2'
+ * @param words for those who do not see it: 'drawer 1.2, front 140 mm high'
+ * @param look style class
+ * @param area in the frame of the picture: x to the right, y upwards, mm
+ * @param around key of what it is a part of; empty at the top
+ * @param label of its part in the assembly, for other panes; empty where it has none
+ */
+public record Thing(
+        String key,
+        String title,
+        String words,
+        String look,
+        Rect area,
+        Optional<String> around,
+        Optional<String> label) {}
