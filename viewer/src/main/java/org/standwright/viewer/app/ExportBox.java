@@ -25,6 +25,7 @@ import org.standwright.make.OutputException;
 import org.standwright.make.Product;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.viewer.work.Desk;
+import org.standwright.viewer.work.Stage;
 
 /** Which files to write, how long to look for a sheet plan, and how far it has come. */
 final class ExportBox extends VBox {
@@ -142,7 +143,8 @@ final class ExportBox extends VBox {
         var built = desk.builtProperty().get().orElseThrow();
         var ready = desk.productProperty().get();
         var effort = seconds.getValue() > 0 ? Effort.seconds(seconds.getValue()) : Effort.USUAL;
-        return () -> ready.filter(product -> effort == Effort.USUAL)
+        boolean isReady = effort == Effort.USUAL && desk.stageProperty().get() == Stage.DONE;
+        return () -> ready.filter(product -> isReady)
                 .orElseGet(() -> Product.of(built.furniture().design(), effort));
     }
 

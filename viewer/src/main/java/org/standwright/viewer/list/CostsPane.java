@@ -7,6 +7,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
+import org.standwright.viewer.work.Job;
 import org.standwright.unit.Money;
 import org.standwright.viewer.paper.Later;
 import org.standwright.viewer.paper.Working;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.standwright.viewer.work.Job;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.EdgingRun;
 import org.standwright.cutlist.HardwareLine;

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -16,6 +17,7 @@ import javafx.beans.property.StringProperty;
 import javafx.beans.value.ObservableValue;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.Design;
 import org.standwright.file.PresetLibrary;
 import org.standwright.file.text.FileProblem;
 import org.standwright.make.Built;
@@ -102,6 +104,28 @@ public final class Desk {
         }
     }
 
+    /**
+     * Makes a change of the design an edit of its text, away from the screen's thread.
+     *
+     * @param change the design, in the units of its file, to another one
+     * @param refused gets the reason where the change cannot be written
+     */
+    public void change(String what, UnaryOperator<Design> change, Consumer<String> refused) {
+        var from = document.get();
+        var name = name();
+        var presets = presets();
+        live.write(
+                () -> from.changed(name, presets, change),
+                text -> {
+                    if (document.get() == from) {
+                        edit(what, text);
+                    } else {
+                        refused.accept("The design has changed since.");
+                    }
+                },
+                refused);
+    }
+
     public void undo() {
         go(history.get().undone());
     }
@@ -159,7 +183,6 @@ public final class Desk {
         @Override
         public void shown(Built next) {
             problems.set(List.of());
-            product.set(Optional.empty());
             stage.set(Stage.CHECKING);
             built.set(Optional.of(next));
         }
@@ -235,7 +258,7 @@ public final class Desk {
         return job.getReadOnlyProperty();
     }
 
-    /** All that files are made from; empty while it is not worked out. */
+    /** All that files are made from: of the text as it stands when the stage is {@link Stage#DONE}, else of an older one. */
     public ReadOnlyObjectProperty<Optional<Product>> productProperty() {
         return product.getReadOnlyProperty();
     }

@@ -5,9 +5,12 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.standwright.check.Finding;
 import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
+import org.standwright.file.edit.JsonEditException;
+import org.standwright.file.text.DesignFileException;
 import org.standwright.file.text.FileProblem;
 import org.standwright.make.Built;
 import org.standwright.make.Product;
@@ -39,6 +42,18 @@ final class Live {
     void begin(Request request) {
         long number = newest.incrementAndGet();
         threads.fast().execute(() -> guarded(() -> see(request, number)));
+    }
+
+    /** Has a text written, and hands it over or the reason why there is none. */
+    void write(Supplier<String> text, Consumer<String> written, Consumer<String> refused) {
+        threads.fast().execute(() -> guarded(() -> {
+            try {
+                var whole = text.get();
+                threads.screen().execute(() -> written.accept(whole));
+            } catch (JsonEditException | DesignFileException refusal) {
+                threads.screen().execute(() -> refused.accept(refusal.getMessage()));
+            }
+        }));
     }
 
     private void see(Request request, long number) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import org.standwright.viewer.work.Job;
 import org.junit.jupiter.api.Test;
 import org.standwright.make.Product;
 import org.standwright.unit.Money;
