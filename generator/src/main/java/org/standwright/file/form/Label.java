@@ -15,6 +15,11 @@ final class Label {
         return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
+    /** A value that can be chosen: as a name, but a unit stays as it is. */
+    static String ofChoice(String word) {
+        return word.equals("mm") || word.equals("in") ? word : of(word);
+    }
+
     /** The entry of a list: {@code bays} holds 'bay', {@code positions} 'position'. */
     static String one(String list) {
         var words = of(list).toLowerCase(Locale.ROOT);

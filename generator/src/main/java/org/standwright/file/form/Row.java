@@ -28,7 +28,7 @@ public final class Row {
         this.pointer = pointer;
         this.field = field;
         this.presets = presets;
-        this.input = Input.of(field.place(), field.given());
+        this.input = input(Input.of(field.place(), field.given()));
     }
 
     /** The row that this one is in; empty for the whole file. */
@@ -131,7 +131,7 @@ public final class Row {
         field.place()
                 .keyword("enum", field.value())
                 .ifPresent(values -> values.forEach(
-                        value -> choices.add(new Choice(Label.of(JsonValue.words(value)), value.toString()))));
+                        value -> choices.add(new Choice(Label.ofChoice(JsonValue.words(value)), value.toString()))));
         return List.copyOf(choices);
     }
 
@@ -140,6 +140,14 @@ public final class Row {
         return input == Input.PRESET_NAME
                 ? field.place().preset(field.value()).or(() -> parent.flatMap(Row::presetOfFields))
                 : field.place().preset(field.value());
+    }
+
+    /** The field "preset" of an object is a preset's name, though the schema says no more than text. */
+    private Input input(Input asked) {
+        boolean isName = asked == Input.TEXT
+                && name().equals(Whole.PRESET)
+                && parent.flatMap(Row::presetOfFields).isPresent();
+        return isName ? Input.PRESET_NAME : asked;
     }
 
     private Optional<FileKind> presetOfFields() {
@@ -174,19 +182,21 @@ public final class Row {
         return Units.named(own("unit")).or(() -> parent.map(Row::unit)).orElse(Units.MM);
     }
 
-    /** The row inside that chooses what this group is: its "kind". */
-    public Optional<Row> chooser() {
-        return isList()
-                ? Optional.empty()
-                : field.place().chooser(whole().all()).flatMap(this::row);
-    }
-
     /** Whether this row chooses what the group around it is. */
     public boolean isChooser() {
         return parent.filter(group -> !group.isList())
-                .flatMap(group -> group.field.place().chooser(group.whole().all()))
+                .flatMap(group -> group.whole().chooser())
                 .filter(name()::equals)
                 .isPresent();
+    }
+
+    /** Whether this and all that is inside shows and does the same as another row. */
+    public boolean isLike(Row other) {
+        return isGiven()
+                && field.given().equals(other.field.given())
+                && field.required() == other.field.required()
+                && pointer.equals(other.pointer)
+                && unit() == other.unit();
     }
 
     /** The rows inside, those given first and in the order of the file; none in a list or a group to be added first. */

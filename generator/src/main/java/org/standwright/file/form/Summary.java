@@ -66,15 +66,14 @@ final class Summary {
         return value.isValueNode() ? Stream.of(JsonValue.words(value)) : Stream.empty();
     }
 
-    /** The first values of a group that has nothing that tells more. */
+    /** The first values of a group that has nothing that tells more, or else what it is about. */
     private static String few(Row group) {
-        return String.join(
-                ", ",
-                group.given().properties().stream()
-                        .filter(field -> field.getValue().isValueNode()
-                                && !field.getKey().equals("note"))
-                        .limit(3)
-                        .map(field -> Label.of(field.getKey()) + " " + JsonValue.words(field.getValue()))
-                        .toList());
+        var fields = group.given().properties().stream()
+                .filter(field -> !field.getKey().equals("note"))
+                .limit(3)
+                .map(field -> Label.of(field.getKey())
+                        + (field.getValue().isValueNode() ? " " + JsonValue.words(field.getValue()) : ""))
+                .toList();
+        return String.join(", ", fields);
     }
 }

@@ -18,9 +18,11 @@ import org.standwright.file.SchemaPlace;
  *
  * @param written the fields that are written, or would be if the value were an object
  * @param behind the fields that hold where they are not written
+ * @param all everything that holds, written or not
  * @param inner the field that a value that is no object is; empty where it is an object
+ * @param chooser the field that chooses the member of a family, such as "kind"
  */
-record Whole(ObjectNode written, ObjectNode behind, Optional<String> inner) {
+record Whole(ObjectNode written, ObjectNode behind, ObjectNode all, Optional<String> inner, Optional<String> chooser) {
     static final String PRESET = "preset";
 
     static Whole of(Field field, Presets presets) {
@@ -28,24 +30,25 @@ record Whole(ObjectNode written, ObjectNode behind, Optional<String> inner) {
         var bare =
                 value.isMissingNode() ? bareless(field.place()) : field.place().bare(value);
         if (bare.isPresent()) {
-            return bare(bare.get(), value);
+            return bare(field.place(), bare.get(), value);
         }
         if (value.isObject()) {
-            return field.isGiven() ? object(field.place(), (ObjectNode) value, presets) : unwritten(value);
+            return field.isGiven()
+                    ? object(field.place(), (ObjectNode) value, presets)
+                    : unwritten(field.place(), value);
         }
         return Input.of(field.place(), value) == Input.PRESET
                 ? named(field.place(), value, presets)
-                : new Whole(empty(), empty(), Optional.empty());
+                : of(field.place(), empty(), empty(), Optional.empty());
     }
 
-    /** Everything that holds, written or not. */
-    ObjectNode all() {
-        return behind.deepCopy().setAll(written);
+    private static Whole of(SchemaPlace place, ObjectNode written, ObjectNode behind, Optional<String> inner) {
+        ObjectNode all = behind.isEmpty() ? written : behind.deepCopy().setAll(written);
+        return new Whole(written, behind, all, inner, place.chooser(all));
     }
 
     /** The rows' fields: those given in the order of the file, then the schema's others. */
     List<Field> fields(SchemaPlace place, boolean given) {
-        var all = all();
         var known = place.fields(all);
         var required = place.required(all);
         var names = new LinkedHashSet<String>();
@@ -61,7 +64,7 @@ record Whole(ObjectNode written, ObjectNode behind, Optional<String> inner) {
     }
 
     private JsonNode standard(String name, SchemaPlace inside, boolean given) {
-        var here = given ? behind.path(name) : all().path(name);
+        var here = given ? behind.path(name) : all.path(name);
         return here.isMissingNode()
                 ? inside.keyword("default", MissingNode.getInstance()).orElse(MissingNode.getInstance())
                 : here;
@@ -75,23 +78,23 @@ record Whole(ObjectNode written, ObjectNode behind, Optional<String> inner) {
         return place.bare(MissingNode.getInstance());
     }
 
-    private static Whole bare(BareValue bare, JsonNode value) {
+    private static Whole bare(SchemaPlace place, BareValue bare, JsonNode value) {
         var written = empty();
         if (!value.isMissingNode()) {
             written.set(bare.field(), value);
         }
-        return new Whole(written, bare.member(), Optional.of(bare.field()));
+        return of(place, written, bare.member(), Optional.of(bare.field()));
     }
 
     private static Whole object(SchemaPlace place, ObjectNode value, Presets presets) {
         var kind = place.preset(value);
         var behind = kind.filter(known -> value.has(PRESET))
                 .flatMap(known -> presets.fields(known, value.get(PRESET).asText()));
-        return new Whole(value, behind.orElseGet(Whole::empty), Optional.empty());
+        return of(place, value, behind.orElseGet(Whole::empty), Optional.empty());
     }
 
-    private static Whole unwritten(JsonNode standard) {
-        return new Whole((ObjectNode) standard, empty(), Optional.empty());
+    private static Whole unwritten(SchemaPlace place, JsonNode standard) {
+        return of(place, (ObjectNode) standard, empty(), Optional.empty());
     }
 
     private static Whole named(SchemaPlace place, JsonNode name, Presets presets) {
@@ -100,7 +103,7 @@ record Whole(ObjectNode written, ObjectNode behind, Optional<String> inner) {
             written.set(PRESET, name);
         }
         FileKind kind = place.preset(name).orElseThrow();
-        return new Whole(written, presets.fields(kind, name.asText()).orElseGet(Whole::empty), Optional.of(PRESET));
+        return of(place, written, presets.fields(kind, name.asText()).orElseGet(Whole::empty), Optional.of(PRESET));
     }
 
     private static ObjectNode empty() {
