@@ -29,6 +29,7 @@ final class Window {
     private static final int HEIGHT = 800;
     private static final int FINE = 0;
     private static final int NO_PICTURE = 1;
+    private static final String FORM = "Form";
     private static final String TEXT = "Text";
 
     private final Stage stage = new Stage();
@@ -57,6 +58,7 @@ final class Window {
         var panes = new Panes(desk, dialogs, new Printer());
         shell = new Shell(desk, panes.findings());
         text = new TextPane(desk);
+        shell.addEditor(FORM, new FormEditor(desk));
         shell.addEditor(TEXT, text);
         panes.addTo(shell.views());
         actions = actions();

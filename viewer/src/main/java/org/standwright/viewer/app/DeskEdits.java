@@ -1,0 +1,33 @@
+package org.standwright.viewer.app;
+
+import java.util.function.UnaryOperator;
+import org.standwright.file.edit.JsonEdit;
+import org.standwright.viewer.form.Edits;
+import org.standwright.viewer.work.Desk;
+
+/** What the form does, as edits of the text on the desk. */
+record DeskEdits(Desk desk) implements Edits {
+    @Override
+    public void set(String pointer, String json, String what) {
+        edit(what, text -> JsonEdit.set(text, pointer, json));
+    }
+
+    @Override
+    public void remove(String pointer, String what) {
+        edit(what, text -> JsonEdit.remove(text, pointer));
+    }
+
+    @Override
+    public void insert(String list, int index, String json, String what) {
+        edit(what, text -> JsonEdit.insert(text, list, index, json));
+    }
+
+    @Override
+    public void move(String list, int from, int to, String what) {
+        edit(what, text -> JsonEdit.move(text, list, from, to));
+    }
+
+    private void edit(String what, UnaryOperator<String> change) {
+        desk.edit(what, change.apply(desk.documentProperty().get().text()));
+    }
+}

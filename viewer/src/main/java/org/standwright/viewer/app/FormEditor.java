@@ -1,0 +1,33 @@
+package org.standwright.viewer.app;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.scene.layout.BorderPane;
+import org.standwright.file.form.Presets;
+import org.standwright.viewer.form.FormModel;
+import org.standwright.viewer.form.FormPane;
+import org.standwright.viewer.work.Desk;
+
+/** The form of the text on the desk; it knows the presets of the folder that the file lies in. */
+final class FormEditor extends BorderPane {
+    private final Desk desk;
+    private FormModel model;
+
+    FormEditor(Desk desk) {
+        this.desk = desk;
+        begin(desk.fileProperty().get());
+        desk.fileProperty().addListener((property, before, file) -> begin(file));
+        desk.documentProperty().addListener((property, before, now) -> show());
+        desk.problemsProperty().addListener((property, before, now) -> show());
+    }
+
+    private void begin(Optional<Path> file) {
+        model = new FormModel(new Presets(desk.presets()), new DeskEdits(desk));
+        setCenter(new FormPane(model));
+        show();
+    }
+
+    private void show() {
+        model.show(desk.documentProperty().get().text(), desk.problemsProperty().get());
+    }
+}
