@@ -22,6 +22,7 @@ public final class AssemblyView extends Pane {
     private final Group around = new Group();
     private final EyeNode eye = new EyeNode(palette);
     private final Canvas3D canvas = new Canvas3D(this, world(), eye.camera());
+    private final Tempo tempo = new Tempo(() -> drawRoughly(true));
     private final Sliding sliding = new Sliding(this::place);
 
     public AssemblyView() {
@@ -92,15 +93,22 @@ public final class AssemblyView extends Pane {
                 .or(() -> pieces.machine(model.viewpoint().sight().getValue(), x, y));
     }
 
-    /** The eye is being moved by hand, or no longer is. */
-    void moving(boolean moving) {
-        boolean roughly = moving && pieces.areMany();
-        pieces.showLines(!roughly);
-        canvas.draw(roughly);
+    /** The eye is being moved by hand. */
+    void move() {
+        tempo.move();
+        drawRoughly(tempo.isSlow());
     }
 
-    Canvas3D canvas() {
-        return canvas;
+    /** It no longer is. */
+    void rest() {
+        tempo.rest();
+        drawRoughly(false);
+    }
+
+    /** Leaves out what is only for the looks, so as to keep up with the hand. */
+    void drawRoughly(boolean roughly) {
+        pieces.showLines(!roughly);
+        canvas.draw(roughly);
     }
 
     private Group world() {

@@ -3,8 +3,7 @@ package org.standwright.viewer.scene;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
-import javafx.scene.shape.TriangleMesh;
+import javafx.scene.shape.Mesh;
 import org.standwright.solid.Solid;
 
 /** What is drawn of each solid, made once; solids are told apart by who they are, which is quick. */
@@ -12,20 +11,11 @@ final class Meshes {
     private final Map<Solid, Drawn> drawn = new HashMap<>();
 
     /** Faces, and edges to be drawn as lines. */
-    record Drawn(TriangleMesh faces, TriangleMesh lines) {
-        int triangles() {
-            return faces.getFaces().size() / faces.getFaceElementSize();
-        }
-    }
+    record Drawn(Mesh faces, Mesh lines) {}
 
     Drawn of(Solid solid) {
         return drawn.computeIfAbsent(
                 solid, known -> new Drawn(MeshConverter.mesh(known), EdgeMesh.lines(known, Creases.of(known))));
-    }
-
-    /** How many triangles these solids have, all of them known. */
-    int triangles(Stream<Solid> solids) {
-        return solids.mapToInt(solid -> drawn.get(solid).triangles()).sum();
     }
 
     /** Forgets all others. */

@@ -20,9 +20,6 @@ final class Pieces {
     /** How much nearer than the faces edges are drawn, so as not to drown in them; share of the picture's height. */
     private static final double LIFT = 0.0012;
 
-    /** From here on a picture without a graphics card takes twice as long as an empty one. */
-    private static final int MANY_TRIANGLES = 40_000;
-
     private final Palette palette;
     private final Meshes meshes = new Meshes();
     private final Meshes.Drawn cube = UnitCube.drawn();
@@ -84,11 +81,6 @@ final class Pieces {
         lift.setZ(factor);
         outline.around(picked.map(boards::get), sight.perPixel());
         all().filter(piece -> piece.faces().getParent() == glass).forEach(piece -> piece.order(eye));
-    }
-
-    /** Whether a picture takes so long that it is better done roughly while the eye moves. */
-    boolean areMany() {
-        return meshes.triangles(all().flatMap(piece -> piece.solid().stream())) > MANY_TRIANGLES;
     }
 
     void showLines(boolean shown) {

@@ -20,7 +20,7 @@ final class Pointer {
         this.model = model;
         view.setOnMousePressed(this::press);
         view.setOnMouseDragged(this::drag);
-        view.setOnMouseReleased(event -> view.moving(false));
+        view.setOnMouseReleased(event -> view.rest());
         view.setOnMouseClicked(this::click);
         view.setOnScroll(this::zoom);
     }
@@ -36,7 +36,7 @@ final class Pointer {
     }
 
     private void drag(MouseEvent event) {
-        view.moving(true);
+        view.move();
         if (event.getButton() == MouseButton.PRIMARY && !event.isShiftDown()) {
             model.viewpoint().turn(DEGREES_PER_PIXEL * (event.getX() - x), DEGREES_PER_PIXEL * (event.getY() - y));
         } else {

@@ -163,8 +163,8 @@ class AssemblyViewTest {
     void looksTheSameAfterItWasDrawnRoughly() {
         var before = picture();
         RealScreen.run(() -> {
-            view.canvas().draw(true);
-            view.canvas().draw(false);
+            view.drawRoughly(true);
+            view.drawRoughly(false);
         });
 
         var after = picture();

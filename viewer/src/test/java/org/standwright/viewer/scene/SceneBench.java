@@ -36,7 +36,7 @@ final class SceneBench {
     private final Stage stage = new Stage();
     private final Deque<Run> runs = new ArrayDeque<>();
 
-    private record Run(int parts, boolean edges, boolean moving) {}
+    private record Run(int parts, boolean edges, boolean roughly) {}
 
     public static void main(String[] arguments) {
         Platform.startup(() -> new SceneBench().start());
@@ -63,7 +63,7 @@ final class SceneBench {
         var copies = copies(run.parts());
         view.show(Scenery.of(copies, AssemblySolids.of(copies, Fineness.SCREEN)));
         view.model().edgesProperty().set(run.edges());
-        view.moving(run.moving());
+        view.drawRoughly(run.roughly());
         view.fit();
         new Turning(run).start();
     }
@@ -93,7 +93,7 @@ final class SceneBench {
                 printf(
                         "%5d  %-7s  %10.1f  %10.1f%n",
                         run.parts(),
-                        run.moving() ? "by hand" : run.edges() ? "shown" : "hidden",
+                        run.roughly() ? "roughly" : run.edges() ? "shown" : "hidden",
                         counted / seconds,
                         (SYSTEM.getProcessCpuTime() - cpu) / 1e6 / counted);
                 next();
