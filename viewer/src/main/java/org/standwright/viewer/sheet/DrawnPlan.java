@@ -9,7 +9,7 @@ import org.standwright.make.SheetPaper;
 import org.standwright.packet.words.SecondStage;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.unit.Units;
-import org.standwright.viewer.list.Job;
+import org.standwright.viewer.work.Job;
 
 /**
  * The sheets of a job drawn, with what lies on them and how they are sawn.

@@ -15,7 +15,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.standwright.make.SheetPaper;
 import org.standwright.unit.Units;
-import org.standwright.viewer.list.Job;
+import org.standwright.viewer.work.Job;
 import org.standwright.viewer.paper.DrawingView;
 import org.standwright.viewer.paper.Later;
 import org.standwright.viewer.paper.Working;

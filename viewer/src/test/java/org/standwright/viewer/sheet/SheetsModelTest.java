@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.standwright.drawing.Point;
 import org.standwright.make.Product;
 import org.standwright.viewer.Examples;
-import org.standwright.viewer.list.Job;
+import org.standwright.viewer.work.Job;
 
 class SheetsModelTest {
     private static Product product;

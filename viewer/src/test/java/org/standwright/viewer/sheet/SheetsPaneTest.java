@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.standwright.viewer.Examples;
 import org.standwright.viewer.MemoryScreen;
-import org.standwright.viewer.list.Job;
+import org.standwright.viewer.work.Job;
 
 class SheetsPaneTest {
     private final SimpleObjectProperty<Optional<Job>> job =
