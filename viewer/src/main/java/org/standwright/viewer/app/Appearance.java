@@ -24,8 +24,12 @@ final class Appearance {
             Application.setUserAgentStylesheet(now.styleSheet());
             root.pseudoClassStateChanged(DARK, now == Look.DARK);
         });
-        percent.subscribe(
-                now -> root.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", USUAL_PIXELS * now / 100.0)));
+        percent.subscribe(now -> size(root));
+    }
+
+    /** Gives a root text of the present size. */
+    void size(Parent root) {
+        root.setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx;", USUAL_PIXELS * percent.get() / 100.0));
     }
 
     void turn() {

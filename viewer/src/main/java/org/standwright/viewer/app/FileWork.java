@@ -53,9 +53,9 @@ final class FileWork {
     }
 
     /** Lays a text on the desk that has no file yet. */
-    void start(String name, String text) {
+    void start(Opened fresh) {
         if (mayLeave()) {
-            desk.lay(Opened.fresh(name, text));
+            desk.lay(fresh);
         }
     }
 

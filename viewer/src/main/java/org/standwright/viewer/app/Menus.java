@@ -1,5 +1,6 @@
 package org.standwright.viewer.app;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import javafx.scene.Node;
@@ -14,18 +15,39 @@ import org.kordamp.ikonli.javafx.FontIcon;
 final class Menus {
     private Menus() {}
 
-    /** A menu for each of the actions' menus, in their order. */
-    static MenuBar bar(List<Action> actions) {
+    /** A menu for each of the actions' menus, in their order; files that were open are in the first. */
+    static MenuBar bar(List<Action> actions, Menu recent) {
         var menus = new LinkedHashMap<String, Menu>();
         for (var action : actions) {
             menus.computeIfAbsent(action.menu(), Menu::new).getItems().add(item(action));
         }
+        menus.values().iterator().next().getItems().add(2, recent);
         var bar = new MenuBar();
         bar.getMenus().setAll(menus.values());
         return bar;
     }
 
-    static MenuItem item(Action action) {
+    /** A menu of the files that were open, kept up. */
+    static Menu recent(FileWork files) {
+        var menu = new Menu("Open again");
+        files.recentProperty().subscribe(recent -> {
+            menu.getItems().setAll(recent.files().stream()
+                    .map(Path::of)
+                    .map(file -> again(files, file))
+                    .toList());
+            menu.setDisable(recent.files().isEmpty());
+        });
+        return menu;
+    }
+
+    private static MenuItem again(FileWork files, Path file) {
+        var item = new MenuItem(file.toString());
+        item.setMnemonicParsing(false);
+        item.setOnAction(chosen -> files.open(file));
+        return item;
+    }
+
+    private static MenuItem item(Action action) {
         var item = new MenuItem(action.name());
         action.keys().ifPresent(item::setAccelerator);
         action.icon().ifPresent(icon -> item.setGraphic(new FontIcon(icon)));

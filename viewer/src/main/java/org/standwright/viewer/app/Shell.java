@@ -1,7 +1,9 @@
 package org.standwright.viewer.app;
 
 import java.util.List;
+import javafx.geometry.Orientation;
 import javafx.scene.Node;
+import javafx.scene.control.Menu;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -22,7 +24,7 @@ final class Shell extends BorderPane {
         getStylesheets().add(Shell.class.getResource("viewer.css").toExternalForm());
         editors.getStyleClass().add("editors");
         editors.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
-        seen.setOrientation(javafx.geometry.Orientation.VERTICAL);
+        seen.setOrientation(Orientation.VERTICAL);
         seen.getItems().setAll(views, findings);
         seen.setDividerPositions(0.78);
         whole.getItems().setAll(editors, seen);
@@ -36,19 +38,18 @@ final class Shell extends BorderPane {
         editors.getTabs().add(new Tab(name, editor));
     }
 
-    void showEditor(String name) {
-        editors.getTabs().stream()
-                .filter(tab -> tab.getText().equals(name))
-                .forEach(editors.getSelectionModel()::select);
-    }
-
     Views views() {
         return views;
     }
 
-    void setActions(List<Action> actions) {
+    void turnEditor() {
+        var selection = editors.getSelectionModel();
+        selection.select((selection.getSelectedIndex() + 1) % editors.getTabs().size());
+    }
+
+    void setActions(List<Action> actions, Menu recent) {
         var tools = new ToolBar();
         tools.getItems().setAll(Menus.buttons(actions));
-        setTop(new VBox(Menus.bar(actions), tools));
+        setTop(new VBox(Menus.bar(actions, recent), tools));
     }
 }

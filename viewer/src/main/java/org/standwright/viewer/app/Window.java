@@ -2,23 +2,20 @@ package org.standwright.viewer.app;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.function.IntConsumer;
 import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
-import javafx.stage.Modality;
 import javafx.stage.Stage;
-import org.kordamp.ikonli.feather.Feather;
-import org.standwright.unit.Units;
+import javafx.stage.WindowEvent;
 import org.standwright.viewer.document.Remembered;
+import org.standwright.viewer.paper.PagesPane;
 import org.standwright.viewer.paper.Printer;
 import org.standwright.viewer.text.TextPane;
 import org.standwright.viewer.work.Desk;
@@ -47,6 +44,7 @@ final class Window {
     private final Shell shell;
     private final Scene scene;
     private final TextPane text;
+    private final Boxes boxes;
     private final List<Action> actions;
 
     Window(Setup setup) {
@@ -61,8 +59,9 @@ final class Window {
         shell.addEditor(FORM, new FormEditor(desk));
         shell.addEditor(TEXT, text);
         panes.addTo(shell.views());
-        actions = actions();
-        shell.setActions(actions);
+        boxes = new Boxes(stage, appearance, desk, dialogs, worker);
+        actions = new Commands(desk, files, this).all();
+        shell.setActions(actions, Menus.recent(files));
         scene = new Scene(shell, WIDTH, HEIGHT);
         appearance.dress(shell);
         takeDroppedFiles();
@@ -79,7 +78,7 @@ final class Window {
         memory.recall().ifPresent(this::restore);
     }
 
-    private javafx.beans.value.ObservableValue<String> title() {
+    private ObservableValue<String> title() {
         return Bindings.createStringBinding(
                 () -> (desk.changedProperty().get() ? "● " : "")
                         + desk.fileProperty()
@@ -96,68 +95,39 @@ final class Window {
                 desk.builtProperty());
     }
 
-    private List<Action> actions() {
-        var all = new ArrayList<Action>();
-        var history = desk.historyProperty();
-        all.add(Action.of("File", "Open …", files::open).keys("Shortcut+O").icon(Feather.FOLDER));
-        all.add(Action.of("File", "Save", files::save)
-                .keys("Shortcut+S")
-                .icon(Feather.SAVE)
-                .offWhile(desk.changedProperty().map(changed -> !changed)));
-        all.add(Action.of("File", "Save as …", files::saveAs).keys("Shortcut+Shift+S"));
-        all.add(Action.of("File", "Write files …", this::export)
-                .keys("Shortcut+E")
-                .icon(Feather.DOWNLOAD));
-        all.add(Action.of("File", "Save a picture of the window …", this::savePicture));
-        all.add(Action.of("File", "Close", this::requestClose).keys("Shortcut+Q"));
-        all.add(Action.of("Edit", "Undo", desk::undo)
-                .keys("Shortcut+Z")
-                .icon(Feather.CORNER_UP_LEFT)
-                .offWhile(history.map(now -> now.undoes().isEmpty())));
-        all.add(Action.of("Edit", "Redo", desk::redo)
-                .keys("Shortcut+Shift+Z")
-                .icon(Feather.CORNER_UP_RIGHT)
-                .offWhile(history.map(now -> now.redoes().isEmpty())));
-        for (var name : shell.views().names()) {
-            int number = shell.views().names().indexOf(name) + 1;
-            all.add(Action.of("View", name, () -> shell.views().show(name)).keys("Alt+" + number));
+    Views views() {
+        return shell.views();
+    }
+
+    Appearance appearance() {
+        return appearance;
+    }
+
+    void begin() {
+        boxes.begin(files);
+    }
+
+    void writeFiles() {
+        boxes.writeFiles();
+    }
+
+    /** The packet as it is now; its pane says what the printer says. */
+    void print() {
+        shell.views().show(Panes.PACKET);
+        if (shell.views().shown() instanceof PagesPane pages) {
+            pages.printAll();
         }
-        all.add(Action.of("View", "Light or dark", appearance::turn)
-                .keys("Shortcut+L")
-                .icon(Feather.MOON));
-        all.add(Action.of("View", "Larger text", appearance::larger).keys("Shortcut+Plus"));
-        all.add(Action.of("View", "Smaller text", appearance::smaller).keys("Shortcut+Minus"));
-        all.add(Action.of("View", "Other unit", this::turnUnits)
-                .keys("Shortcut+U")
-                .icon(Feather.REPEAT));
-        all.add(Action.of("Help", "Keys", this::showKeys).keys("F1").icon(Feather.HELP_CIRCLE));
-        return List.copyOf(all);
     }
 
-    /** Reads back in inches what is in millimetres, and the other way round. */
-    private void turnUnits() {
-        var now = desk.shownUnits().getValue();
-        desk.unitsProperty().set(java.util.Optional.of(now == Units.MM ? Units.INCH : Units.MM));
+    void turnEditor() {
+        shell.turnEditor();
     }
 
-    private void showKeys() {
-        var sheet = new Stage();
-        sheet.initOwner(stage);
-        sheet.setTitle("Keys");
-        sheet.setScene(new Scene(new KeySheet(actions, new LinkedHashMap<>(Map.of()))));
-        sheet.show();
+    void showKeys() {
+        boxes.keys(actions, PaneKeys.all());
     }
 
-    private void export() {
-        var box = new Stage();
-        box.initOwner(stage);
-        box.initModality(Modality.WINDOW_MODAL);
-        box.setTitle("Write files");
-        box.setScene(new Scene(new ExportBox(desk, dialogs, worker)));
-        box.show();
-    }
-
-    private void savePicture() {
+    void savePicture() {
         dialogs.fileToSave("Save a picture", FileName.plain(desk) + ".png", ".png")
                 .ifPresent(file -> {
                     if (write(file) != FINE) {
@@ -216,7 +186,7 @@ final class Window {
 
     /** As if its maker had asked for it. */
     void requestClose() {
-        stage.fireEvent(new javafx.stage.WindowEvent(stage, javafx.stage.WindowEvent.WINDOW_CLOSE_REQUEST));
+        stage.fireEvent(new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST));
     }
 
     void close() {
