@@ -7,10 +7,10 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
-import org.standwright.viewer.work.Job;
 import org.standwright.unit.Money;
 import org.standwright.viewer.paper.Later;
 import org.standwright.viewer.paper.Working;
+import org.standwright.viewer.work.Job;
 
 /** Everything that has to be bought, with prices as far as they are given, and what these come to. */
 public final class CostsPane extends BorderPane {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.standwright.viewer.work.Job;
 import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.EdgingRun;
 import org.standwright.cutlist.HardwareLine;
@@ -19,6 +18,7 @@ import org.standwright.unit.Money;
 import org.standwright.unit.Units;
 import org.standwright.viewer.list.Purchase.Kind;
 import org.standwright.viewer.list.Purchase.Source;
+import org.standwright.viewer.work.Job;
 
 /**
  * Everything that a job takes, and what it comes to.

@@ -47,6 +47,7 @@ final class Keys {
         move(KeyCode.UP, 0, -1);
         move(KeyCode.DOWN, 0, 1);
         List.of(KeyCode.PLUS, KeyCode.EQUALS, KeyCode.ADD).forEach(key -> plain.put(key, () -> zoom(ZOOM)));
+        shifted.put(KeyCode.EQUALS, () -> zoom(ZOOM)); // plus, on many keyboards
         List.of(KeyCode.MINUS, KeyCode.SUBTRACT).forEach(key -> plain.put(key, () -> zoom(1 / ZOOM)));
     }
 

@@ -52,8 +52,7 @@ public final class Desk {
             new ReadOnlyObjectWrapper<>(this, "cutList", Optional.empty());
     private final ReadOnlyObjectWrapper<List<Finding>> findings =
             new ReadOnlyObjectWrapper<>(this, "findings", List.of());
-    private final ReadOnlyObjectWrapper<Optional<Job>> job =
-            new ReadOnlyObjectWrapper<>(this, "job", Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Job>> job = new ReadOnlyObjectWrapper<>(this, "job", Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<Product>> product =
             new ReadOnlyObjectWrapper<>(this, "product", Optional.empty());
     private final ReadOnlyObjectWrapper<Stage> stage = new ReadOnlyObjectWrapper<>(this, "stage", Stage.BUILDING);

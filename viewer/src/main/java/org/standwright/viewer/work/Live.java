@@ -46,14 +46,15 @@ final class Live {
 
     /** Has a text written, and hands it over or the reason why there is none. */
     void write(Supplier<String> text, Consumer<String> written, Consumer<String> refused) {
-        threads.fast().execute(() -> guarded(() -> {
-            try {
-                var whole = text.get();
-                threads.screen().execute(() -> written.accept(whole));
-            } catch (JsonEditException | DesignFileException refusal) {
-                threads.screen().execute(() -> refused.accept(refusal.getMessage()));
-            }
-        }));
+        threads.fast()
+                .execute(() -> guarded(() -> {
+                    try {
+                        var whole = text.get();
+                        threads.screen().execute(() -> written.accept(whole));
+                    } catch (JsonEditException | DesignFileException refusal) {
+                        threads.screen().execute(() -> refused.accept(refusal.getMessage()));
+                    }
+                }));
     }
 
     private void see(Request request, long number) {

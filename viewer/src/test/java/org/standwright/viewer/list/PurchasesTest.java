@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
-import org.standwright.viewer.work.Job;
 import org.junit.jupiter.api.Test;
 import org.standwright.make.Product;
 import org.standwright.unit.Money;
 import org.standwright.viewer.Examples;
 import org.standwright.viewer.list.Purchase.Kind;
 import org.standwright.viewer.list.Purchase.Source;
+import org.standwright.viewer.work.Job;
 
 class PurchasesTest {
     static Job job(Product product) {

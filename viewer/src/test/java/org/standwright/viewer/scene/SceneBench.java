@@ -1,5 +1,6 @@
 package org.standwright.viewer.scene;
 
+import atlantafx.base.theme.PrimerLight;
 import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayDeque;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import javafx.animation.AnimationTimer;
+import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -43,6 +45,7 @@ final class SceneBench {
     }
 
     private void start() {
+        Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
         stage.setScene(new Scene(view, 1000, 700));
         stage.show();
         printf("parts  edges    pictures/s  processor ms/picture%n");
