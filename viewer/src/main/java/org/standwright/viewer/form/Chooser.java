@@ -12,6 +12,7 @@ import org.standwright.file.form.Choice;
 /** A box of choices whose first may be to leave the field out. What stands there need not be one of them. */
 final class Chooser {
     private static final String NOTHING = "";
+    private static final String STANDARD = "form-standard";
 
     private final ComboBox<Choice> box = new ComboBox<>();
     private final Consumer<String> choose;
@@ -50,6 +51,9 @@ final class Chooser {
         showing = true;
         this.choices = () -> canBeLeftOut ? withNothing(standard, choices.get()) : choices.get();
         box.setPromptText(standard);
+        // a value that is in no list is shown as if there were none
+        value.filter(shown -> !box.getItems().contains(shown))
+                .ifPresent(shown -> box.getItems().setAll(shown));
         if (!value.equals(Optional.ofNullable(box.getValue()))) {
             box.setValue(value.orElse(null));
         }
@@ -59,7 +63,10 @@ final class Chooser {
     private void fill() {
         showing = true;
         var value = box.getValue();
-        var now = choices.get();
+        var now = new ArrayList<>(choices.get());
+        if (value != null && !now.contains(value)) {
+            now.add(value);
+        }
         if (!box.getItems().equals(now)) {
             box.getItems().setAll(now);
             box.setValue(value);
@@ -96,7 +103,10 @@ final class Chooser {
             super.updateItem(choice, isEmpty);
             boolean isStandard = isEmpty || choice == null;
             setText(isStandard ? box.getPromptText() : choice.label());
-            pseudoClassStateChanged(FieldView.STANDARD, isStandard);
+            getStyleClass().remove(STANDARD);
+            if (isStandard) {
+                getStyleClass().add(STANDARD);
+            }
         }
     }
 }
