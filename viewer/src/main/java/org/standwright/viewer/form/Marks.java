@@ -28,7 +28,7 @@ final class Marks {
     /** What is wrong with one row, in words. */
     List<String> at(Row row) {
         return byPath.getOrDefault(row.path(), List.of()).stream()
-                .map(Marks::words)
+                .map(problem -> words(row, problem))
                 .toList();
     }
 
@@ -41,10 +41,14 @@ final class Marks {
                 .sum();
     }
 
-    private static String words(FileProblem problem) {
-        var rule = problem.rule().substring(0, 1).toUpperCase(Locale.ROOT)
-                + problem.rule().substring(1) + ".";
-        return problem.wayOut().isEmpty() ? rule : rule + " " + problem.wayOut();
+    private static String words(Row row, FileProblem problem) {
+        boolean isElsewhere = !problem.field().equals(Pointer.readable(row.pointer()));
+        var rule = isElsewhere ? problem.field() + ": " + problem.rule() : capital(problem.rule());
+        return problem.wayOut().isEmpty() ? rule + "." : rule + ". " + problem.wayOut();
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** The row that shows a field, or else the one around it that does. */
