@@ -67,6 +67,11 @@ final class ValueWriter {
      * @param first preset to name where others are no more like it
      */
     JsonNode fewest(JsonNode tree, Optional<String> first, SchemaPlace here, Units unit) {
+        if (here.preset(tree).filter(FileKind::isDesign).isPresent()) {
+            throw new JsonEditException(
+                    "The change cannot be written: of a stand before a wall a file says no more than"
+                            + " the name of its design. Change that in the text.");
+        }
         var all = object(tree, here, unit);
         return here.preset(tree).stream()
                 .flatMap(kind -> Stream.concat(first.stream(), presets.names(kind))

@@ -151,7 +151,9 @@ class DesignEditTest {
         var other = text.replaceFirst("\"stand\": \"[a-z-]+\"", "\"stand\": \"mortiser-stand\"");
 
         assertThat(design(other)).isNotEqualTo(design(text));
-        assertThatThrownBy(() -> edited(text, other)).isInstanceOf(JsonEditException.class);
+        assertThatThrownBy(() -> edited(text, other))
+                .isInstanceOf(JsonEditException.class)
+                .hasMessageContaining("no more than the name of its design");
     }
 
     private static String edited(String text, String meaning) {

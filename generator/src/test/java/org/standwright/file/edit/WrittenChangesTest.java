@@ -60,7 +60,7 @@ class WrittenChangesTest {
     }
 
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, FULL ? 300 : 3);
+        return LongStream.rangeClosed(1, FULL ? 300 : 2);
     }
 
     @ParameterizedTest
