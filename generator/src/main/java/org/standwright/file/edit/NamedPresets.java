@@ -35,6 +35,12 @@ final class NamedPresets {
         return Optional.ofNullable(trees(kind).get(name));
     }
 
+    /** Whether a file may name {@code preset} and replace some of its fields to say {@code tree}. */
+    static boolean isLike(JsonNode preset, JsonNode tree) {
+        return preset.path("style").equals(tree.path("style"))
+                && SameTree.fields(preset, tree).stream().allMatch(tree::has);
+    }
+
     /** Of all that can be read. A design has none: where one is named, no more than its size is taken over. */
     private Map<String, JsonNode> trees(FileKind kind) {
         return trees.computeIfAbsent(kind, asked -> {

@@ -34,8 +34,7 @@ final class PresetChange {
         var name =
                 written.isTextual() ? written.textValue() : written.path(PRESET).asText();
         var fewest = writer.fewest(value.after(), Optional.of(name), value.here(), value.around());
-        var base = presets.tree(kind, name)
-                .filter(tree -> SameTree.fields(tree, value.after()).stream().allMatch(value.after()::has));
+        var base = presets.tree(kind, name).filter(tree -> NamedPresets.isLike(tree, value.after()));
         boolean stays = base.isPresent() && fewest.path(PRESET).asText(name).equals(name);
         if (written.isObject() && stays) {
             beside(value, base.get());

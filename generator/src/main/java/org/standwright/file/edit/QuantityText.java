@@ -26,8 +26,10 @@ final class QuantityText {
      */
     static JsonNode of(double value, Measure measure, Units unit) {
         var symbol = unit.unitOf(measure);
-        return Stream.concat(fraction(value, measure, unit), decimals(value, measure, unit))
-                .map(number -> number + " " + symbol)
+        var makers = Stream.concat(fraction(value, measure, unit), decimals(value, measure, unit))
+                .map(number -> number + " " + symbol);
+        var base = decimals(value, measure, Units.MM).map(number -> number + " " + base(measure));
+        return Stream.concat(makers, base)
                 .filter(text -> SameTree.isSame(measure.parse(text, symbol), value))
                 .findFirst()
                 .map(TextNode::valueOf)

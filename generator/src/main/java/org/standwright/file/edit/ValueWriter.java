@@ -84,9 +84,12 @@ final class ValueWriter {
     /** A preset and the fields in which this differs from it; empty where it lacks one that the preset has. */
     private Optional<ObjectNode> differing(JsonNode tree, String preset, FileKind kind, SchemaPlace here, Units unit) {
         return presets.tree(kind, preset)
-                .filter(base -> SameTree.fields(base, tree).stream().allMatch(tree::has))
+                .filter(base -> NamedPresets.isLike(base, tree))
                 .map(base -> {
                     var given = naming(tree, preset);
+                    if (kind == FileKind.HINGE) {
+                        given.set("style", tree.get("style")); // chooses the member whose fields are replaced
+                    }
                     here.fields(tree).forEach((name, place) -> {
                         if (tree.has(name) && !SameTree.is(base.path(name), tree.get(name))) {
                             given.set(name, write(tree.get(name), place, unit));
@@ -143,7 +146,6 @@ final class ValueWriter {
     /** An object that names a preset and says no more. */
     static ObjectNode naming(JsonNode tree, String preset) {
         var object = JsonNodeFactory.instance.objectNode();
-        // a hinge's style is its preset's; the kind chooses the family's member
         if (tree.has("kind")) {
             object.set("kind", tree.get("kind"));
         }

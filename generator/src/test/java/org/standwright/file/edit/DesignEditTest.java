@@ -122,6 +122,16 @@ class DesignEditTest {
         assertThat(DesignEdit.of(text, stand, deeper, Presets.shipped())).contains("\"depth\": \"24 in\"");
     }
 
+    /** The format wants a hinge's style beside its preset's name. */
+    @Test
+    void aHingeThatDiffersFromItsPresetHasItsStyleBesideIt() {
+        var text = JsonEdit.set(STAND, "/bays/1/contents", "[{ \"kind\": \"door\", \"hinge\": \"hinge-35-overlay\" }]");
+        var deeper = "{ \"preset\": \"hinge-35-overlay\", \"style\": \"concealed\", \"cupDepth\": \"12.5 mm\" }";
+
+        assertThat(edited(text, JsonEdit.set(text, "/bays/1/contents/0/hinge", deeper)))
+                .contains(deeper);
+    }
+
     @Test
     void whatTheTextDoesNotMeanIsRefused() {
         var stand = Presets.stand("stand.json", STAND);
