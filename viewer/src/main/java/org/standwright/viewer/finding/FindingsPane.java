@@ -59,11 +59,8 @@ public final class FindingsPane extends BorderPane {
         setTop(filters(trying));
         setCenter(list());
         setBottom(caution());
-        findings.subscribe(now -> {
-            open();
-            accepted();
-        });
-        model.openProperty().subscribe(this::open);
+        model.openProperty().subscribe(now -> open());
+        findings.subscribe(now -> accepted());
         units.subscribe(() -> {
             open();
             accepted();
@@ -119,15 +116,15 @@ public final class FindingsPane extends BorderPane {
         open.show(texts(findings), this::card);
         nothing.setVisible(findings.isEmpty());
         nothing.setManaged(findings.isEmpty());
-        nothing.setText(
-                model.findingsProperty().getValue().isEmpty()
-                        ? "Nothing was checked yet."
-                        : "Nothing to say of what is shown; the buttons above show more.");
     }
 
     private void accepted() {
         var findings = model.accepted();
         fold.setText("Accepted as it is: " + findings.size());
+        nothing.setText(
+                model.findingsProperty().getValue().isEmpty()
+                        ? "Nothing was checked yet."
+                        : "Nothing to say of what is shown; the buttons above show more.");
         fold.setVisible(!findings.isEmpty());
         fold.setManaged(!findings.isEmpty());
         accepted.show(texts(findings), this::card);

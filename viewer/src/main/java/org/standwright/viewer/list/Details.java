@@ -9,6 +9,7 @@ import javafx.scene.layout.VBox;
 final class Details extends ScrollPane {
     private final VBox lines = new VBox();
     private final String hint;
+    private List<String> shown = List.of();
 
     Details(String hint) {
         this.hint = hint;
@@ -21,7 +22,11 @@ final class Details extends ScrollPane {
     }
 
     void show(List<String> sentences) {
-        var shown = sentences.isEmpty() ? List.of(hint) : sentences;
+        var now = sentences.isEmpty() ? List.of(hint) : sentences;
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
         lines.getChildren().setAll(shown.stream().map(Details::line).toList());
         setVvalue(0);
     }

@@ -29,6 +29,9 @@ import javafx.scene.input.KeyEvent;
 final class ListTable<R> extends TableView<R> {
     private static final KeyCombination COPY = new KeyCodeCombination(KeyCode.C, KeyCombination.SHORTCUT_DOWN);
 
+    /** Rows that are changed faster one by one than all together. */
+    private static final int FEW = 3;
+
     private final ObservableList<R> rows = FXCollections.observableArrayList();
     private final SortedList<R> sorted = new SortedList<>(rows);
 
@@ -59,9 +62,17 @@ final class ListTable<R> extends TableView<R> {
         return new ContextMenu(selected, all);
     }
 
-    /** Replaces all rows. */
+    /** Shows these rows instead; where few are others than before, only those change. */
     void fill(List<R> now) {
-        rows.setAll(now);
+        var others = IntStream.range(0, Math.min(now.size(), rows.size()))
+                .filter(i -> !now.get(i).equals(rows.get(i)))
+                .boxed()
+                .toList();
+        if (now.size() != rows.size() || others.size() > FEW) {
+            rows.setAll(now);
+        } else {
+            others.forEach(i -> rows.set(i, now.get(i)));
+        }
     }
 
     /** The selected rows as they stand below each other. */

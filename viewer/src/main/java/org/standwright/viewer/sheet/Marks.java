@@ -1,101 +1,121 @@
 package org.standwright.viewer.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
+import javafx.scene.shape.LineTo;
+import javafx.scene.shape.MoveTo;
+import javafx.scene.shape.Path;
 import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.Shape;
 import javafx.scene.text.Text;
-import org.standwright.drawing.Point;
 import org.standwright.geom.Rect;
 import org.standwright.make.SheetPaper;
 import org.standwright.sheet.Area;
 import org.standwright.sheet.Cut;
 
-/** What lies over a sheet's drawing, in its paper's frame: the picked part, and how far the sheet is sawn. */
+/**
+ * What lies over a sheet's drawing, in its paper's frame: the picked part, and how far the sheet is sawn. What is drawn
+ * is what is done: cuts to come are faded, the one of now is drawn again with its number.
+ *
+ * <p>Few nodes that stay and change their shape: styling new ones for every cut would be slow.
+ */
 final class Marks {
     /** Radius of the disc around a number, mm of paper. */
     private static final double DISC = 3.2;
 
     private final SheetsModel model;
-    private final SheetPaper paper;
+    private final Path toCome = styled(new Path(), "cut-line", "to-come");
+    private final Rectangle picked = styled(new Rectangle(), "picked-piece");
+    private final Rectangle panel = styled(new Rectangle(), "panel");
+    private final Line now = styled(new Line(), "cut-line", "now");
+    private final Text digits = new Text();
+    private final StackPane number = new StackPane();
 
-    private Marks(SheetsModel model, SheetPaper paper) {
+    Marks(SheetsModel model) {
         this.model = model;
-        this.paper = paper;
+        var disc = styled(new Circle(DISC), "disc");
+        digits.getStyleClass().add("digits");
+        number.getChildren().addAll(disc, digits);
+        number.getStyleClass().add("cut-number");
+        number.setMouseTransparent(true);
+        number.setManaged(false);
+        number.setScaleY(-1); // the paper's y runs up
+        update();
     }
 
-    static List<Node> of(SheetsModel model) {
-        return model.sheet().map(paper -> new Marks(model, paper).nodes()).orElse(List.of());
+    private static <S extends Shape> S styled(S shape, String... styleClasses) {
+        shape.getStyleClass().addAll(styleClasses);
+        shape.setMouseTransparent(true);
+        shape.setManaged(false);
+        return shape;
     }
 
-    private List<Node> nodes() {
-        var nodes = new ArrayList<Node>();
-        model.marked().ifPresent(laid -> nodes.add(rectangle(laid.area(), "picked-piece")));
-        model.step().ifPresent(step -> {
-            if (step.made().sheet() == paper.index()) {
-                nodes.add(rectangle(step.made().panel(), "panel"));
-            }
-            nodes.addAll(cuts(step));
-        });
-        return nodes;
+    /** In the order in which they lie over each other. */
+    List<Node> nodes() {
+        return List.of(toCome, panel, picked, now, number);
     }
 
-    /** What is drawn is what is done: cuts to come are faded, the one of now is drawn again with its number. */
-    private List<Node> cuts(CutStep now) {
+    void update() {
+        var sheet = model.sheet();
+        var marked = model.marked();
+        picked.setVisible(marked.isPresent());
+        marked.ifPresent(laid -> place(picked, sheet.orElseThrow(), laid.area()));
+        var step = model.step();
+        toCome.setVisible(step.isPresent());
+        step.ifPresent(cut -> fade(sheet.orElseThrow()));
+        var here = step.filter(cut -> cut.made().sheet() == sheet.orElseThrow().index());
+        List.of(panel, now, number).forEach(node -> node.setVisible(here.isPresent()));
+        here.ifPresent(cut -> saw(sheet.orElseThrow(), cut));
+    }
+
+    private void fade(SheetPaper paper) {
         var sawn = model.steps().subList(0, model.doneProperty().get()).stream()
                 .map(step -> step.cut().number())
                 .collect(Collectors.toSet());
-        var nodes = new ArrayList<Node>();
-        paper.sheet().cuts().stream()
-                .filter(cut -> !sawn.contains(cut.number()))
-                .forEach(cut -> nodes.add(line(cut, "to-come")));
-        if (now.made().sheet() == paper.index()) {
-            nodes.add(line(now.cut(), "now"));
-            nodes.add(number(now.cut()));
-        }
-        return nodes;
+        toCome.getElements()
+                .setAll(paper.sheet().cuts().stream()
+                        .filter(cut -> !sawn.contains(cut.number()))
+                        .map(cut -> middle(paper, cut))
+                        .flatMap(line ->
+                                List.of(new MoveTo(line.x0(), line.y0()), new LineTo(line.x1(), line.y1())).stream())
+                        .toList());
     }
 
-    private Line line(Cut cut, String styleClass) {
-        var kerf = paper.onPaper(cut.kerf());
-        var middle = middle(kerf);
-        var line = cut.direction() == Cut.Direction.RIP
-                ? new Line(kerf.x0(), middle.y(), kerf.x1(), middle.y())
-                : new Line(middle.x(), kerf.y0(), middle.x(), kerf.y1());
-        line.getStyleClass().addAll("cut-line", styleClass);
-        line.setMouseTransparent(true);
-        return line;
+    private void saw(SheetPaper paper, CutStep step) {
+        place(panel, paper, step.made().panel());
+        var line = middle(paper, step.cut());
+        now.setStartX(line.x0());
+        now.setStartY(line.y0());
+        now.setEndX(line.x1());
+        now.setEndY(line.y1());
+        digits.setText(String.valueOf(step.cut().number()));
+        double x = (line.x0() + line.x1()) / 2;
+        double y = (line.y0() + line.y1()) / 2;
+        number.resizeRelocate(x - DISC, y - DISC, 2 * DISC, 2 * DISC);
     }
 
-    private static Point middle(Rect kerf) {
-        return new Point((kerf.x0() + kerf.x1()) / 2, (kerf.y0() + kerf.y1()) / 2);
+    /** From one end of a line to the other, mm of paper. */
+    private record Span(double x0, double y0, double x1, double y1) {}
+
+    /** The middle of a kerf, as it is drawn. */
+    private static Span middle(SheetPaper paper, Cut cut) {
+        Rect kerf = paper.onPaper(cut.kerf());
+        double x = (kerf.x0() + kerf.x1()) / 2;
+        double y = (kerf.y0() + kerf.y1()) / 2;
+        return cut.direction() == Cut.Direction.RIP
+                ? new Span(kerf.x0(), y, kerf.x1(), y)
+                : new Span(x, kerf.y0(), x, kerf.y1());
     }
 
-    /** In a disc on the middle of the cut; turned over, as the paper's y runs up. */
-    private Node number(Cut cut) {
-        var middle = middle(paper.onPaper(cut.kerf()));
-        var disc = new Circle(DISC);
-        disc.getStyleClass().add("disc");
-        var digits = new Text(String.valueOf(cut.number()));
-        digits.getStyleClass().add("digits");
-        var number = new StackPane(disc, digits);
-        number.getStyleClass().add("cut-number");
-        number.setMouseTransparent(true);
-        number.resizeRelocate(middle.x() - DISC, middle.y() - DISC, 2 * DISC, 2 * DISC);
-        number.setManaged(false);
-        number.setScaleY(-1);
-        return number;
-    }
-
-    private Rectangle rectangle(Area area, String styleClass) {
-        Rect rect = paper.onPaper(area);
-        var shape = new Rectangle(rect.x0(), rect.y0(), rect.width(), rect.height());
-        shape.getStyleClass().add(styleClass);
-        shape.setMouseTransparent(true);
-        return shape;
+    private static void place(Rectangle shape, SheetPaper paper, Area area) {
+        var rect = paper.onPaper(area);
+        shape.setX(rect.x0());
+        shape.setY(rect.y0());
+        shape.setWidth(rect.width());
+        shape.setHeight(rect.height());
     }
 }

@@ -23,6 +23,7 @@ import org.standwright.viewer.paper.Working;
 /** Every sheet of the plan: what lies on it, what becomes of it, and its cuts one after the other. */
 public final class SheetsPane extends BorderPane {
     private final SheetsModel model;
+    private final Marks marks;
     private final DrawingView view = new DrawingView();
     private final ListView<SheetPaper> sheets = new ListView<>();
     private final ListView<LaidPart> parts = new ListView<>();
@@ -39,6 +40,8 @@ public final class SheetsPane extends BorderPane {
             ObservableValue<Boolean> planning,
             ObjectProperty<Optional<String>> picked) {
         this.model = new SheetsModel(Later.of(job, DrawnPlan::of).result(), picked);
+        this.marks = new Marks(model);
+        view.over().addAll(marks.nodes());
         getStyleClass().add("sheets-pane");
         getStylesheets().add(SheetsPane.class.getResource("sheet.css").toExternalForm());
         setTop(heading(planning));
@@ -49,7 +52,7 @@ public final class SheetsPane extends BorderPane {
         addEventFilter(KeyEvent.KEY_PRESSED, this::key);
         model.planProperty().subscribe(this::fill);
         model.paperProperty().subscribe(this::look);
-        model.doneProperty().subscribe(this::mark);
+        model.doneProperty().subscribe(marks::update);
         picked.subscribe(this::mark);
     }
 
@@ -137,8 +140,7 @@ public final class SheetsPane extends BorderPane {
                         },
                         () -> parts.getSelectionModel().clearSelection());
         isFollowing = false;
-        view.over().clear();
-        view.over().addAll(Marks.of(model));
+        marks.update();
     }
 
     private void key(KeyEvent event) {
