@@ -21,13 +21,8 @@ import org.standwright.unit.Measure;
  */
 public record SchemaPlace(JsonNode schema, JsonNode place) {
 
-<<<<<<< HEAD
     /** The place that describes a whole file. */
     public static SchemaPlace ofFile() {
-=======
-    /** Where the published schema describes a whole file. */
-    public static SchemaPlace ofFile() {
->>>>>>> 383607a (Write a change of a design into its file's text, and keep the design of a cure)
         return DesignSchema.published().root();
     }
 

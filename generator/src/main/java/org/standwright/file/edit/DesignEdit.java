@@ -68,20 +68,12 @@ public final class DesignEdit {
     /** Each part of the design that differs, as a whole. */
     private String coarsely() {
         var change = change();
-<<<<<<< HEAD
         SchemaPlace.ofFile().fields(written).forEach((name, place) -> change.whole(whole().field(name, place)));
-=======
-        SchemaPlace.ofFile().fields(written).forEach((name, place) -> change.whole(whole().field(name, place)));
->>>>>>> 383607a (Write a change of a design into its file's text, and keep the design of a cure)
         return change.text();
     }
 
     private Changed whole() {
-<<<<<<< HEAD
         return new Changed("", written, SchemaPlace.ofFile(), before, after, unit);
-=======
-        return new Changed("", written, SchemaPlace.ofFile(), before, after, unit);
->>>>>>> 383607a (Write a change of a design into its file's text, and keep the design of a cure)
     }
 
     private DesignChange change() {
