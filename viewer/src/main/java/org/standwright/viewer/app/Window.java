@@ -10,6 +10,7 @@ import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Scene;
+import javafx.scene.image.Image;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
 import javafx.stage.Stage;
@@ -93,6 +94,20 @@ final class Window {
                 desk.changedProperty(),
                 desk.fileProperty(),
                 desk.builtProperty());
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    /** The window's content without its frame. */
+    Image picture() {
+        return scene.snapshot(null);
+    }
+
+    void resize(double width, double height) {
+        stage.setWidth(width + stage.getWidth() - scene.getWidth());
+        stage.setHeight(height + stage.getHeight() - scene.getHeight());
     }
 
     Views views() {
@@ -212,7 +227,7 @@ final class Window {
 
     private int write(Path file) {
         try {
-            Picture.write(scene.snapshot(null), file);
+            Picture.write(picture(), file);
             return FINE;
         } catch (IOException e) {
             return refuse("'" + file + "' cannot be written: " + e.getMessage() + ". Choose another folder.");
