@@ -49,7 +49,7 @@ class WindowTest {
 
         assertThat(exitCode).isZero();
         var wood = wood(ImageIO.read(file.toFile()));
-        assertThat(wood).hasSizeGreaterThan(50_000);
+        assertThat(wood).hasSizeGreaterThan(25_000);
         assertThat(wood).is(new Condition<>(colours -> Set.copyOf(colours).size() > 30, "more than 30 shades"));
     }
 
