@@ -1,8 +1,9 @@
 package org.standwright.viewer.form;
 
+import javafx.geometry.Side;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.MenuButton;
+import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -15,7 +16,7 @@ final class EntryView extends VBox {
     private final FormModel model;
     private final RowView view;
     private final Button remove;
-    private final MenuButton menu = new MenuButton();
+    private final Button menu;
     private Row row;
 
     EntryView(Row row, Scope scope) {
@@ -23,12 +24,7 @@ final class EntryView extends VBox {
         model = scope.model();
         view = RowView.of(row, scope);
         remove = Icons.button(Feather.TRASH_2, "", () -> model.clear(row()));
-        Icons.dress(menu, Feather.MORE_HORIZONTAL, "");
-        menu.getItems()
-                .setAll(
-                        item("Duplicate", () -> model.duplicate(row())),
-                        item("Move up", () -> model.move(row(), -1)),
-                        item("Move down", () -> model.move(row(), 1)));
+        menu = Icons.button(Feather.MORE_HORIZONTAL, "", this::showMenu);
         view.addTrailing(menu, remove);
         getStyleClass().add("form-entry");
         getChildren().add(view);
@@ -58,7 +54,15 @@ final class EntryView extends VBox {
         Icons.name(remove, "Remove " + row().label());
         Icons.name(menu, "Move or copy " + row().label());
         remove.setDisable(!FormModel.canSpare(row()));
-        menu.getItems().get(0).setDisable(!FormModel.hasRoom(row().parent().orElseThrow()));
+    }
+
+    /** Made when it is asked for: a long list has many entries. */
+    private void showMenu() {
+        var duplicate = item("Duplicate", () -> model.duplicate(row));
+        duplicate.setDisable(!FormModel.hasRoom(row.parent().orElseThrow()));
+        var up = item("Move up", () -> model.move(row, -1));
+        var down = item("Move down", () -> model.move(row, 1));
+        new ContextMenu(duplicate, up, down).show(menu, Side.BOTTOM, 0, 0);
     }
 
     private void key(KeyEvent event) {
