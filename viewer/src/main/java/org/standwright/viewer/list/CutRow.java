@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.packet.words.BlankSizes;
+import org.standwright.packet.words.Counted;
 import org.standwright.packet.words.MemberNames;
 import org.standwright.packet.words.SecondStage;
 import org.standwright.part.Edge;
@@ -104,8 +105,8 @@ record CutRow(CutLine line, int place, boolean waits, Units units) {
     List<String> details() {
         var sizes = new BlankSizes(line.part(), units);
         var words = new ArrayList<String>();
-        words.add(line.label() + ", " + line.count() + " of " + line.part().name() + ": for " + MemberNames.of(line)
-                + ".");
+        words.add(line.label() + ": " + line.part().name() + ", " + Counted.of(line.count(), "piece") + ", for "
+                + MemberNames.of(line) + ".");
         words.add("Rough blank " + sizes.rough()
                 + (sizes.isTrimmed() ? ", cut size " + sizes.cut() : "")
                 + (sizes.isBanded() ? ", finished size " + sizes.finished() : "")

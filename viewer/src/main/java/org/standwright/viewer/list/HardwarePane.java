@@ -23,8 +23,8 @@ public final class HardwarePane extends BorderPane {
 
     private static Columns<HardwareLine> columns() {
         return new Columns<HardwareLine>()
-                .figures("Count", "How many to buy", 5, line -> Shown.of(line.count()))
-                .words("Item", "What to buy", 26, line -> Shown.of(line.item()))
+                .figures("Count", "How many to buy", 6, line -> Shown.of(line.count()))
+                .words("Item", "What to buy", 30, line -> Shown.of(line.item()))
                 .words("For", "What it is for", 50, line -> Shown.of(String.join("; ", line.uses())));
     }
 

@@ -54,8 +54,8 @@ final class ListTable<R> extends TableView<R> {
     }
 
     private ContextMenu menu() {
-        var selected = new MenuItem("Copy selected rows");
-        selected.setAccelerator(COPY);
+        // no accelerator: that would be the whole window's, and there are several tables
+        var selected = new MenuItem("Copy selected rows (" + COPY.getDisplayText() + ")");
         selected.setOnAction(event -> copy(selectedText()));
         var all = new MenuItem("Copy the whole table with its headings");
         all.setOnAction(event -> copy(wholeText()));

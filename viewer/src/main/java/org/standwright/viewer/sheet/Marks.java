@@ -3,15 +3,12 @@ package org.standwright.viewer.sheet;
 import java.util.List;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
-import javafx.scene.layout.StackPane;
-import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.LineTo;
 import javafx.scene.shape.MoveTo;
 import javafx.scene.shape.Path;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
-import javafx.scene.text.Text;
 import org.standwright.geom.Rect;
 import org.standwright.make.SheetPaper;
 import org.standwright.sheet.Area;
@@ -19,31 +16,19 @@ import org.standwright.sheet.Cut;
 
 /**
  * What lies over a sheet's drawing, in its paper's frame: the picked part, and how far the sheet is sawn. What is drawn
- * is what is done: cuts to come are faded, the one of now is drawn again with its number.
+ * is what is done: cuts to come are faded, a broad line lies over the one of now and lets its number through.
  *
  * <p>Few nodes that stay and change their shape: styling new ones for every cut would be slow.
  */
 final class Marks {
-    /** Radius of the disc around a number, mm of paper. */
-    private static final double DISC = 3.2;
-
     private final SheetsModel model;
     private final Path toCome = styled(new Path(), "cut-line", "to-come");
     private final Rectangle picked = styled(new Rectangle(), "picked-piece");
     private final Rectangle panel = styled(new Rectangle(), "panel");
     private final Line now = styled(new Line(), "cut-line", "now");
-    private final Text digits = new Text();
-    private final StackPane number = new StackPane();
 
     Marks(SheetsModel model) {
         this.model = model;
-        var disc = styled(new Circle(DISC), "disc");
-        digits.getStyleClass().add("digits");
-        number.getChildren().addAll(disc, digits);
-        number.getStyleClass().add("cut-number");
-        number.setMouseTransparent(true);
-        number.setManaged(false);
-        number.setScaleY(-1); // the paper's y runs up
         update();
     }
 
@@ -56,7 +41,7 @@ final class Marks {
 
     /** In the order in which they lie over each other. */
     List<Node> nodes() {
-        return List.of(toCome, panel, picked, now, number);
+        return List.of(toCome, panel, picked, now);
     }
 
     void update() {
@@ -68,7 +53,7 @@ final class Marks {
         toCome.setVisible(step.isPresent());
         step.ifPresent(cut -> fade(sheet.orElseThrow()));
         var here = step.filter(cut -> cut.made().sheet() == sheet.orElseThrow().index());
-        List.of(panel, now, number).forEach(node -> node.setVisible(here.isPresent()));
+        List.of(panel, now).forEach(node -> node.setVisible(here.isPresent()));
         here.ifPresent(cut -> saw(sheet.orElseThrow(), cut));
     }
 
@@ -92,10 +77,6 @@ final class Marks {
         now.setStartY(line.y0());
         now.setEndX(line.x1());
         now.setEndY(line.y1());
-        digits.setText(String.valueOf(step.cut().number()));
-        double x = (line.x0() + line.x1()) / 2;
-        double y = (line.y0() + line.y1()) / 2;
-        number.resizeRelocate(x - DISC, y - DISC, 2 * DISC, 2 * DISC);
     }
 
     /** From one end of a line to the other, mm of paper. */
