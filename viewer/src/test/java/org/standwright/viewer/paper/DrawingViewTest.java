@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.input.KeyCode;
@@ -106,11 +107,15 @@ class DrawingViewTest {
     }
 
     private double darkest(MemoryScreen screen, double from, double to, double y) {
-        double darkest = 1;
-        for (double x = from; x < to; x += 0.1) {
-            darkest = Math.min(darkest, seen(screen, x, y).getBrightness());
-        }
-        return darkest;
+        return screen.get(() -> {
+            var sight = view.sightProperty().get();
+            var pixels = view.snapshot(null, null).getPixelReader();
+            int row = (int) Math.round(sight.y(y));
+            return IntStream.range((int) Math.round(sight.x(from)), (int) Math.round(sight.x(to)))
+                    .mapToDouble(x -> pixels.getColor(x, row).getBrightness())
+                    .min()
+                    .orElseThrow();
+        });
     }
 
     @Test
