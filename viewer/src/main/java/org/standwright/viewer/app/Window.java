@@ -100,6 +100,10 @@ final class Window {
         return desk;
     }
 
+    Scene scene() {
+        return scene;
+    }
+
     /** The window's content without its frame. */
     Image picture() {
         return scene.snapshot(null);
