@@ -8,7 +8,6 @@ import org.standwright.file.DesignFiles;
 import org.standwright.file.FileKind;
 import org.standwright.file.PresetLibrary;
 import org.standwright.make.Product;
-import org.standwright.solid.Fineness;
 
 /** Stands that come with the program, worked out once for all tests. */
 public final class Examples {
@@ -34,6 +33,6 @@ public final class Examples {
     private static Product workedOut(String name) {
         var presets = PresetLibrary.of(Path.of(""), Optional.empty());
         var text = presets.find(FileKind.STAND, name).orElseThrow().text();
-        return Product.of(DesignFiles.parse(name, text, presets).design(), Fineness.SCREEN);
+        return Product.checked(DesignFiles.parse(name, text, presets).design());
     }
 }

@@ -8,8 +8,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.Tooltip;
 import org.kordamp.ikonli.javafx.FontIcon;
+import org.standwright.viewer.paper.IconButton;
 
 /** Menus and buttons of actions. */
 final class Menus {
@@ -65,12 +65,8 @@ final class Menus {
     }
 
     private static Button button(Action action) {
-        var button = new Button("", new FontIcon(action.icon().orElseThrow()));
-        button.getStyleClass().addAll("button-icon", "flat");
-        button.setTooltip(new Tooltip(action.tip()));
-        button.setAccessibleText(action.name());
+        var button = IconButton.of(action.icon().orElseThrow(), action.tip(), action.work());
         button.disableProperty().bind(action.off());
-        button.setOnAction(pressed -> action.work().run());
         return button;
     }
 }

@@ -26,7 +26,7 @@ final class Shell extends BorderPane {
         editors.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         seen.setOrientation(Orientation.VERTICAL);
         seen.getItems().setAll(views, findings);
-        seen.setDividerPositions(0.78);
+        seen.setDividerPositions(0.7);
         whole.getItems().setAll(editors, seen);
         whole.setDividerPositions(0.3);
         SplitPane.setResizableWithParent(editors, false);

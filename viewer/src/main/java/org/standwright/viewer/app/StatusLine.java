@@ -1,5 +1,6 @@
 package org.standwright.viewer.app;
 
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressIndicator;
@@ -26,6 +27,7 @@ final class StatusLine extends HBox {
         stage.textProperty().bind(desk.stageProperty().map(Stage::words));
         working.visibleProperty().bind(Bindings.isNotEmpty(stage.textProperty()));
         var saved = new Label();
+        List.of(stage, saved).forEach(label -> label.setMinWidth(USE_PREF_SIZE));
         saved.textProperty().bind(desk.changedProperty().map(changed -> changed ? "● not saved" : "saved"));
         getChildren().setAll(sizes, space, working, stage, saved);
     }

@@ -168,7 +168,7 @@ final class Window {
         });
     }
 
-    private void fault(Throwable fault) {
+    void fault(Throwable fault) {
         new Crash(keeper, dialogs).happened(fault);
     }
 

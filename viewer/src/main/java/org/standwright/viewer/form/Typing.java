@@ -6,7 +6,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import org.standwright.file.form.Row;
 
-/** Typing in a text control: Enter and leaving it write the value, Escape gives the old one back. */
+/** Typing in a text control: Enter and leaving it write the value, Escape and undo give the old one back. */
 final class Typing {
     private final TextInputControl control;
     private final FormModel model;
@@ -63,6 +63,18 @@ final class Typing {
             control.setText(shown);
             control.selectAll();
             event.consume();
+        } else if (event.isShortcutDown() && (event.getCode() == KeyCode.Z || event.getCode() == KeyCode.Y)) {
+            undo(event);
+            event.consume();
+        }
+    }
+
+    /** What is being typed is taken back first; the control's own undo would bring back what is no longer written. */
+    private void undo(KeyEvent event) {
+        if (control.getText().equals(shown)) {
+            control.getParent().fireEvent(event.copyFor(control, control.getParent()));
+        } else {
+            control.setText(shown);
         }
     }
 }

@@ -8,6 +8,7 @@ import org.standwright.check.Input;
 import org.standwright.check.Limit;
 import org.standwright.check.Quantity;
 import org.standwright.check.RuleText;
+import org.standwright.viewer.Examples;
 
 /** Findings made up for the tests. */
 final class Made {
@@ -38,6 +39,9 @@ final class Made {
     }
 
     static Finding cured(double figure) {
-        return sag(figure).cured(new Cure("a second worktop layer", Optional.empty(), Optional.empty()));
+        return sag(figure).cured(Cure.whole(
+                        "a second worktop layer",
+                        Examples.planerStand().furniture().design(),
+                        Optional.empty()));
     }
 }
