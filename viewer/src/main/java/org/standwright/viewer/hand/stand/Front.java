@@ -1,6 +1,7 @@
 package org.standwright.viewer.hand.stand;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.standwright.design.built.BayLayout;
 import org.standwright.design.built.DoorLayout;
@@ -17,11 +18,18 @@ import org.standwright.geom.Rect;
  * @param look style class
  * @param area of its front, or of its opening
  * @param label of its part in the assembly, where it has one
+ * @param groups what the labels of all its parts start with
  */
-record Front(String name, String title, String says, String look, Rect area, Optional<String> label) {
+record Front(
+        String name, String title, String says, String look, Rect area, Optional<String> label, List<String> groups) {
+    Front {
+        groups = List.copyOf(groups);
+    }
+
     static Front of(DrawerLayout drawer) {
         var name = "drawer " + drawer.name();
-        return new Front(name, drawer.name(), "front ", "drawer", drawer.front(), Optional.of(name + " front"));
+        return new Front(
+                name, drawer.name(), "front ", "drawer", drawer.front(), Optional.of(name + " front"), List.of(name));
     }
 
     /** One that is no drawer. */
@@ -34,13 +42,19 @@ record Front(String name, String title, String says, String look, Rect area, Opt
             int count = open.shelves().size();
             var shelves = count == 0 ? "" : count == 1 ? "one shelf, " : count + " shelves, ";
             return new Front(
-                    "open part of bay " + bay.name(), "open", shelves, "open", open.opening(), Optional.empty());
+                    "open part of bay " + bay.name(),
+                    "open",
+                    shelves,
+                    "open",
+                    open.opening(),
+                    Optional.empty(),
+                    List.of());
         }
         return plain("divided part of bay " + bay.name(), "", "divided", section);
     }
 
     private static Front plain(String name, String title, String look, SectionLayout section) {
-        return new Front(name, title, "", look, section.opening(), Optional.empty());
+        return new Front(name, title, "", look, section.opening(), Optional.empty(), List.of());
     }
 
     private static Front door(List<DoorLayout> doors, int shelves) {
@@ -52,13 +66,14 @@ record Front(String name, String title, String says, String look, Rect area, Opt
                 last.front().x1(),
                 first.front().y1());
         var title = first == last ? first.name() : first.name() + " and " + last.name();
-        var hung = first == last ? "hinges " + first.hung().name().toLowerCase(java.util.Locale.ROOT) + ", " : "";
+        var hung = first == last ? "hinges " + first.hung().name().toLowerCase(Locale.ROOT) + ", " : "";
         return new Front(
                 (first == last ? "door " : "doors ") + title,
                 title,
                 hung,
-                first == last ? "door-hung-" + first.hung().name().toLowerCase(java.util.Locale.ROOT) : "door-pair",
+                first == last ? "door-hung-" + first.hung().name().toLowerCase(Locale.ROOT) : "door-pair",
                 area,
-                Optional.of("door " + first.name()));
+                Optional.of("door " + first.name()),
+                doors.stream().map(door -> "door " + door.name()).toList());
     }
 }

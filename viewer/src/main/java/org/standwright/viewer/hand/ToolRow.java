@@ -1,0 +1,31 @@
+package org.standwright.viewer.hand;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import org.standwright.viewer.paper.IconButton;
+
+/** The tools as buttons, group by group; on more lines where there is less room. */
+final class ToolRow<A> extends FlowPane {
+    ToolRow(List<Tool<A>> tools, Consumer<Tool<A>> used) {
+        getStyleClass().add("tools");
+        var groups = new LinkedHashMap<String, HBox>();
+        for (var tool : tools) {
+            var button = IconButton.labelled(tool.sign(), tool.label(), tool.tip(), () -> used.accept(tool));
+            button.getStyleClass().addAll("tool", "flat");
+            groups.computeIfAbsent(tool.group(), ToolRow::group).getChildren().add(button);
+        }
+        getChildren().setAll(groups.values());
+    }
+
+    private static HBox group(String name) {
+        var title = new Label(name);
+        title.getStyleClass().add("group-name");
+        var group = new HBox(title);
+        group.getStyleClass().add("group");
+        return group;
+    }
+}
