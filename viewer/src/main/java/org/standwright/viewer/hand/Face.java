@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Pane;
@@ -130,23 +131,34 @@ final class Face extends Region {
     Optional<Handle> handleAt(double x, double y) {
         double right = scale().mmAt(x);
         double up = scale().heightAt(y);
-        double near = NEAR / scale().factor();
-        return picture.stream()
-                .flatMap(seen -> seen.handles().stream())
+        double near = Math.min(NEAR / scale().factor(), thinnest(right, up) / 4);
+        return handles()
                 .filter(handle -> holds(handle.area(), right, up, isLine(handle) ? near : 0))
                 .min(Comparator.comparingDouble(handle -> thickness(handle.area())));
     }
 
+    /** Of the areas around a point, so that small ones can be taken hold of as a whole too, mm. */
+    private double thinnest(double x, double y) {
+        return handles()
+                .filter(handle -> handle.way() == Handle.Way.ANYWHERE)
+                .map(Handle::area)
+                .filter(area -> holds(area, x, y, 0))
+                .mapToDouble(Face::thickness)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private Stream<Handle> handles() {
+        return picture.stream().flatMap(seen -> seen.handles().stream());
+    }
+
     /** By its words. */
     Optional<Handle> handle(String words) {
-        return picture.stream()
-                .flatMap(seen -> seen.handles().stream())
-                .filter(handle -> handle.words().equals(words))
-                .findFirst();
+        return handles().filter(handle -> handle.words().equals(words)).findFirst();
     }
 
     private boolean isLine(Handle handle) {
-        return thickness(handle.area()) * scale().factor() < 2 * NEAR;
+        return handle.way() != Handle.Way.ANYWHERE && thickness(handle.area()) * scale().factor() < 2 * NEAR;
     }
 
     private static double thickness(Rect area) {

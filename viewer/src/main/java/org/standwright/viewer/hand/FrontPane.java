@@ -18,10 +18,13 @@ import org.standwright.viewer.work.Desk;
 
 /** The front of a stand: gaps between fronts and partitions between bays are dragged, fronts and bays are remade. */
 public final class FrontPane extends BorderPane {
+    private static final HandPane.Words WORDS = new HandPane.Words(
+            "Click on something, or use the arrow keys. Drag what lies between two things to move it.",
+            "This design is no stand, so it has no front to edit.");
+
     public FrontPane(Desk desk) {
         getStyleClass().add("front-pane");
-        setCenter(new HandPane<>(
-                desk, tools(), FrontPane::read, "This design is no stand; its walls are under Elevation."));
+        setCenter(new HandPane<>(desk, tools(), FrontPane::read, WORDS));
     }
 
     private static Optional<Subject<FrontAction>> read(Matched.Pair pair) {

@@ -26,6 +26,8 @@ final class Grasp {
     private double fromY;
     private double toX;
     private double toY;
+    private double seenX;
+    private double seenY;
     private final AnimationTimer pulse = new AnimationTimer() {
         @Override
         public void handle(long now) {
@@ -81,6 +83,8 @@ final class Grasp {
         toY = event.getY();
         if (held.isPresent() && !isDragged && Math.hypot(toX - fromX, toY - fromY) >= STILL) {
             isDragged = true;
+            seenX = fromX;
+            seenY = fromY;
             pulse.start();
         }
     }
@@ -97,7 +101,23 @@ final class Grasp {
         }
     }
 
+    /** Once a pulse, where the pointer has moved. */
     private void follow() {
+        if (isOver()) {
+            letGo();
+        } else if (toX != seenX || toY != seenY) {
+            seenX = toX;
+            seenY = toY;
+            carry();
+        }
+    }
+
+    /** Whether somebody else has changed the text meanwhile. */
+    private boolean isOver() {
+        return last.isPresent() && !trial.isOn();
+    }
+
+    private void carry() {
         double factor = face.scale().factor();
         held.filter(handle -> isDragged)
                 .ifPresent(handle -> go(handle.dragged((toX - fromX) / factor, (fromY - toY) / factor)));
@@ -121,6 +141,9 @@ final class Grasp {
 
     /** Moves a handle by one more step; {@link #keep} ends it. */
     void nudge(Handle handle, int byRight, int byUp) {
+        if (isOver()) {
+            letGo();
+        }
         if (held.isEmpty()) {
             held = Optional.of(handle);
             trial.forget();

@@ -3,13 +3,13 @@ package org.standwright.viewer.hand;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javafx.geometry.Pos;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.input.ContextMenuEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
-import javafx.scene.layout.VBox;
 import org.standwright.viewer.hand.change.Handle;
 import org.standwright.viewer.hand.change.Subject;
 import org.standwright.viewer.hand.change.Thing;
@@ -22,6 +22,7 @@ import org.standwright.viewer.work.Desk;
  */
 final class HandPane<A> extends BorderPane {
     private final Desk desk;
+    private final Words words;
     private final Matched matched;
     private final Trial trial;
     private final Face face = new Face();
@@ -34,27 +35,36 @@ final class HandPane<A> extends BorderPane {
     private Optional<String> picked = Optional.empty();
 
     /**
-     * @param reader makes what is edited of a text and what was built from it; nothing where that is something else
-     * @param otherwise words for that
+     * What it says.
+     *
+     * @param hint where nothing is picked
+     * @param otherwise where there is nothing to edit
      */
-    HandPane(Desk desk, List<Tool<A>> tools, Function<Matched.Pair, Optional<Subject<A>>> reader, String otherwise) {
+    record Words(String hint, String otherwise) {}
+
+    /** @param reader makes what is edited of a text and what was built from it; nothing where that is something else */
+    HandPane(Desk desk, List<Tool<A>> tools, Function<Matched.Pair, Optional<Subject<A>>> reader, Words words) {
+        this.words = words;
         this.desk = desk;
         this.matched = new Matched(desk);
         this.trial = new Trial(desk);
         this.grasp = new Grasp(face, trial, this::click);
         getStyleClass().add("hand-pane");
         getStylesheets().add(HandPane.class.getResource("hand.css").toExternalForm());
-        instead.setText(otherwise);
+        instead.setText(words.otherwise());
         instead.getStyleClass().add("instead");
         instead.setWrapText(true);
         told.getStyleClass().add("told");
         told.setWrapText(true);
         refused.getStyleClass().add("refused");
         refused.setWrapText(true);
-        refused.managedProperty().bind(refused.visibleProperty());
+        // over the picture, which keeps its size while something is dragged
+        refused.setMouseTransparent(true);
+        refused.setMaxWidth(Double.MAX_VALUE);
+        StackPane.setAlignment(refused, Pos.BOTTOM_LEFT);
         setTop(new ToolRow<>(tools, this::use));
-        setCenter(new StackPane(face, instead));
-        setBottom(new VBox(told, refused));
+        setCenter(new StackPane(face, instead, refused));
+        setBottom(told);
         for (var tool : tools) {
             var item = new MenuItem(tool.words());
             item.setAccelerator(tool.keys());
@@ -71,9 +81,9 @@ final class HandPane<A> extends BorderPane {
         desk.pickedProperty().subscribe(this::pickPart);
     }
 
-    /** What is edited, as it stands. */
-    Optional<Subject<A>> subject() {
-        return subject;
+    /** Lets the keyboard act on the picture. */
+    void focus() {
+        face.requestFocus();
     }
 
     private void follow(Optional<Subject<A>> now) {
@@ -86,12 +96,13 @@ final class HandPane<A> extends BorderPane {
 
     private void tell() {
         face.pick(picked);
-        told.setText(face.thing(picked)
-                .map(Thing::words)
-                .orElse("Click on something, or use the arrow keys. Drag what lies between two things to move it."));
+        told.setText(face.thing(picked).map(Thing::words).orElse(words.hint()));
     }
 
     void pick(Optional<String> key) {
+        if (!trial.isOn() && !key.equals(picked)) {
+            trial.forget();
+        }
         picked = key;
         tell();
         desk.pickedProperty().set(face.thing(key).flatMap(Thing::label));
@@ -174,7 +185,7 @@ final class HandPane<A> extends BorderPane {
             trial.show(deed.text().get());
             trial.keep(deed.what(), () -> pick(deed.then()));
         }
-        face.requestFocus();
+        focus();
     }
 
     private void menu(ContextMenuEvent event) {

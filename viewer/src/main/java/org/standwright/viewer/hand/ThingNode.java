@@ -42,7 +42,7 @@ final class ThingNode extends Label {
         }
         // a name is cut short rather than left out, a number is not
         boolean isName =
-                getWidth() > 4 * size && Character.isLetter(thing.title().charAt(0));
+                getWidth() > 2.5 * size && Character.isLetter(thing.title().charAt(0));
         return fits(thing.title()) || isName ? thing.title() : "";
     }
 
