@@ -28,8 +28,13 @@ public record Sample<F extends Furniture>(F furniture, AssemblySolids solids) {
     }
 
     public static Sample<CleatWall> wall(String preset) {
-        return of(WallBuilder.build((WallDesign) DesignFiles.parse(preset, text(FileKind.CLEAT_WALL, preset), PRESETS)
-                .design()));
+        return of(builtWall(preset));
+    }
+
+    /** Without its solids, which take longer. */
+    public static CleatWall builtWall(String preset) {
+        return WallBuilder.build((WallDesign) DesignFiles.parse(preset, text(FileKind.CLEAT_WALL, preset), PRESETS)
+                .design());
     }
 
     /** Names of all presets of a kind. */

@@ -18,14 +18,19 @@ import javafx.stage.Stage;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Group;
 import org.standwright.assembly.PlacedPart;
+import org.standwright.assembly.Pose;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Hole;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.Fineness;
+import org.standwright.viewer.scene.section.Section;
+import org.standwright.viewer.scene.section.SectionPlane;
+import org.standwright.viewer.scene.section.SectionPlane.Across;
+import org.standwright.viewer.scene.section.SectionPlane.Kept;
 
 /**
  * Prints how many pictures a second a turning stand gets in a window of 1000 × 700 pixels, and how long {@code show} takes
- * on the screen's thread. Start it with {@code -Djavafx.animation.fullspeed=true} so as not to wait for the screen, and
+ * on the screen's thread, and a section away from it. Start it with {@code -Djavafx.animation.fullspeed=true} so as not to wait for the screen, and
  * with {@code -Dprism.forceGPU=true} where there is no graphics card.
  */
 final class SceneBench {
@@ -60,6 +65,7 @@ final class SceneBench {
     private void next() {
         if (runs.isEmpty()) {
             showTimes();
+            sectionTimes();
             System.exit(0);
         }
         var run = runs.poll();
@@ -122,6 +128,23 @@ final class SceneBench {
         printf(
                 "show with one drawer changed: median %.2f ms, slowest %.2f ms of %d%n",
                 times[times.length / 2], Arrays.stream(times).max().orElseThrow(), times.length);
+    }
+
+    /** A slider that goes through a stand of 72 parts. */
+    private static void sectionTimes() {
+        var planer = Presets.scenery(Presets.stand("planer-stand"));
+        var solids = planer.boards().stream().map(Scenery.Board::placed).toList();
+        var pose = Pose.closed(planer.assembly());
+        var times = IntStream.range(0, 200)
+                .mapToDouble(i -> {
+                    long from = System.nanoTime();
+                    Section.of(solids, pose, new SectionPlane(Across.Y, 5 + 2.5 * i, Kept.HIGHER));
+                    return (System.nanoTime() - from) / 1e6;
+                })
+                .skip(WARM_UP)
+                .sorted()
+                .toArray();
+        printf("section of %d parts: median %.2f ms%n", solids.size(), times[times.length / 2]);
     }
 
     private static Assembly copies(int parts) {
