@@ -34,8 +34,12 @@ class ArchitectureTest {
             slices().matching(ROOT + ".(**)").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule documentsKnowNoScreen =
-            noClasses().that().resideInAPackage(ROOT + ".document..").should().dependOnClassesThat().resideInAPackage("javafx..");
+    static final ArchRule documentsKnowNoScreen = noClasses()
+            .that()
+            .resideInAPackage(ROOT + ".document..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("javafx..");
 
     /** A model holds properties, and the screen's thread, but no node. */
     @ArchTest

@@ -2,6 +2,7 @@ package org.standwright.viewer.scene;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javafx.collections.MapChangeListener;
 import javafx.collections.SetChangeListener;
 import javafx.geometry.Rectangle2D;
@@ -12,7 +13,9 @@ import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.PickResult;
 import javafx.scene.layout.Pane;
+import javafx.scene.paint.Material;
 import javafx.scene.transform.Rotate;
+import org.standwright.viewer.scene.section.SectionPlane;
 
 /** The window into the 3D scene. Pointer and keys change the model, and the model what is drawn. */
 public final class AssemblyView extends Pane {
@@ -20,10 +23,13 @@ public final class AssemblyView extends Pane {
     private final Palette palette = new Palette();
     private final Pieces pieces = new Pieces(palette);
     private final Group around = new Group();
+    private final Group over = new Group();
+    private final Sectioning sectioning = new Sectioning(this::cut);
     private final EyeNode eye = new EyeNode(palette);
     private final Canvas3D canvas = new Canvas3D(this, world(), eye.camera());
     private final Tempo tempo = new Tempo(() -> drawRoughly(true));
     private final Sliding sliding = new Sliding(this::place);
+    private Predicate<Optional<Hit>> taker = hit -> false;
 
     public AssemblyView() {
         this(new SceneModel());
@@ -50,9 +56,34 @@ public final class AssemblyView extends Pane {
         model.show(scenery);
     }
 
-    /** Shows other things besides the furniture; nodes in the assembly's frame, mm. */
-    public void around(List<Node> nodes) {
-        around.getChildren().setAll(nodes);
+    /**
+     * Shows other things besides the furniture; in the assembly's frame, mm.
+     *
+     * @param firm what nothing is seen through
+     * @param translucent drawn after all else
+     */
+    public void add(Node firm, Node translucent) {
+        around.getChildren().add(firm);
+        over.getChildren().add(translucent);
+    }
+
+    /** The material in which the style sheet's colour of a class is lit. */
+    public Material paint(String styleClass) {
+        return palette.material(new Tone(styleClass));
+    }
+
+    /** The material that has the style sheet's colour of a class in any light. */
+    public Material glow(String styleClass) {
+        return palette.glow(styleClass);
+    }
+
+    /** Asks this first when something is clicked, or nothing; where it says yes the click does nothing else. */
+    public void setTaker(Predicate<Optional<Hit>> taker) {
+        this.taker = taker;
+    }
+
+    boolean isTaken(Optional<Hit> hit) {
+        return taker.test(hit);
     }
 
     public void fit() {
@@ -116,6 +147,7 @@ public final class AssemblyView extends Pane {
         world.getTransforms().add(new Rotate(90, Rotate.X_AXIS)); // z up becomes y down
         world.getChildren().add(around);
         world.getChildren().addAll(pieces.nodes());
+        world.getChildren().add(over);
         var everywhere = new AmbientLight();
         everywhere.colorProperty().bind(palette.colour("ambient-light"));
         return new Group(world, eye, everywhere);
@@ -127,6 +159,7 @@ public final class AssemblyView extends Pane {
         model.sceneryProperty().subscribe(shown -> shown.ifPresent(this::build));
         model.viewpoint().sight().subscribe(sight -> look());
         model.explosionProperty().subscribe(factor -> place());
+        model.sectionProperty().subscribe(this::section);
         model.open().addListener((MapChangeListener<String, Double>) change -> sliding.slideTo(model.open()));
         model.hidden().addListener((SetChangeListener<String>) change -> paint());
         model.isolated().addListener((SetChangeListener<String>) change -> paint());
@@ -149,7 +182,29 @@ public final class AssemblyView extends Pane {
     }
 
     private void place() {
-        model.sceneryProperty().get().ifPresent(shown -> pieces.place(shown, model.pose(shown, sliding.now())));
+        model.sceneryProperty().get().ifPresent(shown -> {
+            var pose = model.pose(shown, sliding.now());
+            pieces.place(shown, pose);
+            model.sectionProperty()
+                    .get()
+                    .ifPresentOrElse(plane -> sectioning.ask(shown, pose, plane), () -> sectioning.warmUp(shown, pose));
+        });
+    }
+
+    private void section(Optional<SectionPlane> wanted) {
+        if (wanted.isEmpty()) {
+            pieces.cut(Optional.empty());
+        }
+        place();
+        look();
+    }
+
+    private void cut(Cuts made) {
+        if (model.sectionProperty().get().isPresent()) {
+            pieces.cut(Optional.of(made));
+            model.sceneryProperty().get().ifPresent(shown -> pieces.place(shown, model.pose(shown, sliding.now())));
+            look();
+        }
     }
 
     private void paint() {

@@ -3,6 +3,7 @@ package org.standwright.viewer.scene;
 import javafx.scene.shape.TriangleMesh;
 import org.standwright.geom.Vec3;
 import org.standwright.solid.Solid;
+import org.standwright.viewer.scene.surface.Surface;
 
 /** The creases of a solid, for the screen. */
 final class EdgeMesh {
@@ -12,13 +13,21 @@ final class EdgeMesh {
 
     /** Each edge as a triangle without area, which drawn as lines is the edge, one pixel wide from near and far. */
     static TriangleMesh lines(Solid solid, Creases creases) {
+        return lines(MeshConverter.points(solid), creases);
+    }
+
+    static TriangleMesh lines(Surface surface, Creases creases) {
+        return lines(surface.floats(), creases);
+    }
+
+    private static TriangleMesh lines(float[] points, Creases creases) {
         var faces = new int[6 * creases.count()];
         for (int edge = 0; edge < creases.count(); edge++) {
             faces[6 * edge] = creases.ends()[2 * edge];
             faces[6 * edge + 2] = creases.ends()[2 * edge + 1];
             faces[6 * edge + 4] = creases.ends()[2 * edge + 1];
         }
-        return MeshConverter.mesh(MeshConverter.points(solid), faces);
+        return MeshConverter.mesh(points, faces);
     }
 
     /**

@@ -6,6 +6,7 @@ import javafx.scene.paint.Material;
 import javafx.scene.shape.CullFace;
 import javafx.scene.shape.DrawMode;
 import javafx.scene.shape.MeshView;
+import javafx.scene.shape.TriangleMesh;
 import javafx.scene.transform.Affine;
 import org.standwright.assembly.Placement;
 import org.standwright.assembly.Pose;
@@ -15,12 +16,26 @@ import org.standwright.solid.Solid;
 
 /** One thing on the screen: its faces and its edges, which move together. */
 final class Piece {
+    private static final Meshes.Drawn NOTHING = new Meshes.Drawn(new TriangleMesh(), new TriangleMesh());
+
     private final MeshView faces = new MeshView();
     private final MeshView lines = new MeshView();
     private final Affine place = new Affine();
     private String label = "";
     private Tone tone = Tone.PICKED;
     private Optional<Solid> solid = Optional.empty();
+    private final MeshView cap = new MeshView();
+    private Meshes.Drawn whole = NOTHING;
+    private Part part = Part.WHOLE;
+    private boolean seen;
+    private boolean withEdges;
+
+    /** How much of it a section leaves. */
+    private enum Part {
+        WHOLE,
+        CUT,
+        NONE
+    }
 
     Piece() {
         lines.setDrawMode(DrawMode.LINE);
@@ -29,6 +44,8 @@ final class Piece {
         faces.setUserData(this);
         faces.getTransforms().add(place);
         lines.getTransforms().add(place);
+        cap.setUserData(this);
+        cap.getTransforms().add(place);
     }
 
     void draw(Scenery.Board board, Meshes meshes) {
@@ -37,14 +54,43 @@ final class Piece {
         var wanted = Optional.of(board.placed().solid());
         if (!solid.equals(wanted)) {
             solid = wanted;
-            draw(meshes.of(board.placed().solid()));
+            whole(meshes.of(board.placed().solid()));
         }
     }
 
     void draw(Scenery.Bought thing, Meshes.Drawn cube) {
         label = thing.block().label();
         tone = thing.tone();
-        draw(cube);
+        whole(cube);
+    }
+
+    private void whole(Meshes.Drawn drawn) {
+        whole = drawn;
+        if (part != Part.CUT) {
+            draw(drawn);
+        }
+    }
+
+    /** All of it is there. */
+    void keep() {
+        keep(Part.WHOLE, whole);
+    }
+
+    /** A section leaves this much of it. */
+    void keep(Cuts.Cut cut) {
+        cap.setMesh(cut.cap());
+        keep(Part.CUT, cut.rest());
+    }
+
+    /** A section cuts it away. */
+    void leaveOut() {
+        keep(Part.NONE, whole);
+    }
+
+    private void keep(Part left, Meshes.Drawn drawn) {
+        part = left;
+        draw(drawn);
+        show(seen, withEdges);
     }
 
     private void draw(Meshes.Drawn drawn) {
@@ -56,8 +102,14 @@ final class Piece {
         put(board.placed().placement(pose));
     }
 
-    void place(Scenery.Bought thing, Pose pose) {
-        put(pose.moved(thing.group(), thing.block().box()));
+    /** @param kept how much of its box there is to see */
+    void place(Optional<Box3> kept) {
+        kept.ifPresentOrElse(
+                box -> {
+                    put(box);
+                    keep();
+                },
+                this::leaveOut);
     }
 
     private void put(Placement at) {
@@ -81,8 +133,16 @@ final class Piece {
     }
 
     void show(boolean seen, boolean withEdges) {
-        faces.setVisible(seen);
-        lines.setVisible(seen && withEdges);
+        this.seen = seen;
+        this.withEdges = withEdges;
+        boolean there = seen && part != Part.NONE;
+        faces.setVisible(there);
+        lines.setVisible(there && withEdges);
+        cap.setVisible(there && part == Part.CUT);
+    }
+
+    boolean isCut() {
+        return part == Part.CUT;
     }
 
     /** @param point in its own frame */
@@ -122,6 +182,11 @@ final class Piece {
         return lines;
     }
 
+    /** The face that a section leaves of it. */
+    MeshView cap() {
+        return cap;
+    }
+
     Affine place() {
         return place;
     }
@@ -134,8 +199,8 @@ final class Piece {
         return tone;
     }
 
-    /** Empty for a bought thing. */
+    /** Empty for a bought thing, and while it is cut. */
     Optional<Solid> solid() {
-        return solid;
+        return isCut() ? Optional.empty() : solid;
     }
 }

@@ -14,6 +14,7 @@ import javafx.scene.Node;
 import javafx.scene.transform.Scale;
 import org.standwright.assembly.Block;
 import org.standwright.assembly.Pose;
+import org.standwright.geom.Box3;
 
 /** All things on the screen, each kept for as long as it has the same label. Everything is in the assembly's frame. */
 final class Pieces {
@@ -29,7 +30,9 @@ final class Pieces {
     private final Group lines = new Group();
     private final Group glass = new Group();
     private final Scale lift = new Scale();
+    private final Group caps = new Group();
     private final Outline outline;
+    private Optional<Cuts> cuts = Optional.empty();
 
     Pieces(Palette palette) {
         this.palette = palette;
@@ -40,7 +43,7 @@ final class Pieces {
 
     /** In the order in which they are to be drawn: what is looked through comes last. */
     List<Node> nodes() {
-        return List.of(solid, outline.node(), lines, glass);
+        return List.of(solid, caps, outline.node(), lines, glass);
     }
 
     /** Keeps the pieces of what is still there, and their meshes where these are the same. */
@@ -53,14 +56,41 @@ final class Pieces {
         bought.values().forEach(piece -> piece.faces().setMouseTransparent(isMachine(piece)));
         solid.getChildren().addAll(added.stream().map(Piece::faces).toList());
         lines.getChildren().addAll(added.stream().map(Piece::lines).toList());
+        cut();
         meshes.retain(
                 scenery.boards().stream().map(board -> board.placed().solid()).collect(Collectors.toSet()));
+    }
+
+    /** Shows what a section leaves, until it is told another one or none; what is shown later is cut away until then. */
+    void cut(Optional<Cuts> wanted) {
+        cuts = wanted;
+        cut();
+    }
+
+    private void cut() {
+        boards.forEach((label, piece) -> {
+            if (cuts.isEmpty() || cuts.get().whole().contains(label)) {
+                piece.keep();
+            } else {
+                Optional.ofNullable(cuts.get().cut().get(label)).ifPresentOrElse(piece::keep, piece::leaveOut);
+            }
+        });
+        caps.getChildren()
+                .setAll(boards.values().stream()
+                        .filter(Piece::isCut)
+                        .map(Piece::cap)
+                        .toList());
     }
 
     /** Moves everything to where it stands in a pose. */
     void place(Scenery scenery, Pose pose) {
         scenery.boards().forEach(board -> boards.get(board.label()).place(board, pose));
-        scenery.bought().forEach(thing -> bought.get(thing.key()).place(thing, pose));
+        scenery.bought().forEach(thing -> bought.get(thing.key()).place(kept(thing, pose)));
+    }
+
+    private Optional<Box3> kept(Scenery.Bought thing, Pose pose) {
+        var box = pose.moved(thing.group(), thing.block().box());
+        return cuts.map(Cuts::plane).map(plane -> plane.kept(box)).orElse(Optional.of(box));
     }
 
     /** Gives everything the look that the model says. */
@@ -100,6 +130,7 @@ final class Pieces {
         boolean picked = model.pickedProperty().get().equals(Optional.of(piece.label()));
         boolean through = model.isGlass(piece.label());
         boolean seen = model.isSeen(piece.label());
+        piece.cap().setMaterial(palette.material(Tone.CAP));
         var tone = picked ? Tone.PICKED : piece.tone();
         piece.paint(
                 through ? palette.glass(tone) : palette.material(tone), palette.glow(picked ? "picked-edge" : edge));

@@ -47,10 +47,13 @@ final class Pointer {
 
     private void click(MouseEvent event) {
         if (event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
-            var label = event.isShortcutDown()
-                    ? Optional.<String>empty()
-                    : view.hit(event.getPickResult(), event.getX(), event.getY())
-                            .map(Hit::label);
+            var hit = event.isShortcutDown()
+                    ? Optional.<Hit>empty()
+                    : view.hit(event.getPickResult(), event.getX(), event.getY());
+            if (view.isTaken(hit)) {
+                return;
+            }
+            var label = hit.map(Hit::label);
             if (event.getClickCount() == 2) {
                 label.filter(model::slides).ifPresentOrElse(model::slide, model::fit);
             } else {

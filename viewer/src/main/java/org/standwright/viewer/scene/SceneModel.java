@@ -20,6 +20,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableMap;
 import javafx.collections.ObservableSet;
 import org.standwright.assembly.Pose;
+import org.standwright.viewer.scene.section.SectionPlane;
 
 /** What the 3D view shows, and how; it knows no node. */
 public final class SceneModel {
@@ -34,6 +35,8 @@ public final class SceneModel {
     private final ObservableSet<String> isolated = FXCollections.observableSet();
     private final BooleanProperty seeThrough = new SimpleBooleanProperty(this, "seeThrough");
     private final BooleanProperty edges = new SimpleBooleanProperty(this, "edges", true);
+    private final ObjectProperty<Optional<SectionPlane>> section =
+            new SimpleObjectProperty<>(this, "section", Optional.empty());
     private final ObjectProperty<Optional<String>> picked =
             new SimpleObjectProperty<>(this, "picked", Optional.empty());
 
@@ -99,6 +102,11 @@ public final class SceneModel {
         return edges;
     }
 
+    /** Where everything is cut open. */
+    public ObjectProperty<Optional<SectionPlane>> sectionProperty() {
+        return section;
+    }
+
     /** Label of the part that is pointed out. */
     public ObjectProperty<Optional<String>> pickedProperty() {
         return picked;
@@ -158,13 +166,12 @@ public final class SceneModel {
 
     /** Steps back, or comes closer, until everything is just seen, opened and drawn apart as it is to be. */
     public void fit() {
-        scenery.get().ifPresent(shown -> viewpoint.fit(pose(shown, open).box()));
+        pose().ifPresent(pose -> viewpoint.fit(pose.box()));
     }
 
     /** Looks at everything from a standard direction. */
     public void seeFrom(StandardView view) {
-        scenery.get()
-                .ifPresent(shown -> viewpoint.seeFrom(view, pose(shown, open).box()));
+        pose().ifPresent(pose -> viewpoint.seeFrom(view, pose.box()));
     }
 
     /** Whether a thing is in the picture at all. */
@@ -177,6 +184,11 @@ public final class SceneModel {
     /** Whether a thing is like glass. */
     boolean isGlass(String label) {
         return seeThrough.get() && !picked.get().equals(Optional.of(label));
+    }
+
+    /** Everything opened and drawn apart as it is to be. */
+    public Optional<Pose> pose() {
+        return scenery.get().map(shown -> pose(shown, open));
     }
 
     /** @param shares how far each group is open */

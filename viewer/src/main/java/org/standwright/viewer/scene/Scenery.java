@@ -56,6 +56,14 @@ public record Scenery(Assembly assembly, List<Board> boards, List<Bought> bought
         return !moving.isEmpty();
     }
 
+    /** The board of a label. */
+    public Optional<PlacedSolid> solid(String label) {
+        return boards.stream()
+                .filter(board -> board.label().equals(label))
+                .map(Board::placed)
+                .findFirst();
+    }
+
     /** The group that moves and has the part in it. */
     Optional<String> movingWith(String label) {
         return boards.stream()

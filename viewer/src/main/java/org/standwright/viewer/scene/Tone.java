@@ -12,6 +12,9 @@ import org.standwright.solid.PlacedSolid;
 record Tone(String name) {
     static final Tone PICKED = new Tone("picked");
 
+    /** Wood where it is cut. */
+    static final Tone CAP = new Tone("section-cap");
+
     /**
      * Fixed parts are told apart by their group, the parts of a drawer by what they are.
      *

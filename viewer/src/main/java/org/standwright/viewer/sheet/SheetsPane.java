@@ -15,10 +15,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import org.standwright.make.SheetPaper;
 import org.standwright.unit.Units;
-import org.standwright.viewer.work.Job;
 import org.standwright.viewer.paper.DrawingView;
 import org.standwright.viewer.paper.Later;
 import org.standwright.viewer.paper.Working;
+import org.standwright.viewer.work.Job;
 
 /** Every sheet of the plan: what lies on it, what becomes of it, and its cuts one after the other. */
 public final class SheetsPane extends BorderPane {

@@ -23,12 +23,8 @@ import org.standwright.viewer.scene.around.AroundNodes;
 import org.standwright.viewer.scene.measure.FaceAt;
 import org.standwright.viewer.scene.measure.Measure;
 import org.standwright.viewer.scene.measure.MeasureNodes;
-import org.standwright.viewer.scene.section.Piece;
-import org.standwright.viewer.scene.section.Section;
-import org.standwright.viewer.scene.section.SectionNodes;
-import org.standwright.viewer.scene.section.SectionPlane;
 
-/** Draws what measuring, cutting and looking around make; the pictures stay in target/pictures to be looked at. */
+/** Draws what measuring and looking around make; the pictures stay in target/pictures to be looked at. */
 @Tag("display")
 class LooksTest {
     private static final Path PICTURES = Path.of("target", "pictures");
@@ -50,26 +46,6 @@ class LooksTest {
             assertThat(e).hasMessageContaining("already");
         }
         Platform.setImplicitExit(false);
-    }
-
-    @Test
-    void drawsTheCutFacesOfAStand() throws IOException {
-        var planer = Sample.stand("planer-stand");
-        var plane = new SectionPlane(SectionPlane.Across.Y, 250, SectionPlane.Kept.HIGHER);
-        var nodes = new SectionNodes(studio::paint);
-        var drawn = new ArrayList<Node>();
-        for (var piece :
-                Section.of(planer.solids().solids(), planer.closed(), plane).pieces()) {
-            drawn.add(
-                    piece instanceof Piece.Cut cut
-                            ? nodes.node(cut, cut.placed().placement(planer.closed()), studio.paint("wood"))
-                            : studio.wood(piece.placed()));
-        }
-
-        var picture = Studio.picture(drawn, planer.furniture().assembly().box(), -32, 25);
-        ImageIO.write(picture, "png", PICTURES.resolve("section.png").toFile());
-
-        assertThat(dots(picture, LooksTest::isRed)).isGreaterThan(5000);
     }
 
     @Test
@@ -142,10 +118,6 @@ class LooksTest {
     private static long dots(BufferedImage picture, IntPredicate which) {
         int[] all = picture.getRGB(0, 0, picture.getWidth(), picture.getHeight(), null, 0, picture.getWidth());
         return IntStream.of(all).filter(which).count();
-    }
-
-    private static boolean isRed(int rgb) {
-        return red(rgb) > 2 * green(rgb) && red(rgb) > 2 * blue(rgb);
     }
 
     private static boolean isBlue(int rgb) {

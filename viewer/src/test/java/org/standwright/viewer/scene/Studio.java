@@ -34,7 +34,6 @@ public final class Studio {
     private static final double ANGLE_OF_VIEW = 28;
     private static final Map<String, String> COLOURS = Map.ofEntries(
             Map.entry("wood", "#dcb98a"),
-            Map.entry("section-cap", "#c2402e"),
             Map.entry("picked-face", "#2f7fd6"),
             Map.entry("measure-line", "#0b3d91"),
             Map.entry("floor-line", "#b9c0c6"),

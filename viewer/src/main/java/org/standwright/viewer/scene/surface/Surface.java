@@ -1,8 +1,9 @@
 package org.standwright.viewer.scene.surface;
 
+import java.util.Arrays;
 import org.standwright.geom.Vec3;
 
-/** Triangles that share their corners, counter-clockwise seen from outside. It need not be closed. */
+/** Triangles that share their corners, counter-clockwise seen from outside. It need not be closed. Equal ones have the same points. */
 public final class Surface {
     private final double[] points;
     private final int[] triangles;
@@ -31,6 +32,17 @@ public final class Surface {
         return triangles[3 * triangle + corner];
     }
 
+    /** The way that a triangle looks, length 1; 0 for one without area. */
+    public Vec3 normal(int triangle) {
+        var a = point(corner(triangle, 0));
+        var b = point(corner(triangle, 1)).minus(a);
+        var c = point(corner(triangle, 2)).minus(a);
+        var normal =
+                new Vec3(b.y() * c.z() - b.z() * c.y(), b.z() * c.x() - b.x() * c.z(), b.x() * c.y() - b.y() * c.x());
+        double length = Math.sqrt(normal.x() * normal.x() + normal.y() * normal.y() + normal.z() * normal.z());
+        return length > 0 ? normal.times(1 / length) : normal;
+    }
+
     public boolean isEmpty() {
         return triangles.length == 0;
     }
@@ -53,7 +65,20 @@ public final class Surface {
                 + points[a + 2] * (points[b] * points[c + 1] - points[b + 1] * points[c]);
     }
 
-    float[] floats() {
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Surface surface
+                && Arrays.equals(points, surface.points)
+                && Arrays.equals(triangles, surface.triangles);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(points) + Arrays.hashCode(triangles);
+    }
+
+    /** x, y and z of every point, mm. */
+    public float[] floats() {
         var floats = new float[points.length];
         for (int i = 0; i < floats.length; i++) {
             floats[i] = (float) points[i];
