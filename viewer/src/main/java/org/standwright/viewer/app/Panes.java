@@ -35,15 +35,17 @@ final class Panes {
     private final Desk desk;
     private final Dialogs dialogs;
     private final Printing printing;
+    private final Pictures pictures;
 
-    Panes(Desk desk, Dialogs dialogs, Printing printing) {
+    Panes(Desk desk, Dialogs dialogs, Printing printing, Pictures pictures) {
         this.desk = desk;
         this.dialogs = dialogs;
         this.printing = printing;
+        this.pictures = pictures;
     }
 
     void addTo(Views views) {
-        views.add(SCENE, Feather.BOX, () -> new ScenePane(desk));
+        views.add(SCENE, Feather.BOX, () -> new ScenePane(desk, pictures::save));
         views.add(
                 SHEETS,
                 Feather.LAYOUT,

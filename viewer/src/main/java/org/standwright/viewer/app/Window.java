@@ -54,7 +54,7 @@ final class Window {
         keeper = new Keeper(desk, setup.state(), setup.disk());
         files = new FileWork(desk, dialogs, setup.state());
         memory = new Remembered<>(setup.state().resolve("window.json"), WindowState.class);
-        var panes = new Panes(desk, dialogs, new Printer());
+        var panes = new Panes(desk, dialogs, new Printer(), new Pictures(desk, dialogs, worker));
         shell = new Shell(desk, panes.findings());
         text = new TextPane(desk);
         shell.addEditor(FORM, new FormEditor(desk));

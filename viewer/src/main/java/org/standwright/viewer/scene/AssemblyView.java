@@ -3,6 +3,7 @@ package org.standwright.viewer.scene;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.MapChangeListener;
 import javafx.collections.SetChangeListener;
 import javafx.geometry.Rectangle2D;
@@ -13,6 +14,7 @@ import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.PickResult;
 import javafx.scene.layout.Pane;
+import javafx.scene.paint.Color;
 import javafx.scene.paint.Material;
 import javafx.scene.transform.Rotate;
 import org.standwright.viewer.scene.section.SectionPlane;
@@ -65,6 +67,11 @@ public final class AssemblyView extends Pane {
     public void add(Node firm, Node translucent) {
         around.getChildren().add(firm);
         over.getChildren().add(translucent);
+    }
+
+    /** The colour that the style sheet has for a class. */
+    public ObservableValue<Color> colour(String styleClass) {
+        return palette.colour(styleClass);
     }
 
     /** The material in which the style sheet's colour of a class is lit. */

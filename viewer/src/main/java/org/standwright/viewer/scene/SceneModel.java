@@ -20,6 +20,7 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableMap;
 import javafx.collections.ObservableSet;
 import org.standwright.assembly.Pose;
+import org.standwright.solid.PlacedSolid;
 import org.standwright.viewer.scene.section.SectionPlane;
 
 /** What the 3D view shows, and how; it knows no node. */
@@ -184,6 +185,11 @@ public final class SceneModel {
     /** Whether a thing is like glass. */
     boolean isGlass(String label) {
         return seeThrough.get() && !picked.get().equals(Optional.of(label));
+    }
+
+    /** The board of a label; nothing where that is no board. */
+    public Optional<PlacedSolid> solid(String label) {
+        return scenery.get().flatMap(shown -> shown.solid(label));
     }
 
     /** Everything opened and drawn apart as it is to be. */

@@ -57,7 +57,7 @@ public record Scenery(Assembly assembly, List<Board> boards, List<Bought> bought
     }
 
     /** The board of a label. */
-    public Optional<PlacedSolid> solid(String label) {
+    Optional<PlacedSolid> solid(String label) {
         return boards.stream()
                 .filter(board -> board.label().equals(label))
                 .map(Board::placed)

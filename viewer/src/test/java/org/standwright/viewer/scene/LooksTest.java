@@ -13,7 +13,9 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import javafx.application.Platform;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.Node;
+import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -79,7 +81,7 @@ class LooksTest {
     void drawsAPersonAndTheWayOfTheBoardsBesideAStand() throws IOException {
         var planer = Sample.stand("planer-stand");
         var around = Around.of(planer.furniture());
-        var nodes = new AroundNodes(studio::paint);
+        var nodes = new AroundNodes(studio::paint, styleClass -> new SimpleObjectProperty<>(Color.BLACK));
         var drawn = new ArrayList<Node>(List.of(nodes.floor(around.floor()), nodes.figure(around.figure())));
         planer.solids().solids().forEach(placed -> drawn.add(studio.wood(placed)));
         var feed = around.feed().orElseThrow();
@@ -95,7 +97,7 @@ class LooksTest {
     void drawsAWallWithWhatIsOnItAndBeforeIt() throws IOException {
         var door = Sample.wall("door-wall");
         var around = Around.of(door.furniture());
-        var nodes = new AroundNodes(studio::paint);
+        var nodes = new AroundNodes(studio::paint, styleClass -> new SimpleObjectProperty<>(Color.BLACK));
         var drawn = new ArrayList<Node>(List.of(nodes.floor(around.floor()), nodes.figure(around.figure())));
         door.solids().solids().forEach(placed -> drawn.add(studio.wood(placed)));
         var withoutWall =

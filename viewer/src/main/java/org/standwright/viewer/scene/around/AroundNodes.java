@@ -1,9 +1,11 @@
 package org.standwright.viewer.scene.around;
 
 import java.util.function.Function;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.VPos;
 import javafx.scene.Group;
 import javafx.scene.Node;
+import javafx.scene.paint.Color;
 import javafx.scene.paint.Material;
 import javafx.scene.shape.Mesh;
 import javafx.scene.shape.MeshView;
@@ -34,7 +36,7 @@ public final class AroundNodes {
     public static final String CASING = "wall-casing";
     public static final String SWING = "door-swing";
 
-    /** Style class of the words on obstacles, which are text and have their fill from it. */
+    /** Style class of the colour of the words on obstacles. */
     public static final String LABEL = "around-label";
 
     private static final double LARGEST_LETTERS = 80;
@@ -47,10 +49,15 @@ public final class AroundNodes {
     private static final double SHARE = 0.7;
 
     private final Function<String, Material> paint;
+    private final Function<String, ObservableValue<Color>> colour;
 
-    /** @param paint the material of a style class */
-    public AroundNodes(Function<String, Material> paint) {
+    /**
+     * @param paint the material of a style class
+     * @param colour the same as a plain colour
+     */
+    public AroundNodes(Function<String, Material> paint, Function<String, ObservableValue<Color>> colour) {
         this.paint = paint;
+        this.colour = colour;
     }
 
     public Node floor(FloorGrid floor) {
@@ -68,7 +75,7 @@ public final class AroundNodes {
         return through(new Group(box(feed.infeed(), INFEED), box(feed.outfeed(), OUTFEED)));
     }
 
-    /** The wall with all that is on it and before it; last of it the doors' swings, which are translucent. */
+    /** The wall with all that is on it and before it. */
     public Node wall(WallFace wall) {
         var group = new Group(flat(wall.slab(), WALL), flat(wall.studs(), STUD));
         for (var obstruction : wall.obstructions()) {
@@ -76,6 +83,12 @@ public final class AroundNodes {
             group.getChildren().add(flat(obstruction.casing(), CASING));
         }
         wall.obstructions().forEach(obstruction -> group.getChildren().add(words(obstruction.sign())));
+        return through(group);
+    }
+
+    /** What doors in the wall pass over. Translucent. */
+    public Node swings(WallFace wall) {
+        var group = new Group();
         wall.swings().forEach(swing -> group.getChildren().add(flat(swing.surface(), SWING)));
         return through(group);
     }
@@ -100,9 +113,9 @@ public final class AroundNodes {
     }
 
     /** As large as there is room, upwards where that makes them much larger; read from the room, whichever way the wall looks. */
-    private static Node words(Sign sign) {
+    private Node words(Sign sign) {
         var text = new Text(sign.words());
-        text.getStyleClass().add(LABEL);
+        text.fillProperty().bind(colour.apply(LABEL));
         text.setTextOrigin(VPos.CENTER);
         text.setFont(Font.font(LARGEST_LETTERS));
         double wide = text.getLayoutBounds().getWidth();

@@ -18,7 +18,8 @@ public record SectionPlane(Across across, double at, Kept kept) {
         Y,
         Z;
 
-        double of(Vec3 point) {
+        /** A point's place along the axis. */
+        public double of(Vec3 point) {
             return this == X ? point.x() : this == Y ? point.y() : point.z();
         }
 

@@ -1,34 +1,36 @@
 package org.standwright.viewer.scene.tools;
 
-import java.util.List;
+import java.util.function.Consumer;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
-import javafx.beans.binding.Bindings;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
-import javafx.scene.control.Separator;
-import javafx.scene.control.Slider;
-import javafx.scene.control.Tooltip;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.StackPane;
-import org.kordamp.ikonli.feather.Feather;
-import org.kordamp.ikonli.javafx.FontIcon;
+import javafx.scene.layout.VBox;
 import org.standwright.viewer.scene.AssemblyView;
-import org.standwright.viewer.scene.Lens;
 import org.standwright.viewer.scene.SceneModel;
 import org.standwright.viewer.scene.Scenery;
-import org.standwright.viewer.scene.StandardView;
 import org.standwright.viewer.work.Desk;
 
 /** The furniture in 3D with its tools; where the screen cannot draw in 3D, it says so and where else to look. */
 public final class ScenePane extends BorderPane {
-    private final SceneModel model = new SceneModel();
+    /** Tape steps that a key moves a cut by. */
+    private static final int STEPS = 10;
 
-    public ScenePane(Desk desk) {
+    private final Desk desk;
+    private final SceneModel model = new SceneModel();
+    private final AroundModel around = new AroundModel();
+    private final SectionModel section = new SectionModel(model);
+    private final MeasureModel measure = new MeasureModel(model);
+
+    /** @param save takes pictures that are to be saved */
+    public ScenePane(Desk desk, Consumer<WritableImage> save) {
+        this.desk = desk;
         getStyleClass().add("scene-pane");
         getStylesheets().add(ScenePane.class.getResource("tools.css").toExternalForm());
         if (!canShow3d()) {
@@ -36,12 +38,24 @@ public final class ScenePane extends BorderPane {
             return;
         }
         var view = new AssemblyView(model);
-        setTop(tools());
-        setCenter(view);
+        var seen = new StackPane(view, reading());
+        seen.getStyleClass().add("seen");
+        Runnable picture = () -> save.accept(Shot.of(seen));
+        setTop(new VBox(new Strip(model, around, section, measure, picture), lines()));
+        setCenter(seen);
+        view.setTaker(measure::take);
+        view.addEventHandler(KeyEvent.KEY_PRESSED, keys(picture)::press);
+        new MeasureMarks(view, measure);
+        show(view, new Surroundings(view, around));
+    }
+
+    private void show(AssemblyView view, Surroundings surroundings) {
         model.pickedProperty().bindBidirectional(desk.pickedProperty());
         desk.builtProperty()
-                .subscribe(shown -> shown.ifPresent(
-                        built -> view.show(Scenery.of(built.furniture().assembly(), built.solids()))));
+                .subscribe(shown -> shown.ifPresent(built -> {
+                    view.show(Scenery.of(built.furniture().assembly(), built.solids()));
+                    surroundings.around(built.furniture());
+                }));
     }
 
     public SceneModel model() {
@@ -53,90 +67,40 @@ public final class ScenePane extends BorderPane {
         return Platform.isSupported(ConditionalFeature.SCENE3D);
     }
 
-    private Node tools() {
-        var strip = new FlowPane();
-        strip.getStyleClass().add("tools");
-        strip.getChildren().setAll(looking());
-        strip.getChildren().addAll(divider(), Tool.toggle(Feather.BOX, "Lines at edges (E)", model.edgesProperty()));
-        strip.getChildren().addAll(picking());
-        strip.getChildren().add(divider());
-        strip.getChildren().addAll(taking());
-        return strip;
+    /** What the tools that are on can be told. */
+    private Node lines() {
+        var lines = new FlowPane(new SectionBar(section, desk.shownUnits()), new BoardBar(around, desk.shownUnits()));
+        lines.getStyleClass().add("lines");
+        return lines;
     }
 
-    private List<Node> looking() {
-        var views = new MenuButton("", new FontIcon(Feather.EYE));
-        views.getStyleClass().addAll("button-icon", "flat");
-        views.setTooltip(new Tooltip("Standard views (1 to 6)"));
-        views.setAccessibleText("Standard views");
-        for (var view : StandardView.values()) {
-            var item = new MenuItem(words(view) + "  (" + (view.ordinal() + 1) + ")");
-            item.setOnAction(chosen -> model.seeFrom(view));
-            views.getItems().add(item);
-        }
-        var lens = Tool.button(Feather.MAXIMIZE_2, "", model.viewpoint()::swapLens);
-        model.viewpoint().lensProperty().subscribe(now -> {
-            var words = now == Lens.PERSPECTIVE ? "In perspective; parallel with P" : "Parallel; in perspective with P";
-            lens.getTooltip().setText(words);
-            lens.setAccessibleText(words);
-        });
-        return List.of(Tool.button(Feather.MAXIMIZE, "Show all of it (F, double click)", model::fit), views, lens);
+    private Label reading() {
+        var reading = new Label();
+        reading.getStyleClass().add("reading");
+        reading.setMouseTransparent(true);
+        reading.visibleProperty().bind(measure.onProperty());
+        reading.textProperty()
+                .bind(measure.readingProperty().flatMap(read -> desk.shownUnits().map(read::words)));
+        return reading;
     }
 
-    private static String words(StandardView view) {
-        return switch (view) {
-            case FRONT -> "Front";
-            case BACK -> "Back";
-            case LEFT -> "Left";
-            case RIGHT -> "Right";
-            case TOP -> "Top";
-            case THREE_QUARTER -> "Three quarters";
-        };
+    private ToolKeys keys(Runnable picture) {
+        return new ToolKeys()
+                .on(KeyCode.C, picture)
+                .swaps(KeyCode.G, around.floorProperty())
+                .swaps(KeyCode.S, around.personProperty())
+                .swaps(KeyCode.B, around.feedProperty())
+                .swaps(KeyCode.W, around.wallProperty())
+                .swaps(KeyCode.M, measure.onProperty())
+                .on(KeyCode.ESCAPE, measure::cancel)
+                .swaps(KeyCode.X, section.onProperty())
+                .onShift(KeyCode.X, section::keepOtherSide)
+                .on(KeyCode.COMMA, () -> section.move(-step()))
+                .on(KeyCode.PERIOD, () -> section.move(step()));
     }
 
-    private List<Node> picking() {
-        var none = model.pickedProperty().map(picked -> picked.isEmpty());
-        var hide = Tool.button(Feather.EYE_OFF, "Hide the picked part (H)", model::hidePicked);
-        var alone = Tool.button(Feather.CROSSHAIR, "Only the picked part (I)", model::isolatePicked);
-        hide.disableProperty().bind(none);
-        alone.disableProperty().bind(none);
-        return List.of(
-                Tool.toggle(Feather.DROPLET, "See through all but the picked part (T)", model.seeThroughProperty()),
-                hide,
-                alone,
-                Tool.button(Feather.SUN, "Show every part again (A)", model::showAll));
-    }
-
-    private List<Node> taking() {
-        var apart = new Slider(0, 1, 0);
-        apart.setAccessibleText("How far things are drawn apart");
-        apart.setTooltip(new Tooltip("Draw things apart"));
-        apart.valueProperty().bindBidirectional(model.explosionProperty());
-        var step = new Label();
-        step.getStyleClass().add("step");
-        step.textProperty().bind(Bindings.createStringBinding(this::step, model.stepProperty(), model.stepsProperty()));
-        return List.of(
-                new Label("Apart"),
-                apart,
-                Tool.button(Feather.LOG_OUT, "Open every drawer (Shift+O; one: O)", model::openAll),
-                Tool.button(Feather.LOG_IN, "Close every drawer (Shift+O)", model::closeAll),
-                divider(),
-                Tool.button(Feather.CHEVRON_LEFT, "One step of assembly back (Page Down)", () -> model.stepBy(-1)),
-                step,
-                Tool.button(Feather.CHEVRON_RIGHT, "One step of assembly on (Page Up)", () -> model.stepBy(1)));
-    }
-
-    private String step() {
-        int at = model.stepProperty().get();
-        var steps = model.stepsProperty().get();
-        return at <= 0 || at > steps.size()
-                ? ""
-                : "Step " + at + " of " + steps.size() + ": "
-                        + steps.get(at - 1).name();
-    }
-
-    private static Node divider() {
-        return new Separator(Orientation.VERTICAL);
+    private double step() {
+        return STEPS * desk.shownUnits().getValue().tapeStep();
     }
 
     private static Node insteadOf3d() {
