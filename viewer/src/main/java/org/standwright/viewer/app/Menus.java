@@ -9,7 +9,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import org.kordamp.ikonli.javafx.FontIcon;
-import org.standwright.viewer.paper.IconButton;
+import org.standwright.viewer.button.IconButton;
 
 /** Menus and buttons of actions. */
 final class Menus {

@@ -26,6 +26,7 @@ import org.standwright.viewer.work.Stage;
 /** Every pane of the window, tied to the desk. */
 final class Panes {
     static final String SCENE = "3D";
+    static final String HAND = "By hand";
     static final String SHEETS = "Sheets";
     static final String CUT_LIST = "Cut list";
     static final String HARDWARE = "Hardware";
@@ -46,6 +47,7 @@ final class Panes {
 
     void addTo(Views views) {
         views.add(SCENE, Feather.BOX, () -> new ScenePane(desk, pictures::save));
+        views.add(HAND, Feather.MOVE, () -> new ByHand(desk));
         views.add(
                 SHEETS,
                 Feather.LAYOUT,

@@ -7,7 +7,7 @@ import javafx.application.Platform;
 import javafx.scene.image.Image;
 import org.standwright.viewer.work.Desk;
 
-/** Saves pictures of panes where their maker wants them. */
+/** Saves pictures of the window and of its panes where their maker wants them. */
 final class Pictures {
     private final Desk desk;
     private final Dialogs dialogs;
@@ -22,7 +22,7 @@ final class Pictures {
 
     /** The picture must not change any more. */
     void save(Image picture) {
-        dialogs.fileToSave("Save a picture", FileName.plain(desk) + "-3d.png", ".png")
+        dialogs.fileToSave("Save a picture", FileName.plain(desk) + ".png", ".png")
                 .ifPresent(file -> worker.execute(() -> write(picture, file)));
     }
 

@@ -40,6 +40,7 @@ final class Window {
     private final Dialogs dialogs;
     private final Desk desk;
     private final Keeper keeper;
+    private final Pictures pictures;
     private final FileWork files;
     private final Remembered<WindowState> memory;
     private final Shell shell;
@@ -54,7 +55,8 @@ final class Window {
         keeper = new Keeper(desk, setup.state(), setup.disk());
         files = new FileWork(desk, dialogs, setup.state());
         memory = new Remembered<>(setup.state().resolve("window.json"), WindowState.class);
-        var panes = new Panes(desk, dialogs, new Printer(), new Pictures(desk, dialogs, worker));
+        pictures = new Pictures(desk, dialogs, worker);
+        var panes = new Panes(desk, dialogs, new Printer(), pictures);
         shell = new Shell(desk, panes.findings());
         text = new TextPane(desk);
         shell.addEditor(FORM, new FormEditor(desk));
@@ -147,12 +149,7 @@ final class Window {
     }
 
     void savePicture() {
-        dialogs.fileToSave("Save a picture", FileName.plain(desk) + ".png", ".png")
-                .ifPresent(file -> {
-                    if (write(file) != FINE) {
-                        dialogs.tell("Not saved", "'" + file + "' cannot be written. Choose another folder.");
-                    }
-                });
+        pictures.save(picture());
     }
 
     private void takeDroppedFiles() {

@@ -18,7 +18,7 @@ import org.kordamp.ikonli.feather.Feather;
 import org.standwright.check.Cure;
 import org.standwright.check.Finding;
 import org.standwright.check.Gauge;
-import org.standwright.viewer.paper.Sign;
+import org.standwright.viewer.button.Sign;
 
 /** One finding with all that it has to say. A click on it, or Enter, picks the part that it is about. */
 final class FindingCard extends VBox {

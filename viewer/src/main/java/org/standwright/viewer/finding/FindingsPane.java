@@ -18,7 +18,7 @@ import org.standwright.check.Finding;
 import org.standwright.check.Severity;
 import org.standwright.design.built.Furniture;
 import org.standwright.unit.Units;
-import org.standwright.viewer.paper.Sign;
+import org.standwright.viewer.button.Sign;
 import org.standwright.viewer.paper.Working;
 
 /** What the rules say, the heaviest first, with the caution that always stands below it. */

@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
-import org.standwright.viewer.paper.IconButton;
+import org.standwright.viewer.button.IconButton;
 
 /** The tools as buttons, a line for each group; more of them where there is less room. */
 final class ToolRow<A> extends VBox {

@@ -8,8 +8,8 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 import org.kordamp.ikonli.feather.Feather;
-import org.standwright.viewer.paper.IconButton;
-import org.standwright.viewer.paper.Sign;
+import org.standwright.viewer.button.IconButton;
+import org.standwright.viewer.button.Sign;
 
 /** Steps through the cuts, and says of each how it is made and what falls free. */
 final class CutBar extends VBox {

@@ -13,6 +13,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import org.kordamp.ikonli.feather.Feather;
 import org.kordamp.ikonli.javafx.FontIcon;
+import org.standwright.viewer.button.IconButton;
 import org.standwright.viewer.scene.Lens;
 import org.standwright.viewer.scene.SceneModel;
 import org.standwright.viewer.scene.StandardView;
@@ -28,13 +29,13 @@ final class Strip extends FlowPane {
         getChildren().setAll(looking());
         getChildren()
                 .addAll(
-                        Tool.button(Feather.CAMERA, "Save a picture … (C)", picture),
+                        IconButton.of(Feather.CAMERA, "Save a picture … (C)", picture),
                         divider(),
                         new AroundMenu(around),
-                        Tool.toggle(Feather.SCISSORS, "Cut it open (X)", section.onProperty()),
-                        Tool.toggle(Feather.EDIT_3, "Measure between two faces (M)", measure.onProperty()),
+                        IconButton.toggle(Feather.SCISSORS, "Cut it open (X)", section.onProperty()),
+                        IconButton.toggle(Feather.EDIT_3, "Measure between two faces (M)", measure.onProperty()),
                         divider(),
-                        Tool.toggle(Feather.BOX, "Lines at edges (E)", model.edgesProperty()));
+                        IconButton.toggle(Feather.BOX, "Lines at edges (E)", model.edgesProperty()));
         getChildren().addAll(picking());
         getChildren().add(divider());
         getChildren().addAll(taking());
@@ -50,13 +51,13 @@ final class Strip extends FlowPane {
             item.setOnAction(chosen -> model.seeFrom(view));
             views.getItems().add(item);
         }
-        var lens = Tool.button(Feather.MAXIMIZE_2, "", model.viewpoint()::swapLens);
+        var lens = IconButton.of(Feather.MAXIMIZE_2, "", model.viewpoint()::swapLens);
         model.viewpoint().lensProperty().subscribe(now -> {
             var words = now == Lens.PERSPECTIVE ? "In perspective; parallel with P" : "Parallel; in perspective with P";
             lens.getTooltip().setText(words);
             lens.setAccessibleText(words);
         });
-        return List.of(Tool.button(Feather.MAXIMIZE, "Show all of it (F, double click)", model::fit), views, lens);
+        return List.of(IconButton.of(Feather.MAXIMIZE, "Show all of it (F, double click)", model::fit), views, lens);
     }
 
     private static String words(StandardView view) {
@@ -72,15 +73,15 @@ final class Strip extends FlowPane {
 
     private List<Node> picking() {
         var none = model.pickedProperty().map(picked -> picked.isEmpty());
-        var hide = Tool.button(Feather.EYE_OFF, "Hide the picked part (H)", model::hidePicked);
-        var alone = Tool.button(Feather.CROSSHAIR, "Only the picked part (I)", model::isolatePicked);
+        var hide = IconButton.of(Feather.EYE_OFF, "Hide the picked part (H)", model::hidePicked);
+        var alone = IconButton.of(Feather.CROSSHAIR, "Only the picked part (I)", model::isolatePicked);
         hide.disableProperty().bind(none);
         alone.disableProperty().bind(none);
         return List.of(
-                Tool.toggle(Feather.DROPLET, "See through all but the picked part (T)", model.seeThroughProperty()),
+                IconButton.toggle(Feather.DROPLET, "See through all but the picked part (T)", model.seeThroughProperty()),
                 hide,
                 alone,
-                Tool.button(Feather.SUN, "Show every part again (A)", model::showAll));
+                IconButton.of(Feather.SUN, "Show every part again (A)", model::showAll));
     }
 
     private List<Node> taking() {
@@ -94,12 +95,12 @@ final class Strip extends FlowPane {
         return List.of(
                 new Label("Apart"),
                 apart,
-                Tool.button(Feather.LOG_OUT, "Open every drawer (Shift+O; one: O)", model::openAll),
-                Tool.button(Feather.LOG_IN, "Close every drawer (Shift+O)", model::closeAll),
+                IconButton.of(Feather.LOG_OUT, "Open every drawer (Shift+O; one: O)", model::openAll),
+                IconButton.of(Feather.LOG_IN, "Close every drawer (Shift+O)", model::closeAll),
                 divider(),
-                Tool.button(Feather.CHEVRON_LEFT, "One step of assembly back (Page Down)", () -> model.stepBy(-1)),
+                IconButton.of(Feather.CHEVRON_LEFT, "One step of assembly back (Page Down)", () -> model.stepBy(-1)),
                 step,
-                Tool.button(Feather.CHEVRON_RIGHT, "One step of assembly on (Page Up)", () -> model.stepBy(1)));
+                IconButton.of(Feather.CHEVRON_RIGHT, "One step of assembly on (Page Up)", () -> model.stepBy(1)));
     }
 
     private String step() {

@@ -1,4 +1,4 @@
-package org.standwright.viewer.paper;
+package org.standwright.viewer.button;
 
 import javafx.scene.control.Labeled;
 import org.kordamp.ikonli.feather.Feather;
