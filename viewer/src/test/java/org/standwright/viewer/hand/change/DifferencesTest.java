@@ -28,7 +28,7 @@ class DifferencesTest {
 
     @Test
     void putsInAndTakesOutEntriesAndFields() throws JsonProcessingException {
-        assertThat(written("[1, 2,  3]", "[1, 7, 8, 2, 3]")).isEqualTo("[1, 7, 8, 2,  3]");
+        assertThat(written("[1, 2, 3]", "[1,7,8,2,3]")).isEqualTo("[1, 7, 8, 2, 3]");
         assertThat(written("[1, 2,  3]", "[1]")).isEqualTo("[1]");
         assertThat(written("{ \"a\": 1, \"b\": 2 }", "{\"b\":2,\"c\":[]}")).isEqualTo("{ \"b\": 2, \"c\": [] }");
     }
