@@ -30,8 +30,8 @@ final class Pictures {
         try {
             Picture.write(picture, file);
         } catch (IOException failure) {
-            Platform.runLater(() ->
-                    dialogs.tell("Not saved", "'" + file + "' cannot be written. Choose another folder."));
+            Platform.runLater(
+                    () -> dialogs.tell("Not saved", "'" + file + "' cannot be written. Choose another folder."));
         }
     }
 }

@@ -58,8 +58,7 @@ final class AroundModel {
     }
 
     ObservableValue<Boolean> hasWalls() {
-        return around.map(
-                all -> all.filter(known -> !known.walls().isEmpty()).isPresent());
+        return around.map(all -> all.filter(known -> !known.walls().isEmpty()).isPresent());
     }
 
     Optional<FloorGrid> seenFloor() {

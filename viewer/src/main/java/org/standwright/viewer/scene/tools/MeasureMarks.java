@@ -4,8 +4,8 @@ import javafx.scene.DepthTest;
 import javafx.scene.Group;
 import javafx.scene.Node;
 import org.standwright.viewer.scene.AssemblyView;
-import org.standwright.viewer.scene.measure.Measured;
 import org.standwright.viewer.scene.measure.MeasureNodes;
+import org.standwright.viewer.scene.measure.Measured;
 
 /** Marks the faces that are measured, and draws the line between them, seen through everything. */
 final class MeasureMarks {

@@ -90,8 +90,8 @@ final class MeasureModel {
     private void read() {
         reading.set(scene.pose()
                 .filter(pose -> !marks.isEmpty())
-                .map(pose -> Reading.of(
-                        marks.stream().map(mark -> face(mark, pose)).toList()))
+                .map(pose ->
+                        Reading.of(marks.stream().map(mark -> face(mark, pose)).toList()))
                 .orElse(Reading.NOTHING));
     }
 

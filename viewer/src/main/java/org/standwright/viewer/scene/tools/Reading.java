@@ -16,12 +16,11 @@ record Reading(List<Face> faces, Optional<Measured> measured) {
     static final Reading NOTHING = Reading.of(List.of());
 
     static Reading of(List<Face> faces) {
-        var measured =
-                switch (faces.size()) {
-                    case 0 -> Optional.<Measured>empty();
-                    case 1 -> Measure.of(faces.get(0));
-                    default -> Optional.of(Measure.between(faces.get(0), faces.get(1)));
-                };
+        var measured = switch (faces.size()) {
+            case 0 -> Optional.<Measured>empty();
+            case 1 -> Measure.of(faces.get(0));
+            default -> Optional.of(Measure.between(faces.get(0), faces.get(1)));
+        };
         return new Reading(List.copyOf(faces), measured);
     }
 

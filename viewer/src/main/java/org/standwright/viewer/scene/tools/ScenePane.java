@@ -80,7 +80,8 @@ public final class ScenePane extends BorderPane {
         reading.setMouseTransparent(true);
         reading.visibleProperty().bind(measure.onProperty());
         reading.textProperty()
-                .bind(measure.readingProperty().flatMap(read -> desk.shownUnits().map(read::words)));
+                .bind(measure.readingProperty()
+                        .flatMap(read -> desk.shownUnits().map(read::words)));
         return reading;
     }
 

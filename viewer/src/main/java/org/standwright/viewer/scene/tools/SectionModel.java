@@ -92,9 +92,6 @@ final class SectionModel {
 
     private void cut() {
         scene.sectionProperty()
-                .set(
-                        on.get()
-                                ? Optional.of(new SectionPlane(across.get(), at.get(), kept.get()))
-                                : Optional.empty());
+                .set(on.get() ? Optional.of(new SectionPlane(across.get(), at.get(), kept.get())) : Optional.empty());
     }
 }

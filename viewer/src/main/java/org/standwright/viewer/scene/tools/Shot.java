@@ -25,8 +25,7 @@ final class Shot {
             lay(seen, SCALE * width, SCALE * height);
             var parameters = new SnapshotParameters();
             var bounds = seen.getBoundsInParent();
-            parameters.setViewport(
-                    new Rectangle2D(bounds.getMinX(), bounds.getMinY(), SCALE * width, SCALE * height));
+            parameters.setViewport(new Rectangle2D(bounds.getMinX(), bounds.getMinY(), SCALE * width, SCALE * height));
             return seen.snapshot(parameters, null);
         } finally {
             seen.setStyle(style);

@@ -41,8 +41,9 @@ final class Surroundings {
         walls = new Slot<>(faces -> all(faces, nodes::wall));
         swings = new Slot<>(faces -> all(faces, nodes::swings));
         feed = new Slot<>(nodes::feed);
-        newest = new Newest<>(Asked::around, made -> AfterPulse.run(
-                () -> model.aroundProperty().set(Optional.of(made))));
+        newest = new Newest<>(
+                Asked::around,
+                made -> AfterPulse.run(() -> model.aroundProperty().set(Optional.of(made))));
         view.add(new Group(floor.node(), walls.node(), person.node()), new Group(swings.node(), feed.node()));
         follow();
     }

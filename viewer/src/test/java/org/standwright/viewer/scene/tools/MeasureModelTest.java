@@ -79,11 +79,23 @@ class MeasureModelTest {
         scene.openAll();
         click(LEFT, 1);
         click(RIGHT, 0);
-        double open = model.readingProperty().get().measured().orElseThrow().line().from().y();
+        double open = model.readingProperty()
+                .get()
+                .measured()
+                .orElseThrow()
+                .line()
+                .from()
+                .y();
 
         scene.closeAll();
 
-        assertThat(model.readingProperty().get().measured().orElseThrow().line().from().y())
+        assertThat(model.readingProperty()
+                        .get()
+                        .measured()
+                        .orElseThrow()
+                        .line()
+                        .from()
+                        .y())
                 .isGreaterThan(open + 100);
     }
 

@@ -93,7 +93,8 @@ class ScenePaneTest {
         assertThat(RealScreen.<Long>get(() -> count(ScenePaneTest::isCut))).isZero();
 
         press(KeyCode.X);
-        assertThat(RealScreen.becomes(() -> count(ScenePaneTest::isCut) > 2_000)).isTrue();
+        assertThat(RealScreen.becomes(() -> count(ScenePaneTest::isCut) > 2_000))
+                .isTrue();
 
         press(KeyCode.X);
         assertThat(RealScreen.becomes(() -> count(ScenePaneTest::isCut) == 0)).isTrue();
@@ -103,11 +104,13 @@ class ScenePaneTest {
     void hidesWhatIsHiddenWhileItIsCutToo() throws InterruptedException {
         open(FileKind.STAND, "planer-stand");
         press(KeyCode.X);
-        assertThat(RealScreen.becomes(() -> count(ScenePaneTest::isCut) > 2_000)).isTrue();
+        assertThat(RealScreen.becomes(() -> count(ScenePaneTest::isCut) > 2_000))
+                .isTrue();
 
         RealScreen.run(() -> model.isolated().add("left side"));
 
-        assertThat(RealScreen.becomes(() -> count(ScenePaneTest::isCut) < 1_000)).isTrue();
+        assertThat(RealScreen.becomes(() -> count(ScenePaneTest::isCut) < 1_000))
+                .isTrue();
         assertThat(RealScreen.get(() -> count(ScenePaneTest::isCut))).isPositive();
     }
 

@@ -52,7 +52,8 @@ class SectionModelTest {
     void beginsInTheMiddleOfEveryAxis() {
         var box = planer.furniture().assembly().box();
         model.onProperty().set(true);
-        assertThat(model.atProperty().get()).isEqualTo((box.min().y() + box.max().y()) / 2);
+        assertThat(model.atProperty().get())
+                .isEqualTo((box.min().y() + box.max().y()) / 2);
 
         model.acrossProperty().set(Across.X);
 
@@ -95,7 +96,8 @@ class SectionModelTest {
         scene.show(scenery(grinder));
 
         var box = grinder.furniture().assembly().box();
-        assertThat(box.max().x()).isLessThan(planer.furniture().assembly().box().max().x());
+        assertThat(box.max().x())
+                .isLessThan(planer.furniture().assembly().box().max().x());
         assertThat(model.rangeProperty().get())
                 .isEqualTo(new Interval(box.min().x(), box.max().x()));
         assertThat(model.atProperty().get()).isEqualTo(box.max().x());
