@@ -17,8 +17,7 @@ final class FormEditor extends BorderPane {
         this.desk = desk;
         begin(desk.fileProperty().get());
         desk.fileProperty().addListener((property, before, file) -> begin(file));
-        desk.documentProperty().addListener((property, before, now) -> show());
-        desk.problemsProperty().addListener((property, before, now) -> show());
+        desk.settledProperty().addListener((property, before, now) -> show());
     }
 
     private void begin(Optional<Path> file) {
@@ -28,6 +27,7 @@ final class FormEditor extends BorderPane {
     }
 
     private void show() {
-        model.show(desk.documentProperty().get().text(), desk.problemsProperty().get());
+        var settled = desk.settledProperty().get();
+        model.show(settled.document().text(), settled.problems());
     }
 }

@@ -35,7 +35,9 @@ final class Shell extends BorderPane {
     }
 
     void addEditor(String name, Node editor) {
-        editors.getTabs().add(new Tab(name, editor));
+        var tab = new Tab(name);
+        tab.selectedProperty().subscribe(selected -> tab.setContent(selected ? editor : null));
+        editors.getTabs().add(tab);
     }
 
     Views views() {

@@ -24,7 +24,7 @@ final class StatusLine extends HBox {
         var working = new ProgressIndicator();
         working.getStyleClass().add("working");
         var stage = new Label();
-        stage.textProperty().bind(desk.stageProperty().map(Stage::words));
+        new Slowly(desk.stageProperty(), stage);
         working.visibleProperty().bind(Bindings.isNotEmpty(stage.textProperty()));
         var saved = new Label();
         List.of(stage, saved).forEach(label -> label.setMinWidth(USE_PREF_SIZE));

@@ -10,7 +10,7 @@ import javafx.scene.control.Tooltip;
 import org.kordamp.ikonli.feather.Feather;
 import org.kordamp.ikonli.javafx.FontIcon;
 
-/** The panes in the middle, one at a time; each is built when it is first looked at. */
+/** The panes in the middle, one at a time; each is built when it is first looked at, and only that one is in the window. */
 final class Views extends TabPane {
     private final List<String> names = new ArrayList<>();
 
@@ -23,11 +23,8 @@ final class Views extends TabPane {
         var tab = new Tab(name);
         tab.setGraphic(new FontIcon(icon));
         tab.setTooltip(new Tooltip(name + " (Alt+" + (getTabs().size() + 1) + ")"));
-        tab.selectedProperty().subscribe(selected -> {
-            if (selected && tab.getContent() == null) {
-                tab.setContent(pane.get());
-            }
-        });
+        var built = new Once<Node>(pane);
+        tab.selectedProperty().subscribe(selected -> tab.setContent(selected ? built.get() : null));
         names.add(name);
         getTabs().add(tab);
     }

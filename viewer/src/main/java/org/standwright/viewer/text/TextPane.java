@@ -27,6 +27,8 @@ public final class TextPane extends BorderPane {
     private final ProblemList problems = new ProblemList(this::goTo);
     /** Whether what is put into the area comes from the desk. */
     private boolean following;
+    /** Whether something was typed that is no edit yet. */
+    private boolean typed;
 
     public TextPane(Desk desk) {
         this.desk = desk;
@@ -49,14 +51,15 @@ public final class TextPane extends BorderPane {
                 flush();
             }
         });
-        desk.documentProperty().subscribe(document -> follow(document.text()));
-        desk.problemsProperty().subscribe(this::mark);
+        desk.settledProperty().subscribe(settled -> follow());
+        sceneProperty().subscribe(now -> follow());
     }
 
     /** Makes what was typed an edit at once. */
     public void flush() {
         rest.stop();
-        if (!area.getText().equals(desk.documentProperty().get().text())) {
+        if (typed) {
+            typed = false;
             desk.edit("Change the text", area.getText());
         }
     }
@@ -85,18 +88,25 @@ public final class TextPane extends BorderPane {
     private void typed() {
         area.setStyleSpans(0, JsonColours.of(area.getText()));
         if (!following) {
+            typed = true;
             rest.playFromStart();
         }
     }
 
-    private void follow(String text) {
-        if (area.getText().equals(text)) {
+    /** Shows the text as it stands, while somebody can see it and nothing is being typed. */
+    private void follow() {
+        var settled = desk.settledProperty().get();
+        var text = settled.document().text();
+        if (getScene() == null || typed) {
             return;
         }
-        following = true;
-        var splice = Splice.between(area.getText(), text);
-        area.replaceText(splice.from(), splice.to(), splice.put());
-        following = false;
+        if (!area.getText().equals(text)) {
+            following = true;
+            var splice = Splice.between(area.getText(), text);
+            area.replaceText(splice.from(), splice.to(), splice.put());
+            following = false;
+        }
+        mark(settled.problems());
     }
 
     private void mark(List<FileProblem> found) {

@@ -46,6 +46,7 @@ public final class Desk {
 
     private final ReadOnlyObjectWrapper<List<FileProblem>> problems =
             new ReadOnlyObjectWrapper<>(this, "problems", List.of());
+    private final ReadOnlyObjectWrapper<Settled> settled;
     private final ReadOnlyObjectWrapper<Optional<Built>> built =
             new ReadOnlyObjectWrapper<>(this, "built", Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<CutList>> cutList =
@@ -73,7 +74,7 @@ public final class Desk {
         this.document =
                 new ReadOnlyObjectWrapper<>(this, "document", history.get().present());
         changed.bind(Bindings.createBooleanBinding(() -> !document.get().text().equals(saved.get()), document, saved));
-        units.addListener((property, before, now) -> work());
+        units.addListener((property, before, now) -> work(document.get()));
         lay(first);
     }
 
@@ -146,14 +147,20 @@ public final class Desk {
 
     private void show(Document next) {
         if (document.get() != next) {
+            work(next); // first, so that it runs beside what else follows the text
             document.set(next);
-            work();
         }
     }
 
-    private void work() {
+    private void work(Document on) {
+        live.begin(new Request(on, name(), presets(), units.get()));
         stage.set(Stage.BUILDING);
-        live.begin(new Request(document.get(), name(), presets(), units.get()));
+    }
+
+    /** Whatever follows the text looks at it now: what became of it is known. */
+    private void settle(List<FileProblem> found) {
+        problems.set(found);
+        settled.set(new Settled(document.get(), found));
     }
 
     /** The text as it stands in its file, or as it was laid here. */
@@ -175,13 +182,13 @@ public final class Desk {
     private final class Shown implements Answers {
         @Override
         public void refused(List<FileProblem> reasons) {
-            problems.set(reasons);
+            settle(reasons);
             stage.set(Stage.REFUSED);
         }
 
         @Override
         public void shown(Built next) {
-            problems.set(List.of());
+            settle(List.of());
             stage.set(Stage.CHECKING);
             built.set(Optional.of(next));
         }
@@ -205,7 +212,7 @@ public final class Desk {
         @Override
         public void unplanned(FileProblem problem) {
             job.set(Optional.empty());
-            problems.set(List.of(problem));
+            settle(List.of(problem));
             stage.set(Stage.REFUSED);
         }
 
@@ -219,6 +226,11 @@ public final class Desk {
     /** The text as it stands, good or not; that of a preview while there is one. */
     public ReadOnlyObjectProperty<Document> documentProperty() {
         return document.getReadOnlyProperty();
+    }
+
+    /** The newest text of which it is known whether it is good; a frame or two behind the document. */
+    public ReadOnlyObjectProperty<Settled> settledProperty() {
+        return settled.getReadOnlyProperty();
     }
 
     public ReadOnlyObjectProperty<History> historyProperty() {

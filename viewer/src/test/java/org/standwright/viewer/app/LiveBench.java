@@ -28,12 +28,24 @@ final class LiveBench {
     private static final String LARGEST = "mitre-saw-stand";
 
     private static final int WARM_UP = 60;
+    private static final int AT_REST = 60;
+    /** Between two of those, ms. */
+    private static final int PAUSE = 150;
+
     private static final int EDITS = 500;
     private static final int MOST_SECONDS = 60;
 
     private final List<Double> answers = Collections.synchronizedList(new ArrayList<>());
     private final List<Double> seen = new ArrayList<>();
+    private final List<Double> editing = new ArrayList<>();
+    private final List<Double> working = new ArrayList<>();
+    private final List<Double> waiting = new ArrayList<>();
+    private final List<Double> updating = new ArrayList<>();
     private final List<Double> framed = new ArrayList<>();
+    /** When the newest answer was handed to the screen's thread, and when that took it up. */
+    private volatile long handed;
+
+    private long taken;
     private Window window;
 
     public static void main(String[] arguments) throws Exception {
@@ -52,27 +64,46 @@ final class LiveBench {
             edit(i);
         }
         untilDone();
-        seen.clear();
-        framed.clear();
-        answers.clear();
+        forget();
+        for (int i = 0; i < AT_REST; i++) {
+            untilDone();
+            Thread.sleep(PAUSE);
+            edit(i);
+        }
+        title(AT_REST + " edits, each when the window had come to rest");
+        rows();
+        forget();
+        untilDone();
         long before = heap();
         for (int i = 0; i < EDITS; i++) {
-            edit(i);
+            edit(AT_REST + i);
         }
         untilDone();
         long after = heap();
-        System.out.printf(
-                Locale.ROOT,
-                "%n%s, %d parts, %d edits in the running window%n%n",
-                LARGEST,
-                get(() -> built().orElseThrow().furniture().assembly().parts().size()),
-                EDITS);
-        row("edit to changed scene graph, ms (aim: p50 16, p95 50)", seen);
-        row("from there to the end of the frame's layout, ms", framed);
-        row("an answer on the screen's thread, ms (aim: most 16)", answers);
+        title(EDITS + " edits, each as soon as the one before was on the screen");
+        rows();
         System.out.printf(Locale.ROOT, "%-58s %8.2f%n", "start of Java to the first picture, s (aim: 3)", first);
         System.out.printf(
                 Locale.ROOT, "%-58s %8d%n%-58s %8d%n", "heap before, MB", before, "heap after, MB (aim: 400)", after);
+    }
+
+    private void forget() {
+        List.of(answers, seen, editing, working, waiting, updating, framed).forEach(List::clear);
+    }
+
+    private void title(String what) throws Exception {
+        int parts = get(() -> built().orElseThrow().furniture().assembly().parts().size());
+        System.out.printf(Locale.ROOT, "%n%s, %d parts: %s%n%n", LARGEST, parts, what);
+    }
+
+    private void rows() {
+        row("edit to changed scene graph, ms (aim: p50 16, p95 50)", seen);
+        row("  the edit itself, with form and text", editing);
+        row("  reading and building, beside it", working);
+        row("  until the screen's thread is free of painting", waiting);
+        row("  the scene graph", updating);
+        row("from there to the end of the frame's layout, ms", framed);
+        row("an answer on the screen's thread, ms (aim: most 16)", answers);
     }
 
     private static void row(String what, List<Double> times) {
@@ -113,11 +144,16 @@ final class LiveBench {
     }
 
     private Executor timed(Executor screen) {
-        return work -> screen.execute(() -> {
-            long begin = System.nanoTime();
-            work.run();
-            answers.add(since(begin));
-        });
+        return work -> {
+            handed = System.nanoTime();
+            long given = handed;
+            screen.execute(() -> {
+                taken = System.nanoTime();
+                handed = given;
+                work.run();
+                answers.add(since(taken));
+            });
+        };
     }
 
     /** One edit as the form makes it: working height, a bay's width and a drawer's gap in turn. */
@@ -134,10 +170,14 @@ final class LiveBench {
             watch.end = desk.builtProperty().subscribe((was, now) -> {
                 watch.end.unsubscribe();
                 watch.changed = System.nanoTime();
+                working.add((handed - begin) / 1e6);
+                waiting.add((taken - handed) / 1e6);
+                updating.add((watch.changed - taken) / 1e6);
                 scene.complete((watch.changed - begin) / 1e6);
                 afterNextFrame(() -> frame.complete(since(watch.changed)));
             });
             desk.edit("Change " + number, changed(desk.documentProperty().get().text(), number));
+            editing.add(since(begin));
         });
         seen.add(scene.get(MOST_SECONDS, TimeUnit.SECONDS));
         framed.add(frame.get(MOST_SECONDS, TimeUnit.SECONDS));
