@@ -73,6 +73,7 @@ public final class Desk {
         this.history = new ReadOnlyObjectWrapper<>(this, "history", History.of(new Document("", "")));
         this.document =
                 new ReadOnlyObjectWrapper<>(this, "document", history.get().present());
+        settled = new ReadOnlyObjectWrapper<>(this, "settled", new Settled(document.get(), List.of()));
         changed.bind(Bindings.createBooleanBinding(() -> !document.get().text().equals(saved.get()), document, saved));
         units.addListener((property, before, now) -> work(document.get()));
         lay(first);
