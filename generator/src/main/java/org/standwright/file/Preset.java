@@ -19,7 +19,7 @@ public record Preset(FileKind kind, String name, Optional<Path> path) {
 
     /** What it describes, with the presets that it names. */
     public Object read(PresetLibrary presets) {
-        return ReadFile.of(this, presets).record();
+        return presets.read(this).record();
     }
 
     SourceText source() {

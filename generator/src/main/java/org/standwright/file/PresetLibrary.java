@@ -3,8 +3,10 @@ package org.standwright.file;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.standwright.file.text.DesignFileException;
@@ -20,6 +22,10 @@ public final class PresetLibrary {
     private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]*");
 
     private final List<Path> folders;
+    private final Map<Preset, Known> known = new ConcurrentHashMap<>();
+
+    /** What came of a preset's text; presets name no other presets, so that it depends on nothing else. */
+    private record Known(String text, ReadFile file) {}
 
     private PresetLibrary(List<Path> folders) {
         this.folders = folders;
@@ -116,7 +122,19 @@ public final class PresetLibrary {
     ReadFile machine(String name) {
         var preset = find(FileKind.MACHINE, name)
                 .orElseThrow(() -> unknown(name, "is no machine preset", hint(FileKind.MACHINE, name)));
-        return ReadFile.of(preset, this);
+        return read(preset);
+    }
+
+    /** Reads a preset, anew only where its text has changed. Throws as {@link ReadFile#of} does. */
+    ReadFile read(Preset preset) {
+        var source = preset.source();
+        var before = known.get(preset);
+        if (before != null && before.text().equals(source.text())) {
+            return before.file();
+        }
+        var file = ReadFile.of(source, List.of(preset.kind()), this);
+        known.put(preset, new Known(source.text(), file));
+        return file;
     }
 
     /** What to write instead of a name that is no preset of this kind. */

@@ -17,10 +17,6 @@ import org.standwright.unit.Units;
  */
 record ReadFile(JsonText json, ObjectNode values, Object record) {
 
-    static ReadFile of(Preset preset, PresetLibrary presets) {
-        return of(preset.source(), List.of(preset.kind()), presets);
-    }
-
     /**
      * @param wanted kinds that the reader can use
      * @throws DesignFileException with everything that is wrong with the file and with the presets it names

@@ -122,7 +122,7 @@ final class Walk {
             return name;
         }
         try {
-            return ReadFile.of(preset.get(), presets).values();
+            return presets.read(preset.get()).values().deepCopy();
         } catch (DesignFileException e) {
             problems.addAll(e.problems());
             return name;

@@ -30,7 +30,7 @@ class ColoursTest {
     @ParameterizedTest
     @MethodSource("boards")
     void ofEveryBoardAndBarAreThoseOfWood(Preset preset) {
-        var read = ReadFile.of(preset, LIBRARY);
+        var read = LIBRARY.read(preset);
         assertThat(read.json().root().has("colour")).isTrue();
         var colour = read.record() instanceof SheetGood sheet
                 ? sheet.material().colour()
@@ -133,6 +133,6 @@ class ColoursTest {
 
     private static Colour sheet(String name) {
         var preset = LIBRARY.find(FileKind.SHEET, name).orElseThrow();
-        return ((SheetGood) ReadFile.of(preset, LIBRARY).record()).material().colour();
+        return ((SheetGood) LIBRARY.read(preset).record()).material().colour();
     }
 }

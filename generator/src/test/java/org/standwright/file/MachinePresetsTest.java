@@ -167,6 +167,6 @@ class MachinePresetsTest {
     }
 
     private static ReadFile file(String name) {
-        return ReadFile.of(LIBRARY.find(FileKind.MACHINE, name).orElseThrow(), LIBRARY);
+        return LIBRARY.read(LIBRARY.find(FileKind.MACHINE, name).orElseThrow());
     }
 }

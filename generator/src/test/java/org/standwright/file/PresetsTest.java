@@ -32,7 +32,7 @@ class PresetsTest {
     @ParameterizedTest
     @MethodSource("all")
     void isReadAndSaysInANoteWhereItsFiguresComeFrom(Preset preset) {
-        var read = ReadFile.of(preset, LIBRARY);
+        var read = LIBRARY.read(preset);
 
         assertThat(read.record()).isInstanceOf(preset.kind().type());
         assertThat(read.json().root().path("note").asText()).isNotBlank();
@@ -208,7 +208,6 @@ class PresetsTest {
     }
 
     private static <T> T read(FileKind kind, String name, Class<T> type) {
-        return type.cast(
-                ReadFile.of(LIBRARY.find(kind, name).orElseThrow(), LIBRARY).record());
+        return type.cast(LIBRARY.read(LIBRARY.find(kind, name).orElseThrow()).record());
     }
 }

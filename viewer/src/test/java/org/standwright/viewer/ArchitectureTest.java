@@ -22,7 +22,19 @@ class ArchitectureTest {
 
     /** The packages in reading order; a package inside one of them counts as part of it. */
     private static final List<String> ORDER = List.of(
-            "document", "work", "button", "paper", "scene", "form", "text", "hand", "list", "sheet", "finding", "preset", "app");
+            "document",
+            "work",
+            "button",
+            "paper",
+            "scene",
+            "form",
+            "text",
+            "hand",
+            "list",
+            "sheet",
+            "finding",
+            "preset",
+            "app");
 
     @ArchTest
     static final ArchRule eachPackageUsesOnlyThoseAboveIt = CompositeArchRule.of(IntStream.range(0, ORDER.size())

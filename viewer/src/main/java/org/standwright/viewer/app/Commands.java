@@ -31,7 +31,9 @@ final class Commands {
     private List<Action> file() {
         var nothingToSave = desk.changedProperty().map(changed -> !changed);
         return List.of(
-                Action.of(FILE, "Begin with …", window::begin).keys("Shortcut+N").icon(Feather.FILE_PLUS),
+                Action.of(FILE, "Begin with …", window::begin)
+                        .keys("Shortcut+N")
+                        .icon(Feather.FILE_PLUS),
                 Action.of(FILE, "Open …", files::open).keys("Shortcut+O").icon(Feather.FOLDER),
                 Action.of(FILE, "Save", files::save)
                         .keys("Shortcut+S")
@@ -64,14 +66,19 @@ final class Commands {
     private List<Action> view() {
         var names = window.views().names();
         var panes = IntStream.range(0, names.size())
-                .mapToObj(i -> Action.of(VIEW, names.get(i), () -> window.views().show(names.get(i)))
+                .mapToObj(i -> Action.of(
+                                VIEW, names.get(i), () -> window.views().show(names.get(i)))
                         .keys("Alt+" + (i + 1)));
         var look = window.appearance();
         var others = Stream.of(
                 Action.of(VIEW, "Form or text", window::turnEditor).keys("Shortcut+T"),
                 Action.of(VIEW, "Light or dark", look::turn).keys("Shortcut+L").icon(Feather.MOON),
-                Action.of(VIEW, "Larger text", look::larger).keys("Shortcut+Plus").icon(Feather.ZOOM_IN),
-                Action.of(VIEW, "Smaller text", look::smaller).keys("Shortcut+Minus").icon(Feather.ZOOM_OUT),
+                Action.of(VIEW, "Larger text", look::larger)
+                        .keys("Shortcut+Plus")
+                        .icon(Feather.ZOOM_IN),
+                Action.of(VIEW, "Smaller text", look::smaller)
+                        .keys("Shortcut+Minus")
+                        .icon(Feather.ZOOM_OUT),
                 Action.of(VIEW, "Millimetres or inches", this::turnUnits)
                         .keys("Shortcut+U")
                         .icon(Feather.REPEAT));

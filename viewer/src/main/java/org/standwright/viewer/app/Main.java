@@ -89,6 +89,7 @@ public final class Main implements Callable<Integer> {
     }
 
     private int open(Setup setup) {
+        EarlyStart.begin(setup.first().text());
         var exitCode = new CompletableFuture<Integer>();
         Platform.startup(() -> start(new Window(setup), exitCode::complete));
         int code = exitCode.join();

@@ -31,10 +31,11 @@ final class Menus {
     static Menu recent(FileWork files) {
         var menu = new Menu("Open again");
         files.recentProperty().subscribe(recent -> {
-            menu.getItems().setAll(recent.files().stream()
-                    .map(Path::of)
-                    .map(file -> again(files, file))
-                    .toList());
+            menu.getItems()
+                    .setAll(recent.files().stream()
+                            .map(Path::of)
+                            .map(file -> again(files, file))
+                            .toList());
             menu.setDisable(recent.files().isEmpty());
         });
         return menu;

@@ -18,4 +18,9 @@ final class Once<T> {
         }
         return made.get();
     }
+
+    /** What was made, if anybody asked for it. */
+    Optional<T> made() {
+        return made;
+    }
 }

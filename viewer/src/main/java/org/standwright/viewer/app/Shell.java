@@ -34,9 +34,9 @@ final class Shell extends BorderPane {
         setBottom(new VBox(new ProblemBanner(desk), new StatusLine(desk)));
     }
 
-    void addEditor(String name, Node editor) {
+    void addEditor(String name, Once<? extends Node> editor) {
         var tab = new Tab(name);
-        tab.selectedProperty().subscribe(selected -> tab.setContent(selected ? editor : null));
+        tab.selectedProperty().subscribe(selected -> tab.setContent(selected ? editor.get() : null));
         editors.getTabs().add(tab);
     }
 

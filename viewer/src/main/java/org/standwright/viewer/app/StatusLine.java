@@ -8,7 +8,6 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import org.standwright.viewer.work.Desk;
-import org.standwright.viewer.work.Stage;
 
 /** The line below everything: the main sizes, what is being worked out, and whether it is saved. */
 final class StatusLine extends HBox {

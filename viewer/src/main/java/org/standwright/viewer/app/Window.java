@@ -45,7 +45,7 @@ final class Window {
     private final Remembered<WindowState> memory;
     private final Shell shell;
     private final Scene scene;
-    private final TextPane text;
+    private final Once<TextPane> text;
     private final Boxes boxes;
     private final List<Action> actions;
 
@@ -58,8 +58,8 @@ final class Window {
         pictures = new Pictures(desk, dialogs, worker);
         var panes = new Panes(desk, dialogs, new Printer(), pictures);
         shell = new Shell(desk, panes.findings());
-        text = new TextPane(desk);
-        shell.addEditor(FORM, new FormEditor(desk));
+        text = new Once<>(() -> new TextPane(desk));
+        shell.addEditor(FORM, new Once<>(() -> new FormEditor(desk)));
         shell.addEditor(TEXT, text);
         panes.addTo(shell.views());
         boxes = new Boxes(stage, appearance, desk, dialogs, worker);
@@ -71,7 +71,7 @@ final class Window {
         stage.titleProperty().bind(title());
         stage.setScene(scene);
         stage.setOnCloseRequest(closing -> {
-            text.flush();
+            text.made().ifPresent(TextPane::flush);
             if (files.mayLeave()) {
                 remember();
             } else {

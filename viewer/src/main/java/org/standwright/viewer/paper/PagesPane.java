@@ -15,8 +15,8 @@ import javafx.scene.control.ToolBar;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import org.kordamp.ikonli.feather.Feather;
-import org.standwright.viewer.button.IconButton;
 import org.standwright.drawing.Drawing;
+import org.standwright.viewer.button.IconButton;
 
 /** The packet's pages as they are printed: a column of small ones, and the one that is looked at. */
 public final class PagesPane extends BorderPane {

@@ -36,6 +36,8 @@ import org.standwright.viewer.document.History;
 public final class Desk {
     private final Live live;
     private final Optional<Path> presetsFolder;
+    /** Keeps what it has read, for as long as the file lies in the same folder. */
+    private PresetLibrary presets;
 
     private final ReadOnlyObjectWrapper<History> history;
     private final ReadOnlyObjectWrapper<Document> document;
@@ -70,6 +72,7 @@ public final class Desk {
     public Desk(Threads threads, Optional<Path> presetsFolder, Opened first, Consumer<Throwable> failed) {
         this.live = new Live(threads, new Shown(), failed);
         this.presetsFolder = presetsFolder;
+        this.presets = presetsBeside(first.file());
         this.history = new ReadOnlyObjectWrapper<>(this, "history", History.of(new Document("", "")));
         this.document =
                 new ReadOnlyObjectWrapper<>(this, "document", history.get().present());
@@ -81,6 +84,7 @@ public final class Desk {
 
     /** Starts with another text; its history begins here. */
     public void lay(Opened opened) {
+        presets = presetsBeside(opened.file());
         file.set(opened.file());
         saved.set(opened.saved());
         picked.set(Optional.empty());
@@ -114,9 +118,9 @@ public final class Desk {
     public void change(String what, UnaryOperator<Design> change, Consumer<String> refused) {
         var from = document.get();
         var name = name();
-        var presets = presets();
+        var library = presets;
         live.write(
-                () -> from.changed(name, presets, change),
+                () -> from.changed(name, library, change),
                 text -> {
                     if (document.get() == from) {
                         edit(what, text);
@@ -137,6 +141,7 @@ public final class Desk {
 
     /** Notes that the present text now stands in a file. */
     public void saved(Path as) {
+        presets = presetsBeside(Optional.of(as));
         file.set(Optional.of(as));
         saved.set(history.get().present().text());
     }
@@ -154,7 +159,7 @@ public final class Desk {
     }
 
     private void work(Document on) {
-        live.begin(new Request(on, name(), presets(), units.get()));
+        live.begin(new Request(on, name(), presets, units.get()));
         stage.set(Stage.BUILDING);
     }
 
@@ -176,7 +181,11 @@ public final class Desk {
 
     /** Where presets are looked up for it. */
     public PresetLibrary presets() {
-        var folder = file.get().map(path -> path.toAbsolutePath().getParent()).orElse(Path.of(""));
+        return presets;
+    }
+
+    private PresetLibrary presetsBeside(Optional<Path> path) {
+        var folder = path.map(at -> at.toAbsolutePath().getParent()).orElse(Path.of(""));
         return PresetLibrary.of(folder, presetsFolder);
     }
 
@@ -189,9 +198,9 @@ public final class Desk {
 
         @Override
         public void shown(Built next) {
-            settle(List.of());
-            stage.set(Stage.CHECKING);
             built.set(Optional.of(next));
+            stage.set(Stage.CHECKING);
+            settle(List.of());
         }
 
         @Override

@@ -34,8 +34,8 @@ class ExportBoxTest {
     @BeforeAll
     static void workADesignOut() {
         screen = MemoryScreen.show(javafx.scene.layout.Pane::new);
-        desk = screen.get(() -> new Desk(
-                Threads.none(), Optional.empty(), Demo.preset(FileKind.STAND, "sander-stand"), fault -> {
+        desk = screen.get(
+                () -> new Desk(Threads.none(), Optional.empty(), Demo.preset(FileKind.STAND, "sander-stand"), fault -> {
                     throw new IllegalStateException(fault);
                 }));
     }

@@ -54,6 +54,7 @@ final class LiveBench {
     }
 
     private void run() throws Exception {
+        EarlyStart.begin(Demo.preset(FileKind.STAND, LARGEST).text());
         var started = new CompletableFuture<Void>();
         Platform.startup(() -> started.complete(null));
         started.join();
@@ -92,7 +93,8 @@ final class LiveBench {
     }
 
     private void title(String what) throws Exception {
-        int parts = get(() -> built().orElseThrow().furniture().assembly().parts().size());
+        int parts =
+                get(() -> built().orElseThrow().furniture().assembly().parts().size());
         System.out.printf(Locale.ROOT, "%n%s, %d parts: %s%n%n", LARGEST, parts, what);
     }
 

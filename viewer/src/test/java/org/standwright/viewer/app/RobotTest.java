@@ -55,7 +55,9 @@ class RobotTest {
 
         int built = 0;
         for (int i = 0; i < edits; i++) {
-            form.show(desk.documentProperty().get().text(), desk.problemsProperty().get());
+            form.show(
+                    desk.documentProperty().get().text(),
+                    desk.problemsProperty().get());
             if (form.unreadableProperty().get().isEmpty()) {
                 step(form, desk, dice);
             } else {

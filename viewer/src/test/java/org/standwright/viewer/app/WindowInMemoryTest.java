@@ -92,15 +92,13 @@ class WindowInMemoryTest {
     }
 
     private Stream<String> words() {
-        return nodes()
-                .filter(Labeled.class::isInstance)
+        return nodes().filter(Labeled.class::isInstance)
                 .map(node -> ((Labeled) node).getText())
                 .filter(words -> words != null);
     }
 
     private TextField fieldWith(String value) {
-        return nodes()
-                .filter(TextField.class::isInstance)
+        return nodes().filter(TextField.class::isInstance)
                 .map(TextField.class::cast)
                 .filter(field -> value.equals(field.getText()))
                 .findFirst()
@@ -165,10 +163,8 @@ class WindowInMemoryTest {
 
         assertThat(words()).anyMatch(words -> words.startsWith("Working height 35 7/16 in"));
         assertThat(text()).isEqualTo(before);
-        assertThat(screen.get(() -> window.scene()
-                        .getRoot()
-                        .getPseudoClassStates()
-                        .contains(PseudoClass.getPseudoClass("dark"))))
+        assertThat(screen.get(() ->
+                        window.scene().getRoot().getPseudoClassStates().contains(PseudoClass.getPseudoClass("dark"))))
                 .isTrue();
     }
 
@@ -176,8 +172,7 @@ class WindowInMemoryTest {
     void appliesACureThatCanBeTakenBack() {
         open(Demo.preset(FileKind.STAND, "sander-stand"));
         var before = text();
-        var cure = nodes()
-                .filter(Button.class::isInstance)
+        var cure = nodes().filter(Button.class::isInstance)
                 .map(Button.class::cast)
                 .filter(button -> button.getText() != null && button.getText().startsWith("Apply: "))
                 .findFirst()
@@ -241,7 +236,9 @@ class WindowInMemoryTest {
 
         var kept = new Remembered<>(own, Unsaved.class).recall().orElseThrow();
         assertThat(kept.text()).isEqualTo(text()).contains("940 mm");
-        assertThat(Keeper.left(folder.resolve("state"))).as("of a process that lives").isEmpty();
+        assertThat(Keeper.left(folder.resolve("state")))
+                .as("of a process that lives")
+                .isEmpty();
         rename(own, "unsaved-999999999.json");
         assertThat(Keeper.left(folder.resolve("state")))
                 .map(Opened::text)
@@ -290,6 +287,10 @@ class WindowInMemoryTest {
 
         press(KeyCode.CONTROL, KeyCode.O);
 
-        assertThat(dialogs.said).singleElement().asString().contains("nowhere.json").contains("no such file");
+        assertThat(dialogs.said)
+                .singleElement()
+                .asString()
+                .contains("nowhere.json")
+                .contains("no such file");
     }
 }

@@ -39,7 +39,8 @@ final class Made {
     }
 
     static Finding cured(double figure) {
-        return sag(figure).cured(Cure.whole(
+        return sag(figure)
+                .cured(Cure.whole(
                         "a second worktop layer",
                         Examples.planerStand().furniture().design(),
                         Optional.empty()));

@@ -78,7 +78,8 @@ final class Strip extends FlowPane {
         hide.disableProperty().bind(none);
         alone.disableProperty().bind(none);
         return List.of(
-                IconButton.toggle(Feather.DROPLET, "See through all but the picked part (T)", model.seeThroughProperty()),
+                IconButton.toggle(
+                        Feather.DROPLET, "See through all but the picked part (T)", model.seeThroughProperty()),
                 hide,
                 alone,
                 IconButton.of(Feather.SUN, "Show every part again (A)", model::showAll));
