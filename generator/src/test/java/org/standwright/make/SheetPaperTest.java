@@ -16,7 +16,6 @@ import org.standwright.drawing.Point;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.export.SvgWriter;
 import org.standwright.sheet.SheetUnit;
-import org.standwright.solid.Fineness;
 
 class SheetPaperTest {
     private static Product product;
@@ -24,7 +23,7 @@ class SheetPaperTest {
 
     @BeforeAll
     static void planTheSheets() {
-        product = Product.of(Designs.planerStand(), Fineness.SCREEN);
+        product = Product.checked(Designs.planerStand());
         papers = product.sheets();
     }
 
