@@ -42,7 +42,9 @@ public final class MemoryScreen {
             screen.run(() -> {
                 Application.setUserAgentStylesheet(theme);
                 screen.stage.setScene(new Scene(pane.get(), WIDTH, HEIGHT));
+                screen.stage.hide(); // a window of another test may have had the focus
                 screen.stage.show();
+                screen.stage.requestFocus();
             });
             return screen;
         } catch (TimeoutException e) {

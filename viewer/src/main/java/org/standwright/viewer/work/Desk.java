@@ -153,14 +153,14 @@ public final class Desk {
 
     private void show(Document next) {
         if (document.get() != next) {
-            work(next); // first, so that it runs beside what else follows the text
             document.set(next);
+            work(next);
         }
     }
 
     private void work(Document on) {
-        live.begin(new Request(on, name(), presets, units.get()));
         stage.set(Stage.BUILDING);
+        live.begin(new Request(on, name(), presets, units.get()));
     }
 
     /** Whatever follows the text looks at it now: what became of it is known. */

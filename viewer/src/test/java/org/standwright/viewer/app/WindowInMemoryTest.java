@@ -91,6 +91,13 @@ class WindowInMemoryTest {
         }
     }
 
+    private Stream<Button> cures() {
+        return nodes()
+                .filter(Button.class::isInstance)
+                .map(Button.class::cast)
+                .filter(button -> button.getText() != null && button.getText().startsWith("Apply: "));
+    }
+
     private Stream<String> words() {
         return nodes().filter(Labeled.class::isInstance)
                 .map(node -> ((Labeled) node).getText())
