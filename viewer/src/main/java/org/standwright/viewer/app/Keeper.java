@@ -33,8 +33,7 @@ final class Keeper {
     Keeper(Desk desk, Path stateFolder, Executor disk) {
         this.desk = desk;
         this.disk = disk;
-        this.memory =
-                at(stateFolder.resolve("unsaved-" + ProcessHandle.current().pid() + ".json"));
+        this.memory = at(own(stateFolder));
         rest.setOnFinished(done -> keep());
         desk.historyProperty().subscribe(() -> rest.playFromStart());
         desk.changedProperty().subscribe(() -> rest.playFromStart());
@@ -79,7 +78,8 @@ final class Keeper {
         return files.stream()
                 .findFirst()
                 .flatMap(latest -> at(latest).recall().map(unsaved -> {
-                    quietly(() -> Files.delete(latest));
+                    quietly(() ->
+                            Files.move(latest, own(stateFolder))); // never nowhere: the next kill may come at once
                     return new Opened(unsaved.path(), "Take up unsaved work", unsaved.text(), unsaved.saved());
                 }));
     }
@@ -105,6 +105,10 @@ final class Keeper {
                 && ProcessHandle.of(Long.parseLong(name.group(1)))
                         .filter(ProcessHandle::isAlive)
                         .isEmpty();
+    }
+
+    private static Path own(Path stateFolder) {
+        return stateFolder.resolve("unsaved-" + ProcessHandle.current().pid() + ".json");
     }
 
     private static Remembered<Unsaved> at(Path file) {

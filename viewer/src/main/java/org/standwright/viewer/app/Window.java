@@ -71,7 +71,7 @@ final class Window {
         stage.titleProperty().bind(title());
         stage.setScene(scene);
         stage.setOnCloseRequest(closing -> {
-            text.made().ifPresent(TextPane::flush);
+            commit();
             if (files.mayLeave()) {
                 remember();
             } else {

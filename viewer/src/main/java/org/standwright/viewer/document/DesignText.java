@@ -1,7 +1,7 @@
 package org.standwright.viewer.document;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -18,7 +18,11 @@ public final class DesignText {
         if (Files.size(file) > LONGEST) {
             throw new IOException("'" + file + "' is larger than any design file.");
         }
-        return new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+        try {
+            return Files.readString(file);
+        } catch (CharacterCodingException other) {
+            throw new IOException("it is no text in UTF-8. Save it as UTF-8 where it was written", other);
+        }
     }
 
     /** Writes beside the file, then puts it in its place. */

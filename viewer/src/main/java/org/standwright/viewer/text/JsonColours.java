@@ -9,8 +9,8 @@ import org.fxmisc.richtext.model.StyleSpansBuilder;
 
 /** Style classes for the pieces of a JSON text, whether it is well-formed or not. */
 final class JsonColours {
-    private static final Pattern PIECE = Pattern.compile("(?<key>\"(?:[^\"\\\\\\n]|\\\\.)*\"(?=\\s*:))"
-            + "|(?<string>\"(?:[^\"\\\\\\n]|\\\\.)*\"?)"
+    private static final Pattern PIECE = Pattern.compile("(?<key>\"[^\"\\\\\\n]*+(?:\\\\.[^\"\\\\\\n]*+)*+\"(?=\\s*:))"
+            + "|(?<string>\"[^\"\\\\\\n]*+(?:\\\\.[^\"\\\\\\n]*+)*+\"?)"
             + "|(?<number>-?\\d[\\d.eE+-]*)"
             + "|(?<word>\\b(?:true|false|null)\\b)");
 

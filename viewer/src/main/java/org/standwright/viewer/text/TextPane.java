@@ -82,6 +82,16 @@ public final class TextPane extends BorderPane {
             event.consume();
         } else if (event.isShortcutDown() && (event.getCode() == KeyCode.Z || event.getCode() == KeyCode.Y)) {
             flush();
+            step(event.getCode() == KeyCode.Y || event.isShiftDown());
+            event.consume(); // the area would take the key for an undo of its own, and has none
+        }
+    }
+
+    private void step(boolean forth) {
+        if (forth) {
+            desk.redo();
+        } else {
+            desk.undo();
         }
     }
 
