@@ -59,6 +59,7 @@ final class Boxes {
         box.initOwner(owner);
         box.setTitle(title);
         pane.getStylesheets().add(Boxes.class.getResource("viewer.css").toExternalForm());
+        pane.getStyleClass().add("box");
         appearance.size(pane);
         var scene = new Scene(pane, WIDTH, HEIGHT);
         scene.addEventHandler(KeyEvent.KEY_PRESSED, pressed -> {

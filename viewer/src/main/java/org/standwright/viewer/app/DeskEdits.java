@@ -2,6 +2,7 @@ package org.standwright.viewer.app;
 
 import java.util.function.UnaryOperator;
 import org.standwright.file.edit.JsonEdit;
+import org.standwright.file.edit.JsonEditException;
 import org.standwright.viewer.form.Edits;
 import org.standwright.viewer.work.Desk;
 
@@ -28,6 +29,10 @@ record DeskEdits(Desk desk) implements Edits {
     }
 
     private void edit(String what, UnaryOperator<String> change) {
-        desk.edit(what, change.apply(desk.documentProperty().get().text()));
+        try {
+            desk.edit(what, change.apply(desk.documentProperty().get().text()));
+        } catch (JsonEditException gone) {
+            // the row was that of an older text, such as one that is removed twice before the form has followed
+        }
     }
 }
