@@ -1,5 +1,6 @@
 package org.standwright.viewer.app;
 
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
 import org.standwright.design.built.CleatWall;
@@ -17,6 +18,7 @@ final class ByHand extends BorderPane {
 
     ByHand(Desk desk) {
         this.desk = desk;
+        visibleProperty().bind(desk.builtProperty().map(Optional::isPresent));
         desk.builtProperty()
                 .map(built -> built.map(Built::furniture).map(Furniture::getClass))
                 .subscribe(kind -> desk.builtProperty()

@@ -29,16 +29,12 @@ final class Commands {
     }
 
     private List<Action> file() {
-        var nothingToSave = desk.changedProperty().map(changed -> !changed);
         return List.of(
                 Action.of(FILE, "Begin with …", window::begin)
                         .keys("Shortcut+N")
                         .icon(Feather.FILE_PLUS),
                 Action.of(FILE, "Open …", files::open).keys("Shortcut+O").icon(Feather.FOLDER),
-                Action.of(FILE, "Save", files::save)
-                        .keys("Shortcut+S")
-                        .icon(Feather.SAVE)
-                        .offWhile(nothingToSave),
+                Action.of(FILE, "Save", files::save).keys("Shortcut+S").icon(Feather.SAVE),
                 Action.of(FILE, "Save as …", files::saveAs).keys("Shortcut+Shift+S"),
                 Action.of(FILE, "Write files …", window::writeFiles)
                         .keys("Shortcut+E")
@@ -53,7 +49,7 @@ final class Commands {
     private List<Action> edit() {
         var history = desk.historyProperty();
         return List.of(
-                Action.of(EDIT, "Undo", desk::undo)
+                Action.of(EDIT, "Undo", window::undo)
                         .keys("Shortcut+Z")
                         .icon(Feather.CORNER_UP_LEFT)
                         .offWhile(history.map(now -> now.undoes().isEmpty())),

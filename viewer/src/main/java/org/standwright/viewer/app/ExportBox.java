@@ -55,6 +55,8 @@ final class ExportBox extends VBox {
         this.worker = worker;
         getStyleClass().add("export-box");
         seconds.setEditable(true);
+        seconds.setMinWidth(USE_PREF_SIZE);
+        seconds.getValueFactory().setConverter(new WholeSeconds(seconds::getValue));
         seconds.setAccessibleText("Seconds to look for a better sheet plan");
         said.setWrapText(true);
         bar.setMaxWidth(Double.MAX_VALUE);
@@ -68,7 +70,7 @@ final class ExportBox extends VBox {
                         || !desk.problemsProperty().get().isEmpty(),
                 desk.builtProperty(),
                 desk.problemsProperty());
-        write.disableProperty().bind(none);
+        write.disableProperty().bind(none.or(cancel.disableProperty().not()));
         getChildren().setAll(heading("Files"), choices(), heading("Sheet plan"), patience(), buttons(), bar, said);
     }
 
@@ -129,7 +131,7 @@ final class ExportBox extends VBox {
         cancel.setDisable(false);
         export.setOnSucceeded(done -> end(export.getValue().files() + " files are in " + folder + ". "
                 + String.join(" ", export.getValue().notes())));
-        export.setOnCancelled(done -> end("Cancelled; nothing was changed."));
+        export.setOnCancelled(done -> end("Cancelled. The folder is as it was, or whole."));
         export.setOnFailed(done -> end(reason(export.getException())));
         worker.execute(export);
     }

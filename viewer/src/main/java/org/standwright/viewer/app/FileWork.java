@@ -3,7 +3,6 @@ package org.standwright.viewer.app;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import org.standwright.viewer.document.DesignText;
@@ -19,11 +18,14 @@ final class FileWork {
 
     private final Desk desk;
     private final Dialogs dialogs;
+    private final Runnable finish;
     private final Remembered<Recent> memory;
     private final ReadOnlyObjectWrapper<Recent> recent;
 
-    FileWork(Desk desk, Dialogs dialogs, Path stateFolder) {
+    /** @param finish makes what is being typed an edit */
+    FileWork(Desk desk, Dialogs dialogs, Path stateFolder, Runnable finish) {
         this.desk = desk;
+        this.finish = finish;
         this.dialogs = dialogs;
         this.memory = new Remembered<>(stateFolder.resolve("recent.json"), Recent.class);
         this.recent =
@@ -61,10 +63,12 @@ final class FileWork {
 
     /** @return whether it is saved now */
     boolean save() {
+        finish.run();
         return desk.fileProperty().get().map(this::saveTo).orElseGet(this::saveAs);
     }
 
     boolean saveAs() {
+        finish.run();
         var name = desk.fileProperty()
                 .get()
                 .map(file -> file.getFileName().toString())
@@ -91,6 +95,7 @@ final class FileWork {
 
     /** Whether what is on the desk is saved, or not wanted. */
     boolean mayLeave() {
+        finish.run();
         if (!desk.changedProperty().get()) {
             return true;
         }
@@ -110,9 +115,10 @@ final class FileWork {
     }
 
     private static String reason(IOException failure) {
-        return failure instanceof java.nio.file.NoSuchFileException
-                ? "there is no such file."
-                : failure.getClass().getSimpleName() + " "
-                        + Optional.ofNullable(failure.getMessage()).orElse("") + ".";
+        return switch (failure.getClass().getSimpleName()) {
+            case "NoSuchFileException" -> "there is no such file or folder.";
+            case "AccessDeniedException" -> "you may not.";
+            default -> failure.getMessage() + ".";
+        };
     }
 }

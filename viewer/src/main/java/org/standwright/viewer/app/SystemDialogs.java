@@ -15,6 +15,7 @@ import javafx.stage.Window;
 /** The boxes of the system that the window is on. */
 final class SystemDialogs implements Dialogs {
     private final Window owner;
+    private Optional<Alert> fault = Optional.empty();
 
     SystemDialogs(Window owner) {
         this.owner = owner;
@@ -70,10 +71,14 @@ final class SystemDialogs implements Dialogs {
 
     @Override
     public void fault(String words, String details) {
+        if (fault.filter(Alert::isShowing).isPresent()) {
+            return; // one at a time: a fault that comes with every frame would fill the screen
+        }
         var alert = alert(Alert.AlertType.ERROR, "Something went wrong", words);
         var text = new TextArea(details);
         text.setEditable(false);
         alert.getDialogPane().setExpandableContent(text);
+        fault = Optional.of(alert);
         alert.show(); // does not wait: it may come from within a layout pass
     }
 

@@ -10,9 +10,11 @@ import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.image.Image;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import org.standwright.viewer.document.Remembered;
@@ -53,7 +55,7 @@ final class Window {
         dialogs = setup.dialogs().apply(stage);
         desk = new Desk(setup.threads(), setup.presets(), setup.first(), fault -> fault(fault));
         keeper = new Keeper(desk, setup.state(), setup.disk());
-        files = new FileWork(desk, dialogs, setup.state());
+        files = new FileWork(desk, dialogs, setup.state(), this::finish);
         memory = new Remembered<>(setup.state().resolve("window.json"), WindowState.class);
         pictures = new Pictures(desk, dialogs, worker);
         var panes = new Panes(desk, dialogs, new Printer(), pictures);
@@ -71,7 +73,6 @@ final class Window {
         stage.titleProperty().bind(title());
         stage.setScene(scene);
         stage.setOnCloseRequest(closing -> {
-            commit();
             if (files.mayLeave()) {
                 remember();
             } else {
@@ -96,6 +97,21 @@ final class Window {
                 desk.changedProperty(),
                 desk.fileProperty(),
                 desk.builtProperty());
+    }
+
+    /** Makes what is being typed an edit. */
+    private void finish() {
+        text.made().ifPresent(TextPane::flush);
+        var typing = scene.getFocusOwner();
+        if (typing instanceof TextInputControl) {
+            shell.requestFocus(); // a field that is left writes what was typed
+            typing.requestFocus();
+        }
+    }
+
+    void undo() {
+        text.made().ifPresent(TextPane::flush);
+        desk.undo();
     }
 
     Desk desk() {
@@ -172,6 +188,11 @@ final class Window {
     private void restore(WindowState state) {
         stage.setWidth(state.width());
         stage.setHeight(state.height());
+        if (!Screen.getScreensForRectangle(state.x(), state.y(), state.width(), 1)
+                .isEmpty()) {
+            stage.setX(state.x());
+            stage.setY(state.y());
+        }
         stage.setMaximized(state.isMaximized());
         Look.named(state.look()).ifPresent(appearance.lookProperty()::set);
         appearance.percentProperty().set(state.percent());

@@ -11,15 +11,19 @@ public final class DesignText {
     /** A design file longer than this was chosen by mistake. */
     private static final long LONGEST = 4_000_000;
 
+    /** Some editors put it before a text in UTF-8; it says nothing. */
+    private static final String MARK = "\uFEFF";
+
     private DesignText() {}
 
     /** @throws IOException with the reason in words, also for what is no text in UTF-8 */
     public static String read(Path file) throws IOException {
         if (Files.size(file) > LONGEST) {
-            throw new IOException("'" + file + "' is larger than any design file.");
+            throw new IOException("'" + file + "' is larger than any design file");
         }
         try {
-            return Files.readString(file);
+            var text = Files.readString(file);
+            return text.startsWith(MARK) ? text.substring(MARK.length()) : text;
         } catch (CharacterCodingException other) {
             throw new IOException("it is no text in UTF-8. Save it as UTF-8 where it was written", other);
         }

@@ -27,6 +27,8 @@ public final class TextPane extends BorderPane {
     private final ProblemList problems = new ProblemList(this::goTo);
     /** Whether what is put into the area comes from the desk. */
     private boolean following;
+    /** The text that was last shown here, with the line ends of its file. */
+    private String base = "";
     /** Whether something was typed that is no edit yet. */
     private boolean typed;
 
@@ -60,7 +62,7 @@ public final class TextPane extends BorderPane {
         rest.stop();
         if (typed) {
             typed = false;
-            desk.edit("Change the text", area.getText());
+            desk.edit("Change the text", LineEnds.typedInto(base, area.getText()));
         }
     }
 
@@ -106,10 +108,11 @@ public final class TextPane extends BorderPane {
     /** Shows the text as it stands, while somebody can see it and nothing is being typed. */
     private void follow() {
         var settled = desk.settledProperty().get();
-        var text = settled.document().text();
+        var text = LineEnds.plain(settled.document().text());
         if (getScene() == null || typed) {
             return;
         }
+        base = settled.document().text();
         if (!area.getText().equals(text)) {
             following = true;
             var splice = Splice.between(area.getText(), text);

@@ -87,8 +87,18 @@ public final class Desk {
         presets = presetsBeside(opened.file());
         file.set(opened.file());
         saved.set(opened.saved());
+        clear();
         picked.set(Optional.empty());
         go(History.of(new Document(opened.what(), opened.text())));
+    }
+
+    /** What was made of another file shall not be taken for this one's. */
+    private void clear() {
+        built.set(Optional.empty());
+        cutList.set(Optional.empty());
+        job.set(Optional.empty());
+        findings.set(List.of());
+        product.set(Optional.empty());
     }
 
     /** Makes an edit a state of its own; does nothing where the text stays as it is. */

@@ -71,7 +71,7 @@ final class Live {
             var built = seen.map(before -> before.edited(design)).orElseGet(() -> Built.of(design, Fineness.SCREEN));
             seen = Optional.of(built);
             tell(number, () -> answers.shown(built));
-            threads.slow().execute(() -> guarded(() -> judge(design, reading, number)));
+            threads.slow().execute(() -> guarded(() -> judge(design, reading, request.name(), number)));
         } catch (ImpossibleDesignException refusal) {
             tell(number, () -> answers.refused(List.of(reading.problem(refusal))));
         } catch (SolidException refusal) {
@@ -79,7 +79,7 @@ final class Live {
         }
     }
 
-    private void judge(Design design, Reading reading, long number) {
+    private void judge(Design design, Reading reading, String name, long number) {
         if (isOld(number)) {
             return;
         }
@@ -89,6 +89,8 @@ final class Live {
             finish(built, number);
         } catch (ImpossibleDesignException refusal) {
             tell(number, () -> answers.unplanned(reading.problem(refusal)));
+        } catch (SolidException refusal) {
+            tell(number, () -> answers.unplanned(FileProblem.whole(name, refusal.getMessage(), "")));
         } catch (CancellationException newer) {
             // somebody wants something else by now
         }

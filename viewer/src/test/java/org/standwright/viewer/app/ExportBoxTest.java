@@ -76,7 +76,7 @@ class ExportBoxTest {
         screen.await(() -> !box.isRunning());
 
         assertThat(target).doesNotExist();
-        assertThat(screen.get(box::said)).isEqualTo("Cancelled; nothing was changed.");
+        assertThat(screen.get(box::said)).isEqualTo("Cancelled. The folder is as it was, or whole.");
     }
 
     @Test

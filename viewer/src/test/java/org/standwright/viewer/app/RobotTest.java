@@ -31,7 +31,7 @@ class RobotTest {
     private final List<Throwable> faults = new ArrayList<>();
 
     @ParameterizedTest
-    @CsvSource({"STAND, planer-stand, 1, 350", "CLEAT_WALL, bench-wall, 2, 150"})
+    @CsvSource({"STAND, planer-stand, 1, 500", "CLEAT_WALL, bench-wall, 2, 100"})
     void canAllBeUndone(FileKind kind, String preset, long seed, int edits) {
         canBeUndone(kind, preset, seed, edits);
     }

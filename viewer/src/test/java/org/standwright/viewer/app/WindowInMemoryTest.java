@@ -92,8 +92,7 @@ class WindowInMemoryTest {
     }
 
     private Stream<Button> cures() {
-        return nodes()
-                .filter(Button.class::isInstance)
+        return nodes().filter(Button.class::isInstance)
                 .map(Button.class::cast)
                 .filter(button -> button.getText() != null && button.getText().startsWith("Apply: "));
     }
@@ -177,7 +176,7 @@ class WindowInMemoryTest {
 
     @Test
     void appliesACureThatCanBeTakenBack() {
-        open(Demo.preset(FileKind.STAND, "sander-stand"));
+        open(Demo.preset(FileKind.STAND, "lathe-stand"));
         var before = text();
         var cure = nodes().filter(Button.class::isInstance)
                 .map(Button.class::cast)

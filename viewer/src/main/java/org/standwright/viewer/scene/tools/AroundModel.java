@@ -18,7 +18,7 @@ import org.standwright.viewer.scene.around.WallFace;
 /** What there is around the furniture, and which of it is to be seen. */
 final class AroundModel {
     private final BooleanProperty floor = new SimpleBooleanProperty(this, "floor", true);
-    private final BooleanProperty person = new SimpleBooleanProperty(this, "person", true);
+    private final BooleanProperty person = new SimpleBooleanProperty(this, "person", false);
     private final BooleanProperty feed = new SimpleBooleanProperty(this, "feed", false);
     private final BooleanProperty wall = new SimpleBooleanProperty(this, "wall", true);
     private final DoubleProperty board = new SimpleDoubleProperty(this, "board", FeedWay.USUAL_BOARD);

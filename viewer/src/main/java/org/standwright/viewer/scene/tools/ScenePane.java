@@ -1,5 +1,6 @@
 package org.standwright.viewer.scene.tools;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
@@ -51,6 +52,7 @@ public final class ScenePane extends BorderPane {
 
     private void show(AssemblyView view, Surroundings surroundings) {
         model.pickedProperty().bindBidirectional(desk.pickedProperty());
+        view.visibleProperty().bind(desk.builtProperty().map(Optional::isPresent));
         desk.builtProperty()
                 .subscribe(shown -> shown.ifPresent(built -> {
                     view.show(Scenery.of(built.furniture().assembly(), built.solids()));
