@@ -11,13 +11,15 @@ class AroundModelTest {
     private final AroundModel model = new AroundModel();
 
     @Test
-    void showsFloorAndPersonFirstAndTheWayOfTheBoardsWhenAskedTo() {
+    void showsTheFloorFirstAndPersonAndTheWayOfTheBoardsWhenAskedTo() {
         var around = Around.of(Sample.stand("planer-stand").furniture());
         assertThat(model.seenFloor()).isEmpty();
 
         model.aroundProperty().set(Optional.of(around));
 
         assertThat(model.seenFloor()).contains(around.floor());
+        assertThat(model.seenPerson()).isEmpty();
+        model.personProperty().set(true);
         assertThat(model.seenPerson()).contains(around.figure());
         assertThat(model.hasFeed().getValue()).isTrue();
         assertThat(model.hasWalls().getValue()).isFalse();
