@@ -1,6 +1,8 @@
 package org.standwright.viewer.app;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -115,10 +117,9 @@ final class FileWork {
     }
 
     private static String reason(IOException failure) {
-        return switch (failure.getClass().getSimpleName()) {
-            case "NoSuchFileException" -> "there is no such file or folder.";
-            case "AccessDeniedException" -> "you may not.";
-            default -> failure.getMessage() + ".";
-        };
+        if (failure instanceof NoSuchFileException) {
+            return "there is no such file or folder.";
+        }
+        return failure instanceof AccessDeniedException ? "you may not." : failure.getMessage() + ".";
     }
 }

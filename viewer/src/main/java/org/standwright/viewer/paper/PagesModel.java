@@ -60,10 +60,6 @@ public final class PagesModel {
         return index.get() == 0;
     }
 
-    public boolean isLast() {
-        return index.get() >= pages.getValue().size() - 1;
-    }
-
     /** 'Page 3 of 21', or 'No pages yet'. */
     public String words() {
         int count = pages.getValue().size();

@@ -13,6 +13,7 @@ import org.standwright.assembly.Pose;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Vec3;
 import org.standwright.solid.Solid;
+import org.standwright.viewer.scene.surface.PlacementTransform;
 
 /** One thing on the screen: its faces and its edges, which move together. */
 final class Piece {
@@ -113,12 +114,7 @@ final class Piece {
     }
 
     private void put(Placement at) {
-        Vec3 x = at.along().unit();
-        Vec3 y = at.across().unit();
-        Vec3 z = at.through().unit();
-        Vec3 origin = at.origin();
-        place.setToTransform(
-                x.x(), y.x(), z.x(), origin.x(), x.y(), y.y(), z.y(), origin.y(), x.z(), y.z(), z.z(), origin.z());
+        place.setToTransform(PlacementTransform.of(at));
     }
 
     private void put(Box3 box) {
