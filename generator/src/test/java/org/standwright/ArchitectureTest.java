@@ -33,6 +33,7 @@ class ArchitectureTest {
             "sheet",
             "check",
             "drawing",
+            "router",
             "file",
             "advice",
             "packet",

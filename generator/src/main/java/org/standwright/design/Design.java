@@ -1,7 +1,9 @@
 package org.standwright.design;
 
 import java.util.List;
+import java.util.Optional;
 import org.standwright.design.kit.Bar;
+import org.standwright.design.kit.Router;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.part.SheetGood;
@@ -15,6 +17,9 @@ public interface Design {
     Units unit();
 
     Saw saw();
+
+    /** The router that cuts its sheets too, if there is one. */
+    Optional<Router> router();
 
     StockPlan stock();
 

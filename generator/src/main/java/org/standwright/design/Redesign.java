@@ -126,6 +126,7 @@ public final class Redesign {
                 edges,
                 from.screws(),
                 from.saw(),
+                from.router(),
                 stock,
                 from.cutting(),
                 from.savings(),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.standwright.design.kit.Bar;
 import org.standwright.design.kit.Machine;
+import org.standwright.design.kit.Router;
 import org.standwright.design.kit.Saw;
 import org.standwright.part.SheetGood;
 import org.standwright.unit.Units;
@@ -33,6 +34,7 @@ public record StandDesign(
         Edges edges,
         Screws screws,
         Saw saw,
+        Optional<Router> router,
         StockPlan stock,
         CuttingPlan cutting,
         Optional<Savings> savings,

@@ -1,8 +1,10 @@
 package org.standwright.design;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.standwright.design.kit.Bar;
+import org.standwright.design.kit.Router;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.wall.Cleat;
 import org.standwright.design.wall.Fixing;
@@ -34,6 +36,7 @@ public record WallDesign(
         Making making,
         List<Holder> holders,
         Saw saw,
+        Optional<Router> router,
         StockPlan stock,
         CuttingPlan cutting,
         List<RuleChoice> rules)
@@ -47,26 +50,29 @@ public record WallDesign(
     @Override
     public WallDesign readIn(Units other) {
         return new WallDesign(
-                name, other, levelLine, person, walls, cleat, rows, fixing, making, holders, saw, stock, cutting,
-                rules);
+                name, other, levelLine, person, walls, cleat, rows, fixing, making, holders, saw, router, stock,
+                cutting, rules);
     }
 
     /** The same walls with other strips. */
     public WallDesign with(Cleat other) {
         return new WallDesign(
-                name, unit, levelLine, person, walls, other, rows, fixing, making, holders, saw, stock, cutting, rules);
+                name, unit, levelLine, person, walls, other, rows, fixing, making, holders, saw, router, stock, cutting,
+                rules);
     }
 
     /** The same walls, their strips held otherwise. */
     public WallDesign with(Fixing other) {
         return new WallDesign(
-                name, unit, levelLine, person, walls, cleat, rows, other, making, holders, saw, stock, cutting, rules);
+                name, unit, levelLine, person, walls, cleat, rows, other, making, holders, saw, router, stock, cutting,
+                rules);
     }
 
     /** The same walls with other things hanging on them. */
     public WallDesign with(List<Holder> others) {
         return new WallDesign(
-                name, unit, levelLine, person, walls, cleat, rows, fixing, making, others, saw, stock, cutting, rules);
+                name, unit, levelLine, person, walls, cleat, rows, fixing, making, others, saw, router, stock, cutting,
+                rules);
     }
 
     @Override

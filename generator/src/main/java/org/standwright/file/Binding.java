@@ -13,6 +13,7 @@ import com.fasterxml.jackson.databind.util.StdConverter;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import org.standwright.design.StandDesign;
 import org.standwright.design.kit.Edging;
+import org.standwright.design.kit.Router;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.Trim;
 import org.standwright.design.stand.StandBuilder;
@@ -38,6 +39,7 @@ final class Binding {
             .addMixIn(Colour.class, ColourIsText.class)
             .addMixIn(Trim.class, TrimHasSides.class)
             .addMixIn(Saw.First.class, FirstWords.class)
+            .addMixIn(Router.Relief.class, ReliefWords.class)
             .addMixIn(StandBox.class, StandIsBuilt.class)
             // notes and headers; the schema has refused every other unknown field
             .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
@@ -82,6 +84,15 @@ final class Binding {
         CROSSCUT,
         @JsonProperty("either")
         EITHER
+    }
+
+    private enum ReliefWords {
+        @JsonProperty("dog-bone")
+        DOG_BONE,
+        @JsonProperty("t-bone")
+        T_BONE,
+        @JsonProperty("none")
+        NONE
     }
 
     @JsonDeserialize(converter = SheetBuilder.class)

@@ -1,6 +1,7 @@
 package org.standwright.geom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 
 /** A polygon without holes whose sides meet in its corners only; counter-clockwise, the first corner not repeated. */
 public record Outline(List<Vec2> corners) {
@@ -58,6 +60,31 @@ public record Outline(List<Vec2> corners) {
     /** The outline through the images of all corners, counter-clockwise even where the images are mirrored. */
     public Outline moved(UnaryOperator<Vec2> image) {
         return new Outline(corners.stream().map(image).toList());
+    }
+
+    /**
+     * What of it lies within a rectangle.
+     *
+     * @throws IllegalArgumentException if that is nothing, or several pieces
+     */
+    public Outline within(Rect area) {
+        var bounds = bounds();
+        if (!Grid.less(bounds.x0(), area.x0())
+                && !Grid.less(bounds.y0(), area.y0())
+                && !Grid.less(area.x1(), bounds.x1())
+                && !Grid.less(area.y1(), bounds.y1())) {
+            return this;
+        }
+        var rest = FACTORY.createPolygon(ring(corners)).intersection(FACTORY.createPolygon(ring(of(area).corners)));
+        if (!(rest instanceof Polygon polygon) || polygon.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "outline " + text(corners) + " is not of one piece within " + area + ".");
+        }
+        var ring = polygon.getExteriorRing().getCoordinates();
+        return new Outline(Arrays.stream(ring)
+                .limit(ring.length - 1L)
+                .map(at -> new Vec2(at.x, at.y))
+                .toList());
     }
 
     /** A corner, counted round and round. */

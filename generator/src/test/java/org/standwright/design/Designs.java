@@ -87,6 +87,7 @@ public final class Designs {
                         new Screw("screw 4", 4, 2.5, 4.5, List.of(16.0, 20.0, 25.0, 30.0, 40.0, 45.0, 50.0)),
                         new Screw("slide screw 4", 4, 2.5, 4.5, List.of(8.0, 10.0, 13.0, 16.0))),
                 new Saw(3.2, 5),
+                Optional.empty(),
                 StockPlan.NONE,
                 CuttingPlan.PLAIN,
                 Optional.empty(),

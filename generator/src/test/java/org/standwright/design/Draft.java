@@ -151,6 +151,7 @@ public final class Draft {
                 edges,
                 screws,
                 saw,
+                Optional.empty(),
                 stock,
                 cutting,
                 savings,

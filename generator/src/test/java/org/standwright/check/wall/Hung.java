@@ -88,6 +88,7 @@ final class Hung {
                         0.2),
                 holders,
                 new Saw(3, 5),
+                Optional.empty(),
                 StockPlan.NONE,
                 CuttingPlan.PLAIN,
                 List.of());

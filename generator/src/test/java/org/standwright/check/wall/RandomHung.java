@@ -84,6 +84,7 @@ final class RandomHung {
                 making,
                 holders,
                 design.saw(),
+                design.router(),
                 design.stock(),
                 design.cutting(),
                 design.rules());

@@ -227,6 +227,7 @@ class WholeWallRulesTest {
                 old.making(),
                 List.of(),
                 old.saw(),
+                old.router(),
                 old.stock(),
                 old.cutting(),
                 old.rules());

@@ -42,6 +42,7 @@ public final class WallDraft {
                 making,
                 List.of(),
                 saw,
+                Optional.empty(),
                 StockPlan.NONE,
                 CuttingPlan.PLAIN,
                 List.of());

@@ -2,6 +2,7 @@ package org.standwright.design.wall.holder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.standwright.assembly.Assembly;
 import org.standwright.assembly.Group;
@@ -55,6 +56,7 @@ final class Workshop {
                 new Making(sheet, thin, SCREW, 0.2),
                 List.of(),
                 new Saw(3.2, 5),
+                Optional.empty(),
                 StockPlan.NONE,
                 CuttingPlan.PLAIN,
                 List.of());

@@ -267,6 +267,7 @@ final class Scene {
                 new Making(PLY, PLY, screw, 0.2),
                 made.stream().map(MadeHolder::holder).toList(),
                 new Saw(3, 5),
+                Optional.empty(),
                 StockPlan.NONE,
                 CuttingPlan.PLAIN,
                 List.of());
