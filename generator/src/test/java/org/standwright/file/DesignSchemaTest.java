@@ -69,6 +69,7 @@ import org.standwright.design.kit.Point2;
 import org.standwright.design.kit.Pull;
 import org.standwright.design.kit.Range;
 import org.standwright.design.kit.Reference;
+import org.standwright.design.kit.Router;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.Screw;
 import org.standwright.design.kit.Size2;
@@ -112,6 +113,8 @@ class DesignSchemaTest {
                 arguments("/$defs/stand/properties/screws", Screws.class),
                 arguments("/$defs/saw", Saw.class),
                 arguments("/$defs/saw/properties/breakDown", BreakDown.class),
+                arguments("/$defs/router", Router.class),
+                arguments("/$defs/router/properties/tabs", Router.Tabs.class),
                 arguments("/$defs/stock", StockPlan.class),
                 arguments("/$defs/stock/properties/keep", Keep.class),
                 arguments("/$defs/cutting", CuttingPlan.class),
