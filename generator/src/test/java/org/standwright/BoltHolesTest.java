@@ -24,7 +24,7 @@ import org.standwright.design.StandDesign;
 import org.standwright.design.StockPlan;
 import org.standwright.design.WorkingHeight;
 import org.standwright.design.kit.Reference;
-import org.standwright.export.ObjWriter;
+import org.standwright.export.mesh.ObjWriter;
 import org.standwright.file.StartingFile;
 import org.standwright.make.Product;
 import org.standwright.unit.Units;
@@ -83,7 +83,7 @@ class BoltHolesTest {
     /** The layers of the worktop and the sub-top. */
     private static List<ObjMesh.Part> pierced(Product product) throws IOException {
         var out = new ByteArrayOutputStream();
-        ObjWriter.write(product.solids(), out);
+        ObjWriter.write(product.solids(), "assembly-mm.mtl", out);
         var parts = ObjMesh.read(out.toString(StandardCharsets.US_ASCII)).parts().stream()
                 .filter(part -> part.group().equals("worktop") || part.name().equals("sub-top"))
                 .toList();

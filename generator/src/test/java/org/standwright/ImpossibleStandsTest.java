@@ -88,7 +88,7 @@ class ImpossibleStandsTest {
         var design = DesignFiles.parse("stand", with(pointer, value).toString(), Presets.shipped())
                 .design();
 
-        assertThat(Bytes.of(design)).containsKeys("packet.pdf", "report.json", "assembly.stl");
+        assertThat(Bytes.of(design)).containsKeys("packet.pdf", "report.json", "assembly-mm.stl");
     }
 
     private static JsonNode with(String pointer, String value) {

@@ -13,12 +13,12 @@ record ObjMesh(List<Part> parts) {
     static ObjMesh read(String text) {
         var vertices = new ArrayList<Vertex>();
         var parts = new ArrayList<Part>();
-        String name = "";
+        String group = "";
         for (var line : text.split("\n")) {
             var words = line.split(" ");
             switch (words[0]) {
-                case "o" -> name = words[1];
-                case "g" -> parts.add(new Part(name, words[1], new ArrayList<>()));
+                case "g" -> group = words[1];
+                case "o" -> parts.add(new Part(words[1], group, new ArrayList<>()));
                 case "v" -> vertices.add(new Vertex(number(words[1]), number(words[2]), number(words[3])));
                 case "f" ->
                     parts.get(parts.size() - 1)

@@ -47,8 +47,9 @@ final class MakeCommand implements Callable<Integer> {
             split = ",",
             converter = FormatWord.class,
             completionCandidates = FormatWord.class,
-            description = "Write these formats alone, parted by commas: ${COMPLETION-CANDIDATES}.")
-    private List<Format> only = List.of(Format.values());
+            description = "Write these formats alone, parted by commas: ${COMPLETION-CANDIDATES}. Without this option"
+                    + " all but stl-text are written: STL as text, for readers that do not know the other form.")
+    private List<Format> only = List.copyOf(Format.usual());
 
     @Option(
             names = "--plan-seconds",

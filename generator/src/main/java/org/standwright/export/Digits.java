@@ -1,39 +1,55 @@
 package org.standwright.export;
 
 /** Decimal numbers as short as they can be written, from whole steps, quickly and the same everywhere. */
-final class Digits {
+public final class Digits {
     /** Steps of 10^-10 in 1/1024. */
     private static final long OF_A_1024TH = 9_765_625;
+
+    private static final int PLACES_OF_A_1024TH = 10;
 
     private Digits() {}
 
     /** To three decimals. */
-    static String thousandths(double value) {
-        return text(Math.round(value * 1000), 3);
+    public static String thousandths(double value) {
+        return append(Math.round(value * 1000), 3, new StringBuilder()).toString();
+    }
+
+    /** To six decimals. */
+    public static StringBuilder millionths(double value, StringBuilder text) {
+        return append(Math.round(value * 1_000_000), 6, text);
     }
 
     /** All ten decimals that a coordinate on the 1/1024 mm grid can have. */
-    static String grid(double mm) {
-        return text(Math.round(mm * 1024) * OF_A_1024TH, 10);
+    public static String grid(double mm) {
+        return grid(mm, new StringBuilder()).toString();
     }
 
-    private static String text(long steps, int places) {
-        if (steps == 0) {
-            return "0";
+    /** The same at the end of a text. */
+    public static StringBuilder grid(double mm, StringBuilder text) {
+        return append(Math.round(mm * 1024) * OF_A_1024TH, PLACES_OF_A_1024TH, text);
+    }
+
+    private static StringBuilder append(long steps, int places, StringBuilder text) {
+        if (steps < 0) {
+            text.append('-');
         }
-        var digits = new StringBuilder(Long.toString(Math.abs(steps)));
-        while (digits.length() <= places) {
-            digits.insert(0, '0');
+        long one = 1;
+        for (int i = 0; i < places; i++) {
+            one *= 10;
         }
-        digits.insert(digits.length() - places, '.');
-        int end = digits.length();
-        while (digits.charAt(end - 1) == '0') {
-            end--;
+        long rest = Math.abs(steps) % one;
+        text.append(Math.abs(steps) / one);
+        if (rest == 0) {
+            return text;
         }
-        if (digits.charAt(end - 1) == '.') {
-            end--;
+        text.append('.');
+        while (rest % 10 == 0) {
+            rest /= 10;
+            one /= 10;
         }
-        digits.setLength(end);
-        return steps < 0 ? digits.insert(0, '-').toString() : digits.toString();
+        for (long digit = one / 10; digit > rest; digit /= 10) {
+            text.append('0');
+        }
+        return text.append(rest);
     }
 }

@@ -8,7 +8,7 @@ final class FileNames {
 
     private FileNames() {}
 
-    /** {@code A-drawer-bottom.stl}: unique as long as {@code first} is, which is made of letters and digits. */
+    /** {@code A-drawer-bottom-mm.stl}: unique as long as {@code first} is, which is made of letters and digits. */
     static String of(String first, String words, String ending) {
         var plain =
                 words.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]+", "-").replaceAll("^[-.]+|[-.]+$", "");

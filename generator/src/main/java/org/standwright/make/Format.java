@@ -1,60 +1,109 @@
 package org.standwright.make;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.standwright.export.CutListCsvWriter;
 import org.standwright.export.CutListTextWriter;
 import org.standwright.export.HardwareCsvWriter;
-import org.standwright.export.ObjWriter;
 import org.standwright.export.PdfWriter;
-import org.standwright.export.StlWriter;
+import org.standwright.export.mesh.GlbWriter;
+import org.standwright.export.mesh.MtlWriter;
+import org.standwright.export.mesh.ObjWriter;
+import org.standwright.export.mesh.StlTextWriter;
+import org.standwright.export.mesh.StlWriter;
+import org.standwright.export.mesh.ThreeMfWriter;
 
 /** The list of formats: what each one makes of a product. */
 public enum Format {
     /** Cut list, cuts and hardware as tables. */
-    CSV(product -> List.of(
-            new OutputFile("cut-list.csv", out -> CutListCsvWriter.write(product.cutList(), product.units(), out)),
-            new OutputFile("cuts.csv", product::writeCuts),
-            new OutputFile(
-                    "hardware.csv",
-                    out -> HardwareCsvWriter.write(product.cutList().hardware(), out)))),
+    CSV(
+            "csv",
+            product -> List.of(
+                    new OutputFile(
+                            "cut-list.csv", out -> CutListCsvWriter.write(product.cutList(), product.units(), out)),
+                    new OutputFile("cuts.csv", product::writeCuts),
+                    new OutputFile(
+                            "hardware.csv",
+                            out -> HardwareCsvWriter.write(product.cutList().hardware(), out)))),
     /** The cut list to read. */
-    TXT(product -> List.of(new OutputFile(
-            "cut-list.txt",
-            out -> CutListTextWriter.write(
-                    product.furniture(), product.cutList(), product.plan(), product.findings(), out)))),
+    TXT(
+            "txt",
+            product -> List.of(new OutputFile(
+                    "cut-list.txt",
+                    out -> CutListTextWriter.write(
+                            product.furniture(), product.cutList(), product.plan(), product.findings(), out)))),
     /** Everything as data. */
-    JSON(product -> List.of(new OutputFile("report.json", product::writeReport))),
+    JSON("json", product -> List.of(new OutputFile("report.json", product::writeReport))),
     /** Everything on paper. */
-    PDF(product -> List.of(new OutputFile("packet.pdf", out -> PdfWriter.write(Papers.packet(product), out)))),
+    PDF("pdf", product -> List.of(new OutputFile("packet.pdf", out -> PdfWriter.write(Papers.packet(product), out)))),
     /** All parts where they belong, and each distinct part. */
-    STL(product -> {
+    STL("stl", product -> {
         var files = new ArrayList<OutputFile>();
-        files.add(new OutputFile("assembly.stl", out -> StlWriter.write(product.solids(), out)));
-        files.addAll(PartFiles.stl(product));
+        files.add(new OutputFile("assembly-mm.stl", out -> StlWriter.write(product.solids(), out)));
+        files.addAll(PartFiles.of(product, "-mm.stl", (part, out) -> StlWriter.write(part.solid(), out)));
         return files;
     }),
-    /** Every part where it belongs, under its name. */
-    OBJ(product -> List.of(new OutputFile("assembly.obj", out -> ObjWriter.write(product.solids(), out)))),
+    /** The same as text, several times as long, for a reader that takes nothing else. */
+    STL_TEXT("stl-text", When.ASKED_FOR, product -> {
+        var files = new ArrayList<OutputFile>();
+        files.add(new OutputFile("assembly-mm-text.stl", out -> StlTextWriter.write(product.solids(), out)));
+        files.addAll(PartFiles.of(
+                product, "-mm-text.stl", (part, out) -> StlTextWriter.write(part.label(), part.solid(), out)));
+        return files;
+    }),
+    /** Every part where it belongs, under its name and in its colour. */
+    OBJ(
+            "obj",
+            product -> List.of(
+                    new OutputFile("assembly-mm.obj", out -> ObjWriter.write(product.solids(), "assembly-mm.mtl", out)),
+                    new OutputFile("assembly-mm.mtl", out -> MtlWriter.write(product.solids(), out)))),
+    /** Each different workpiece, and where it belongs, for printers and their slicers. */
+    THREE_MF(
+            "3mf",
+            product -> List.of(new OutputFile("assembly.3mf", out -> ThreeMfWriter.write(product.solids(), out)))),
+    /** Every part where it belongs, to look at and to go on with. */
+    GLB("glb", product -> List.of(new OutputFile("assembly.glb", out -> GlbWriter.write(product.solids(), out)))),
     /** Each sheet with its pieces, and each wall of cleats. */
-    SVG(product -> {
+    SVG("svg", product -> {
         var files = new ArrayList<>(Papers.sheets(product));
         files.addAll(product.furniture().accept(new Elevations(product.solids())));
         return files;
     });
 
+    private enum When {
+        USUALLY,
+        ASKED_FOR
+    }
+
+    private final String word;
+    private final When when;
     private final Function<Product, List<OutputFile>> files;
 
-    Format(Function<Product, List<OutputFile>> files) {
+    Format(String word, Function<Product, List<OutputFile>> files) {
+        this(word, When.USUALLY, files);
+    }
+
+    Format(String word, When when, Function<Product, List<OutputFile>> files) {
+        this.word = word;
+        this.when = when;
         this.files = files;
     }
 
     /** What {@code --only} calls it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
+    }
+
+    /** What is written when nobody says what. */
+    public static Set<Format> usual() {
+        return Arrays.stream(values())
+                .filter(format -> format.when == When.USUALLY)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Format.class)));
     }
 
     /** The files of some formats with their bytes, worked out side by side, in the order of this list. */

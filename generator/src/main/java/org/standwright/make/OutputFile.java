@@ -10,7 +10,7 @@ import org.standwright.geom.Require;
 /**
  * One file to hand over.
  *
- * @param name path inside the output folder, its steps parted by '/': {@code parts/A-side.stl}
+ * @param name path inside the output folder, its steps parted by '/': {@code parts/A-side-mm.stl}
  * @param content what writes its bytes; asked once, when the file is written
  */
 public record OutputFile(String name, Content content) {
@@ -25,7 +25,7 @@ public record OutputFile(String name, Content content) {
         var steps = List.of(name.split("/", -1));
         if (name.indexOf('\\') >= 0 || steps.contains("") || steps.contains(".") || steps.contains("..")) {
             throw new IllegalArgumentException(
-                    "'" + name + "' is no name for an output file; write it like 'cut-list.csv' or 'parts/A.stl'.");
+                    "'" + name + "' is no name for an output file; write it like 'cut-list.csv' or 'parts/A-mm.stl'.");
         }
         if (name.equals(Manifest.FILE) || name.equals(Staging.MARKER)) {
             throw new IllegalArgumentException("'" + name + "' is taken by the output folder itself.");

@@ -52,8 +52,11 @@ class RunTest {
         assertThat(session.err.toString()).contains("caution: ");
         assertThat(session.names("o"))
                 .containsExactly(
-                        "assembly.obj",
-                        "assembly.stl",
+                        "assembly-mm.mtl",
+                        "assembly-mm.obj",
+                        "assembly-mm.stl",
+                        "assembly.3mf",
+                        "assembly.glb",
                         "cut-list.csv",
                         "cut-list.txt",
                         "cuts.csv",

@@ -11,10 +11,10 @@ import org.standwright.part.Part;
 import org.standwright.solid.SampleParts;
 
 /** A few boards at their places. */
-final class SampleAssembly {
+public final class SampleAssembly {
     private SampleAssembly() {}
 
-    static Assembly twoSidesAndABack() {
+    public static Assembly twoSidesAndABack() {
         return new Assembly(
                 "Wäller's stand",
                 List.of(

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
@@ -31,7 +32,7 @@ class FormatTest {
 
     @Test
     void makesAFileForEverythingThatThereIsToBuyCutAndAssemble() {
-        var names = names(EnumSet.allOf(Format.class));
+        var names = names(Format.usual());
         assertThat(names)
                 .contains(
                         "cut-list.csv",
@@ -40,12 +41,15 @@ class FormatTest {
                         "cut-list.txt",
                         "report.json",
                         "packet.pdf",
-                        "assembly.stl",
-                        "assembly.obj",
+                        "assembly-mm.stl",
+                        "assembly-mm.obj",
+                        "assembly-mm.mtl",
+                        "assembly.3mf",
+                        "assembly.glb",
                         "sheets/01-board-18.svg")
-                .anyMatch(name -> name.matches("parts/[A-Z]-bottom\\.stl"));
+                .anyMatch(name -> name.matches("parts/[A-Z]-bottom-mm\\.stl"));
         assertThat(names)
-                .filteredOn(name -> name.startsWith("parts/"))
+                .filteredOn(name -> name.startsWith("parts/") && name.endsWith(".stl"))
                 .hasSize(product.cutList().lines().size());
         assertThat(names.stream().map(name -> name.toLowerCase(Locale.ROOT))).doesNotHaveDuplicates();
     }
@@ -53,7 +57,25 @@ class FormatTest {
     @Test
     void makesOnlyTheFormatsThatAreAskedFor() {
         assertThat(names(EnumSet.of(Format.CSV))).containsExactly("cut-list.csv", "cuts.csv", "hardware.csv");
-        assertThat(names(EnumSet.of(Format.OBJ, Format.PDF))).containsExactly("packet.pdf", "assembly.obj");
+        assertThat(names(EnumSet.of(Format.OBJ, Format.PDF)))
+                .containsExactly("packet.pdf", "assembly-mm.obj", "assembly-mm.mtl");
+    }
+
+    @Test
+    void makesStlAsTextOnlyWhenItIsAskedFor() {
+        assertThat(Format.usual()).isEqualTo(EnumSet.complementOf(EnumSet.of(Format.STL_TEXT)));
+        assertThat(names(EnumSet.of(Format.STL_TEXT)))
+                .contains("assembly-mm-text.stl")
+                .hasSize(1 + product.cutList().lines().size())
+                .doesNotContainAnyElementsOf(names(Format.usual()));
+    }
+
+    @Test
+    void everyFormatHasAWordOfItsOwn() {
+        assertThat(Format.values())
+                .extracting(Format::word)
+                .doesNotHaveDuplicates()
+                .contains("3mf", "stl-text");
     }
 
     @Test
@@ -61,7 +83,7 @@ class FormatTest {
         assertThat(bytes(Product.of(design()))).isEqualTo(bytes(product));
     }
 
-    private static List<String> names(EnumSet<Format> formats) {
+    private static List<String> names(Set<Format> formats) {
         return Format.files(formats, product).stream().map(OutputFile::name).toList();
     }
 

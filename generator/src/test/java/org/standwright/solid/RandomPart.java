@@ -29,7 +29,7 @@ import org.standwright.part.Run;
  * share planes, edges or corners with others. In three of ten boards sloping cuts meet others as chance has it; in the
  * rest they keep clear.
  */
-final class RandomPart {
+public final class RandomPart {
     private static final double LENGTH = 300;
     private static final double WIDTH = 200;
     private static final int MOST_SLOPING = 6;
@@ -52,7 +52,7 @@ final class RandomPart {
         outlines = new RandomOutline(random, step);
     }
 
-    static Part of(long seed) {
+    public static Part of(long seed) {
         var random = new RandomPart(seed);
         random.fill();
         return random.board((seed % 2 == 0 ? "anywhere " : "lattice ") + seed).with(random.features);

@@ -10,7 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.standwright.export.StlWriter;
+import org.standwright.export.mesh.StlWriter;
 
 /**
  * What a stranger finds in a binary STL file: triangles whose corners are the same where their coordinates are. Knows

@@ -29,14 +29,17 @@ import org.standwright.viewer.work.Stage;
 
 /** Which files to write, how long to look for a sheet plan, and how far it has come. */
 final class ExportBox extends VBox {
-    private static final Map<Format, String> WORDS = Map.of(
-            Format.CSV, "tables (cut list, cuts, hardware)",
-            Format.TXT, "cut list to read",
-            Format.JSON, "report as data",
-            Format.PDF, "packet on paper",
-            Format.STL, "solids as STL",
-            Format.OBJ, "solids as OBJ",
-            Format.SVG, "sheets and walls as SVG");
+    private static final Map<Format, String> WORDS = Map.ofEntries(
+            Map.entry(Format.CSV, "tables (cut list, cuts, hardware)"),
+            Map.entry(Format.TXT, "cut list to read"),
+            Map.entry(Format.JSON, "report as data"),
+            Map.entry(Format.PDF, "packet on paper"),
+            Map.entry(Format.STL, "solids as STL"),
+            Map.entry(Format.STL_TEXT, "solids as STL, written as text"),
+            Map.entry(Format.OBJ, "solids as OBJ"),
+            Map.entry(Format.THREE_MF, "solids as 3MF, for printers"),
+            Map.entry(Format.GLB, "solids as GLB, to look at"),
+            Map.entry(Format.SVG, "sheets and walls as SVG"));
 
     private final Desk desk;
     private final Dialogs dialogs;
@@ -85,7 +88,7 @@ final class ExportBox extends VBox {
         boxes.getStyleClass().add("choices");
         for (var format : Format.values()) {
             var box = new CheckBox(format.word().toUpperCase(Locale.ROOT) + ": " + WORDS.get(format));
-            box.setSelected(true);
+            box.setSelected(Format.usual().contains(format));
             formats.put(format, box);
             boxes.getChildren().add(box);
         }

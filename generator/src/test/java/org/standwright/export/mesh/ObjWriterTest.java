@@ -1,4 +1,4 @@
-package org.standwright.export;
+package org.standwright.export.mesh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -13,6 +13,7 @@ import org.apache.commons.geometry.io.euclidean.threed.GeometryFormat3D;
 import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
 import org.junit.jupiter.api.Test;
+import org.standwright.export.SampleAssembly;
 import org.standwright.solid.AssemblySolids;
 import org.standwright.solid.Solid;
 
@@ -22,13 +23,47 @@ class ObjWriterTest {
 
     @Test
     void saysWhatItIsAndInWhichUnit() throws IOException {
-        assertThat(obj()).startsWith("# W_ller_s_stand by Standwright\n# units: mm, z up\no left_side\ng carcass\nv ");
+        assertThat(obj()).startsWith("""
+                        # W_ller_s_stand by Standwright
+                        # units: mm, z up
+                        mtllib assembly-mm.mtl
+                        g carcass
+                        o left_side
+                        usemtl birch_plywood
+                        v\s""");
     }
 
     @Test
     void everyPartIsAnObjectWithAPlainNameOfItsOwn() throws IOException {
         assertThat(obj().lines().filter(line -> line.startsWith("o ")))
                 .containsExactly("o left_side", "o right_side", "o right_side_2", "o drawer");
+    }
+
+    @Test
+    void everyPartIsInTheGroupThatItMovesWithAndOfItsMaterial() throws IOException {
+        var read = ReadObj.of(obj().getBytes(StandardCharsets.US_ASCII));
+
+        assertThat(read.library()).isEqualTo("assembly-mm.mtl");
+        assertThat(read.groups()).containsExactly("carcass", "carcass", "rest", "rest");
+        assertThat(read.materials())
+                .containsExactly("birch_plywood", "birch_plywood", "birch_plywood", "drawer_plywood");
+    }
+
+    @Test
+    void everyMaterialThatIsNamedHasItsColour() throws IOException {
+        var out = new ByteArrayOutputStream();
+        MtlWriter.write(solids, out);
+
+        // #d9b982: 217, 185 and 130 of 255
+        assertThat(out.toString(StandardCharsets.US_ASCII)).isEqualTo("""
+                        # materials by Standwright
+                        newmtl birch_plywood
+                        Kd 0.851 0.725 0.51
+                        illum 1
+                        newmtl drawer_plywood
+                        Kd 0.851 0.725 0.51
+                        illum 1
+                        """);
     }
 
     @Test
@@ -68,7 +103,7 @@ class ObjWriterTest {
     void comesOutTheSameEveryTime() throws IOException {
         var first = obj();
         var again = new ByteArrayOutputStream();
-        ObjWriter.write(AssemblySolids.of(SampleAssembly.twoSidesAndABack()), again);
+        ObjWriter.write(AssemblySolids.of(SampleAssembly.twoSidesAndABack()), "assembly-mm.mtl", again);
 
         assertThat(again.toString(StandardCharsets.US_ASCII)).isEqualTo(first);
     }
@@ -81,7 +116,7 @@ class ObjWriterTest {
 
     private String obj() throws IOException {
         var out = new ByteArrayOutputStream();
-        ObjWriter.write(solids, out);
+        ObjWriter.write(solids, "assembly-mm.mtl", out);
         return out.toString(StandardCharsets.US_ASCII);
     }
 }

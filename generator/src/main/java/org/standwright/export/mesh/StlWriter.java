@@ -1,4 +1,4 @@
-package org.standwright.export;
+package org.standwright.export.mesh;
 
 import java.io.IOException;
 import java.io.OutputStream;

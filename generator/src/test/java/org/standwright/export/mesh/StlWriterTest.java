@@ -1,4 +1,4 @@
-package org.standwright.export;
+package org.standwright.export.mesh;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -16,6 +16,7 @@ import org.apache.commons.geometry.io.euclidean.threed.GeometryFormat3D;
 import org.apache.commons.geometry.io.euclidean.threed.IO3D;
 import org.apache.commons.numbers.core.Precision;
 import org.junit.jupiter.api.Test;
+import org.standwright.export.SampleAssembly;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Part;
 import org.standwright.solid.AssemblySolids;
