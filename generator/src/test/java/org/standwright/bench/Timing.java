@@ -4,15 +4,15 @@ import java.util.Arrays;
 import java.util.List;
 
 /** How long the same work took, run after run, ms. */
-record Timing(double median, double p95, double least) {
+public record Timing(double median, double p95, double least) {
     /** Of these runs, one at least. */
-    static Timing of(List<Double> millis) {
+    public static Timing of(List<Double> millis) {
         var sorted = millis.stream().mapToDouble(ms -> ms).sorted().toArray();
         return new Timing(sorted[sorted.length / 2], sorted[(int) Math.ceil(0.95 * sorted.length) - 1], sorted[0]);
     }
 
     /** Runs {@code work} for {@code forMillis}, {@code fewest} times at least, and tells what each run took. */
-    static List<Double> runs(Runnable work, int fewest, int forMillis) {
+    public static List<Double> runs(Runnable work, int fewest, int forMillis) {
         var millis = new double[fewest];
         int count = 0;
         long end = System.nanoTime() + forMillis * 1_000_000L;
@@ -28,7 +28,7 @@ record Timing(double median, double p95, double least) {
     }
 
     /** After a second of the same work, or one run of it, whichever takes longer. */
-    static Timing warm(Runnable work, int fewest, int forMillis) {
+    public static Timing warm(Runnable work, int fewest, int forMillis) {
         runs(work, 1, 1000);
         return of(runs(work, fewest, forMillis));
     }

@@ -25,6 +25,6 @@ final class Metres {
 
     /** A length on the 1/1024 mm grid, in full. */
     static BigDecimal exact(double mm) {
-        return BigDecimal.valueOf(Math.round(mm * PER_MM) * OF_A_1024TH, PLACES);
+        return BigDecimal.valueOf(Math.round(mm * PER_MM) * OF_A_1024TH, PLACES).stripTrailingZeros();
     }
 }
