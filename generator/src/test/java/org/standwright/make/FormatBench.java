@@ -43,7 +43,8 @@ final class FormatBench {
                 .filter(file -> MESHES.contains(file.name()))
                 .toList();
         print("meshes", meshes);
-        System.out.println("meshes: " + String.join(", ", MESHES.stream().sorted().toList()) + "; aim " + AIM + " ms");
+        System.out.println(
+                "meshes: " + String.join(", ", MESHES.stream().sorted().toList()) + "; aim " + AIM + " ms");
     }
 
     private static void print(String word, List<OutputFile> files) {

@@ -16,6 +16,12 @@ import org.standwright.solid.PlacedSolid;
 class RoundTripTest {
     private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
     private static final int PARTS = FULL ? 1_000 : 50;
+    /**
+     * How many presets are read again as text, which takes as long as all other formats together; {@link
+     * StlTextWriterTest} and, outside, assimp find in it what the binary form holds.
+     */
+    private static final int PRESETS_AS_TEXT = FULL ? Integer.MAX_VALUE : 3;
+
     /** As a share of the volume. */
     private static final double VOLUME = 1e-6;
     /** What sums over thousands of triangles may lose, mm. */
@@ -34,7 +40,8 @@ class RoundTripTest {
     @EnumSource
     void everyPartOfEveryPresetComesBackWhereItBelongs(MeshFormat format) throws IOException {
         assertThat(presets).hasSizeGreaterThan(10);
-        for (var assembly : presets) {
+        int most = format == MeshFormat.STL_TEXT ? PRESETS_AS_TEXT : Integer.MAX_VALUE;
+        for (var assembly : presets.stream().limit(most).toList()) {
             check(assembly, format);
         }
     }

@@ -31,7 +31,7 @@ class ThreeMfWriterTest {
     }
 
     @Test
-    void thePackageSaysWhatItsPartsAre() {
+    void thePackageSaysWhatItsPartsAre() throws IOException {
         assertThat(read.entries()).containsOnlyKeys("[Content_Types].xml", "_rels/.rels", "3D/3dmodel.model");
         assertThat(new String(read.entries().get("[Content_Types].xml")))
                 .contains("Extension=\"model\" ContentType=\"application/vnd.ms-package.3dmanufacturing-3dmodel+xml\"");
@@ -50,7 +50,7 @@ class ThreeMfWriterTest {
     }
 
     @Test
-    void saysItsUnitAndWhatItIsCalled() {
+    void saysItsUnitAndWhatItIsCalled() throws IOException {
         assertThat(read.model().getAttribute("unit")).isEqualTo("millimeter");
         assertThat(read.all("metadata"))
                 .extracting(data -> data.getAttribute("name") + ": " + data.getTextContent())
@@ -58,7 +58,7 @@ class ThreeMfWriterTest {
     }
 
     @Test
-    void everyWorkpieceIsOneObjectAndTheAssemblyAnotherThatComesLast() {
+    void everyWorkpieceIsOneObjectAndTheAssemblyAnotherThatComesLast() throws IOException {
         assertThat(read.all("object"))
                 .extracting(object -> object.getAttribute("name"))
                 .containsExactly("left side and 1 more like it", "right side", "drawer", "Wäller's stand");
@@ -71,7 +71,7 @@ class ThreeMfWriterTest {
     }
 
     @Test
-    void everyObjectHasAMaterialWithItsColour() {
+    void everyObjectHasAMaterialWithItsColour() throws IOException {
         assertThat(read.all("base"))
                 .extracting(base -> base.getAttribute("name") + " " + base.getAttribute("displaycolor"))
                 .containsExactly("birch plywood #D9B982", "drawer plywood #D9B982");
@@ -81,7 +81,7 @@ class ThreeMfWriterTest {
     }
 
     @Test
-    void everyEdgeOfEveryObjectIsThereOnceInEitherDirection() {
+    void everyEdgeOfEveryObjectIsThereOnceInEitherDirection() throws IOException {
         for (var object : read.all("object")) {
             var edges = new HashSet<List<String>>();
             var triangles = object.getElementsByTagNameNS("*", "triangle");
@@ -104,7 +104,7 @@ class ThreeMfWriterTest {
     }
 
     @Test
-    void everyObjectHasAVolumeAndWhatIsBuiltStandsInTheCornerOfThePlate() {
+    void everyObjectHasAVolumeAndWhatIsBuiltStandsInTheCornerOfThePlate() throws IOException {
         assertThat(read.objects()).allMatch(object -> object.volume() > 0);
         var low = read.built().stream()
                 .map(ReadMesh::low)
