@@ -15,4 +15,22 @@ public record Vec3(double x, double y, double z) {
     public Vec3 times(double factor) {
         return new Vec3(x * factor, y * factor, z * factor);
     }
+
+    public double dot(Vec3 other) {
+        return x * other.x + y * other.y + z * other.z;
+    }
+
+    /** Square to both, right-handed; as long as the area of the parallelogram that they span. */
+    public Vec3 cross(Vec3 other) {
+        return new Vec3(y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+    }
+
+    public double length() {
+        return Math.sqrt(dot(this));
+    }
+
+    /** The same way, 1 long; not for a shift of nothing. */
+    public Vec3 unit() {
+        return times(1 / length());
+    }
 }
