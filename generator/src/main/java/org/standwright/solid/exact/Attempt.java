@@ -34,7 +34,16 @@ final class Attempt {
             faces.add(making.face(region));
         }
         offenders.addAll(edges.offenders());
-        if (!edges.failed()) {
+        if (edges.failed()) {
+            return;
+        }
+        var clashes = new Clashes(corners.places(), edges.all());
+        faces.forEach(face -> clashes.find(face, (one, other) -> {
+            var regions = new HashSet<>(edges.regions(one));
+            regions.addAll(edges.regions(other));
+            offenders.addAll(Offenders.of(model, regions));
+        }));
+        if (offenders.isEmpty()) {
             solid = Optional.of(new ExactSolid(corners.places(), edges.all(), shells(faces), facets()));
         }
     }

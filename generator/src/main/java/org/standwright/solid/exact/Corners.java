@@ -1,9 +1,7 @@
 package org.standwright.solid.exact;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -12,7 +10,7 @@ import org.standwright.geom.Vec3;
 /** The vertices of a mesh in which edges end, and where they belong exactly. */
 final class Corners {
     /** How far a corner may move from the mesh, mm: as far as a polygon may be off, twice, and a slanting cut as much more. */
-    private static final double FARTHEST = 0.25;
+    private static final double FARTHEST = 0.5;
 
     private final Model model;
     private final Borders borders;
@@ -60,7 +58,7 @@ final class Corners {
 
     private void place(int side, Optional<Plane> also) {
         int vertex = model.sides().from(side);
-        var regions = around(side);
+        var regions = model.around(side);
         var surfaces = regions.stream()
                 .flatMap(region -> model.surface(region).stream())
                 .distinct()
@@ -78,17 +76,6 @@ final class Corners {
         }
         places.add(place);
         numbers[vertex] = places.size();
-    }
-
-    /** The regions round the vertex that a side begins at. */
-    private Collection<Integer> around(int side) {
-        var regions = new LinkedHashSet<Integer>();
-        int at = side;
-        do {
-            regions.add(model.regions().left(at));
-            at = model.sides().twin(Sides.before(at));
-        } while (at != side);
-        return regions;
     }
 
     boolean isCorner(int vertex) {

@@ -15,6 +15,7 @@ final class Edges {
     private final Corners corners;
     private final List<Edge> edges = new ArrayList<>();
     private final Set<Integer> offenders = new HashSet<>();
+    private final List<Set<Integer>> regions = new ArrayList<>();
     private boolean failed;
     /** By the first side of a piece: the number of its edge counted from 1, less than 0 against its direction. */
     private final int[] byFirstSide;
@@ -55,11 +56,22 @@ final class Edges {
             int to = model.sides().to(sides[sides.length - 1]);
             var curve = curve(sides, new Curves(model, sides, corners.place(from), corners.place(to)));
             edges.add(new Edge(corners.number(from), corners.number(to), curve.orElse(NONE)));
+            regions.add(both(sides[0]));
             byFirstSide[model.sides().twin(sides[sides.length - 1])] = -edges.size();
             byFirstSide[sides[0]] = edges.size();
         }
         int number = byFirstSide[sides[0]];
         return new Use(Math.abs(number) - 1, number > 0);
+    }
+
+    /** The regions on either side, which are one along a seam. */
+    private Set<Integer> both(int side) {
+        return new HashSet<>(List.of(model.regions().left(side), model.regions().right(side)));
+    }
+
+    /** The regions that meet along an edge. */
+    Set<Integer> regions(int edge) {
+        return regions.get(edge);
     }
 
     /** In a solid that will not be. */
@@ -76,9 +88,16 @@ final class Edges {
                 && (model.round(left).isPresent() || model.round(right).isPresent());
         if (curve.isEmpty() || bends) {
             failed = true;
-            offenders.addAll(Offenders.of(model, List.of(left, right)));
+            offenders.addAll(Offenders.of(model, bends ? both(sides[0]) : around(sides)));
         }
         return curve;
+    }
+
+    /** The regions that meet at the two ends. */
+    private Set<Integer> around(int[] sides) {
+        var around = model.around(sides[0]);
+        around.addAll(model.around(model.sides().twin(sides[sides.length - 1])));
+        return around;
     }
 
     List<Edge> all() {

@@ -16,9 +16,9 @@ public final class ExactSolids {
     public static ExactSolid of(Part part, Solid solid) {
         var surfaces = Surfaces.of(part);
         var sides = new Sides(solid);
-        var labels = Labels.of(solid, sides, surfaces.candidates());
+        var labels = Labels.of(solid, sides, surfaces);
         while (true) {
-            var model = new Model(solid, sides, surfaces.different(), new Regions(sides, labels));
+            var model = new Model(solid, sides, surfaces, new Regions(sides, labels));
             var attempt = new Attempt(model);
             if (attempt.solid().isPresent()) {
                 return attempt.solid().get();

@@ -23,22 +23,24 @@ final class Labels {
     private static final double OFF_CHORD = 0.35;
     /** Triangles whose normal is known no better than this are narrow, radians. */
     private static final double VAGUE = 0.25;
+    /** Even then they look roughly the right way. */
+    private static final double MOST_VAGUE = 1;
 
     private final Solid solid;
-    private final List<Candidate> candidates;
+    private final List<Surface> surfaces;
     private final int[] labels;
     private final List<Integer> narrow = new ArrayList<>();
 
-    private Labels(Solid solid, List<Candidate> candidates) {
+    private Labels(Solid solid, List<Surface> surfaces) {
         this.solid = solid;
-        this.candidates = candidates;
+        this.surfaces = surfaces;
         this.labels = new int[solid.triangleCount()];
         Arrays.fill(labels, LOOSE);
     }
 
     /** Of each triangle the number of its surface, or {@link #LOOSE}. */
-    static int[] of(Solid solid, Sides sides, List<Candidate> candidates) {
-        var labels = new Labels(solid, candidates);
+    static int[] of(Solid solid, Sides sides, List<Surface> surfaces) {
+        var labels = new Labels(solid, surfaces);
         for (int t = 0; t < labels.labels.length; t++) {
             labels.label(t);
         }
@@ -48,51 +50,61 @@ final class Labels {
 
     private void label(int t) {
         var corners = corners(t);
-        var normal = corners[1].minus(corners[0]).cross(corners[2].minus(corners[0]));
+        var normal = normal(corners);
         double vague = 1.5 * ROUNDED * longest(corners) / normal.length();
         if (vague > VAGUE) {
             narrow.add(t);
             return;
         }
+        choose(t, corners, normal.unit(), vague);
+    }
+
+    private void choose(int t, Vec3[] corners, Vec3 normal, double vague) {
         double best = Double.POSITIVE_INFINITY;
-        for (var candidate : candidates) {
-            double off = off(candidate, corners, normal.unit(), vague);
+        for (int i = 0; i < surfaces.size(); i++) {
+            double off = off(surfaces.get(i), corners, normal, vague);
             if (off < best) {
                 best = off;
-                labels[t] = candidate.number();
+                labels[t] = i;
             }
         }
     }
 
     /** How badly a triangle stands for a surface: planes before all others; infinitely if it doesn't. */
-    private static double off(Candidate candidate, Vec3[] corners, Vec3 normal, double vague) {
-        if (!isNear(candidate, corners)) {
+    private static double off(Surface surface, Vec3[] corners, Vec3 normal, double vague) {
+        if (!isNear(surface, corners)) {
             return Double.POSITIVE_INFINITY;
         }
-        if (candidate.surface() instanceof Plane plane) {
+        if (surface instanceof Plane plane) {
             double turned = plane.normal().minus(normal).length();
             return turned < vague + 1e-9 ? turned : Double.POSITIVE_INFINITY;
         }
         var middle = corners[0].plus(corners[1]).plus(corners[2]).times(1.0 / 3);
-        double turned = candidate.surface().normal(middle).plus(normal).length();
+        double turned = surface.normal(middle).plus(normal).length();
         return turned < OFF_CHORD + vague ? 1 + turned : Double.POSITIVE_INFINITY;
     }
 
-    private static boolean isNear(Candidate candidate, Vec3[] corners) {
-        double most = candidate.surface() instanceof Plane ? ROUNDED : OFF_ROUND;
+    private static boolean isNear(Surface surface, Vec3[] corners) {
+        double most = surface instanceof Plane ? ROUNDED : OFF_ROUND;
         for (var corner : corners) {
-            if (!candidate.reaches(corner) || Math.abs(candidate.surface().distance(corner)) > most) {
+            if (Math.abs(surface.distance(corner)) > most) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Gives narrow triangles the surface of a neighbour, over the longest side that will do. */
+    /**
+     * Gives narrow triangles the surface of a neighbour, over the longest side that will do; if all round are as narrow,
+     * one of them the surface that it looks most like.
+     */
     private void settle(Sides sides) {
-        boolean more = true;
-        while (more) {
-            more = narrow.removeIf(t -> joins(t, sides));
+        while (!narrow.isEmpty()) {
+            if (!narrow.removeIf(t -> joins(t, sides))) {
+                int t = narrow.remove(0);
+                var corners = corners(t);
+                choose(t, corners, normal(corners).unit(), MOST_VAGUE);
+            }
         }
     }
 
@@ -112,14 +124,17 @@ final class Labels {
     }
 
     private boolean isNear(int t, int label) {
-        var corners = corners(t);
-        return candidates.stream().anyMatch(candidate -> candidate.number() == label && isNear(candidate, corners));
+        return isNear(surfaces.get(label), corners(t));
     }
 
     private Vec3[] corners(int t) {
         return new Vec3[] {
             solid.vertex(solid.corner(t, 0)), solid.vertex(solid.corner(t, 1)), solid.vertex(solid.corner(t, 2))
         };
+    }
+
+    private static Vec3 normal(Vec3[] corners) {
+        return corners[1].minus(corners[0]).cross(corners[2].minus(corners[0]));
     }
 
     private static double longest(Vec3[] corners) {

@@ -1,7 +1,9 @@
 package org.standwright.solid.exact;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.standwright.geom.Vec3;
 import org.standwright.solid.Solid;
 
@@ -26,5 +28,16 @@ record Model(Solid solid, Sides sides, List<Surface> surfaces, Regions regions) 
     /** Where a side ends in the mesh. */
     Vec3 to(int side) {
         return solid.vertex(sides.to(side));
+    }
+
+    /** The regions round the vertex that a side begins at. */
+    Set<Integer> around(int side) {
+        var around = new LinkedHashSet<Integer>();
+        int at = side;
+        do {
+            around.add(regions.left(at));
+            at = sides.twin(Sides.before(at));
+        } while (at != side);
+        return around;
     }
 }

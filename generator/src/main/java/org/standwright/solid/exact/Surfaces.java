@@ -1,9 +1,7 @@
 package org.standwright.solid.exact;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import org.standwright.geom.Box3;
 import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec2;
@@ -18,66 +16,51 @@ import org.standwright.part.Hole;
 import org.standwright.part.Part;
 import org.standwright.part.Pocket;
 import org.standwright.part.Recess;
-import org.standwright.part.Removed;
 
 /** The surfaces of a part as its features say them, equal ones once, before anything is cut. */
 final class Surfaces implements FeatureVisitor<Void> {
     private static final Vec3 UP = new Vec3(0, 0, 1);
 
     private final Part part;
-    private final Removed removed;
     private final List<Surface> different = new ArrayList<>();
-    private final List<Candidate> candidates = new ArrayList<>();
 
     private Surfaces(Part part) {
         this.part = part;
-        this.removed = new Removed(part);
     }
 
-    static Surfaces of(Part part) {
+    static List<Surface> of(Part part) {
         var surfaces = new Surfaces(part);
         var board = Outline.of(new Rect(0, 0, part.length(), part.width()));
         surfaces.blank(part.contour().map(Contour::outline).orElse(board));
         part.features().forEach(feature -> feature.accept(surfaces));
-        return surfaces;
+        return List.copyOf(surfaces.different);
     }
 
-    /** The different ones, by number. */
-    List<Surface> different() {
-        return Collections.unmodifiableList(different);
-    }
-
-    List<Candidate> candidates() {
-        return Collections.unmodifiableList(candidates);
-    }
 
     private void blank(Outline outline) {
-        var box = Box3.between(Vec3.ZERO, new Vec3(part.length(), part.width(), part.thickness()));
-        add(new Plane(UP.times(-1), 0), box);
-        add(new Plane(UP, part.thickness()), box);
+        add(new Plane(UP.times(-1), 0));
+        add(new Plane(UP, part.thickness()));
         for (int i = 0; i < outline.corners().size(); i++) {
-            add(wall(outline.corner(i + 1), outline.corner(i)), box);
+            add(wall(outline.corner(i + 1), outline.corner(i)));
         }
     }
 
     @Override
     public Void channel(Channel channel) {
-        var box = removed.channel(channel);
-        walls(Outline.of(channel.area()), box);
-        floor(channel.face(), channel.depth(), box);
+        walls(Outline.of(channel.area()));
+        floor(channel.face(), channel.depth());
         return null;
     }
 
     @Override
     public Void pocket(Pocket pocket) {
-        var box = removed.pocket(pocket);
-        walls(pocket.outline(), box);
+        walls(pocket.outline());
         for (int i = 0; i < pocket.outline().corners().size(); i++) {
             if (pocket.rounding(i) > 0) {
-                add(rounded(pocket, i), box);
+                add(rounded(pocket, i));
             }
         }
-        pocket.depth().ifPresent(depth -> floor(pocket.face(), depth, box));
+        pocket.depth().ifPresent(depth -> floor(pocket.face(), depth));
         return null;
     }
 
@@ -92,17 +75,16 @@ final class Surfaces implements FeatureVisitor<Void> {
 
     @Override
     public Void hole(Hole hole) {
-        var box = removed.hole(hole);
         var centre = new Vec3(hole.x(), hole.y(), 0);
-        add(new Cylinder(centre, UP, hole.diameter() / 2), box);
-        hole.depth().ifPresent(depth -> floor(hole.face(), depth, box));
+        add(new Cylinder(centre, UP, hole.diameter() / 2));
+        hole.depth().ifPresent(depth -> floor(hole.face(), depth));
         hole.recess().ifPresent(recess -> {
             double depth = recess.depth(hole.diameter());
             if (recess instanceof Recess.Countersink sunk) {
-                add(cone(hole, sunk, depth), box);
+                add(cone(hole, sunk, depth));
             } else {
-                add(new Cylinder(centre, UP, recess.diameter() / 2), box);
-                floor(hole.face(), depth, box);
+                add(new Cylinder(centre, UP, recess.diameter() / 2));
+                floor(hole.face(), depth);
             }
         });
         return null;
@@ -115,14 +97,13 @@ final class Surfaces implements FeatureVisitor<Void> {
 
     @Override
     public Void edgeHole(EdgeHole hole) {
-        var box = removed.edgeHole(hole);
         boolean end = hole.edge().isEnd();
         var axis = end ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0);
         var centre = end ? new Vec3(0, hole.along(), hole.z()) : new Vec3(hole.along(), 0, hole.z());
-        add(new Cylinder(centre, axis, hole.diameter() / 2), box);
+        add(new Cylinder(centre, axis, hole.diameter() / 2));
         double reach = end ? part.length() : part.width();
         double bottom = hole.edge().isFar() ? reach - hole.depth() : hole.depth();
-        add(Plane.through(axis.times(bottom), axis.times(hole.edge().isFar() ? 1 : -1)), box);
+        add(Plane.through(axis.times(bottom), axis.times(hole.edge().isFar() ? 1 : -1)));
         return null;
     }
 
@@ -136,7 +117,7 @@ final class Surfaces implements FeatureVisitor<Void> {
         double up = (bevel.face() == Face.SHOW ? 1 : -1) * bevel.setback();
         double face = below(bevel.face(), 0);
         var at = end ? new Vec3(back, 0, face) : new Vec3(0, back, face);
-        add(Plane.through(at, end ? new Vec3(across, 0, up) : new Vec3(0, across, up)), removed.bevel(bevel));
+        add(Plane.through(at, end ? new Vec3(across, 0, up) : new Vec3(0, across, up)));
         return null;
     }
 
@@ -147,9 +128,9 @@ final class Surfaces implements FeatureVisitor<Void> {
     }
 
     /** The walls round what is taken out. */
-    private void walls(Outline outline, Box3 box) {
+    private void walls(Outline outline) {
         for (int i = 0; i < outline.corners().size(); i++) {
-            add(wall(outline.corner(i), outline.corner(i + 1)), box);
+            add(wall(outline.corner(i), outline.corner(i + 1)));
         }
     }
 
@@ -159,8 +140,8 @@ final class Surfaces implements FeatureVisitor<Void> {
         return Plane.through(level(from), new Vec3(-along.y(), along.x(), 0));
     }
 
-    private void floor(Face face, double depth, Box3 box) {
-        add(Plane.through(new Vec3(0, 0, below(face, depth)), out(face)), box);
+    private void floor(Face face, double depth) {
+        add(Plane.through(new Vec3(0, 0, below(face, depth)), out(face)));
     }
 
     private double below(Face face, double depth) {
@@ -175,14 +156,9 @@ final class Surfaces implements FeatureVisitor<Void> {
         return new Vec3(at.x(), at.y(), 0);
     }
 
-    private void add(Surface surface, Box3 box) {
-        int number = 0;
-        while (number < different.size() && !different.get(number).isSame(surface)) {
-            number++;
-        }
-        if (number == different.size()) {
+    private void add(Surface surface) {
+        if (different.stream().noneMatch(surface::isSame)) {
             different.add(surface);
         }
-        candidates.add(new Candidate(number, different.get(number), box));
     }
 }
