@@ -1,9 +1,10 @@
 package org.standwright.solid.exact;
 
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 
-/** Which of some regions that don't fit together go loose: round ones, and if there are none, all. */
+/** Which of some regions that don't fit together go loose: round ones, and if there are none, the smallest. */
 final class Offenders {
     private Offenders() {}
 
@@ -14,6 +15,8 @@ final class Offenders {
         return round.isEmpty()
                 ? regions.stream()
                         .filter(region -> model.surface(region).isPresent())
+                        .min(Comparator.comparingInt(model.regions()::triangles))
+                        .stream()
                         .toList()
                 : round;
     }

@@ -9,6 +9,7 @@ final class Regions {
     private final Sides sides;
     private final int[] regions;
     private final List<Integer> labels = new ArrayList<>();
+    private final List<Integer> sizes = new ArrayList<>();
 
     Regions(Sides sides, int[] labelOfTriangle) {
         this.sides = sides;
@@ -27,6 +28,7 @@ final class Regions {
         labels.add(labelOfTriangle[first]);
         regions[first] = region;
         open[0] = first;
+        int size = 1;
         for (int count = labelOfTriangle[first] == Labels.LOOSE ? 0 : 1; count > 0; ) {
             int t = open[--count];
             for (int side = 3 * t; side < 3 * t + 3; side++) {
@@ -34,9 +36,11 @@ final class Regions {
                 if (regions[other] < 0 && labelOfTriangle[other] == labelOfTriangle[first]) {
                     regions[other] = region;
                     open[count++] = other;
+                    size++;
                 }
             }
         }
+        sizes.add(size);
     }
 
     int count() {
@@ -55,6 +59,11 @@ final class Regions {
 
     boolean isBorder(int side) {
         return left(side) != right(side);
+    }
+
+    /** How many triangles it is made of. */
+    int triangles(int region) {
+        return sizes.get(region);
     }
 
     int ofTriangle(int triangle) {
