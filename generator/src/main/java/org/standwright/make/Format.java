@@ -17,6 +17,7 @@ import org.standwright.export.mesh.ObjWriter;
 import org.standwright.export.mesh.StlTextWriter;
 import org.standwright.export.mesh.StlWriter;
 import org.standwright.export.mesh.ThreeMfWriter;
+import org.standwright.export.step.StepWriter;
 
 /** The list of formats: what each one makes of a product. */
 public enum Format {
@@ -54,6 +55,17 @@ public enum Format {
         files.add(new OutputFile("assembly-mm-text.stl", out -> StlTextWriter.write(product.solids(), out)));
         files.addAll(PartFiles.of(
                 product, "-mm-text.stl", (part, out) -> StlTextWriter.write(part.label(), part.solid(), out)));
+        return files;
+    }),
+    /** Exact solids for programs that design: all parts where they belong, and each distinct part. */
+    STEP("step", product -> {
+        var files = new ArrayList<OutputFile>();
+        files.add(new OutputFile("assembly.step", out -> StepWriter.write(product.solids(), out)));
+        files.addAll(PartFiles.of(
+                product,
+                ".step",
+                (placed, out) -> StepWriter.write(
+                        placed.part().part().name(), placed.part().part(), placed.solid(), out)));
         return files;
     }),
     /** Every part where it belongs, under its name and in its colour. */

@@ -57,6 +57,7 @@ class RunTest {
                         "assembly-mm.stl",
                         "assembly.3mf",
                         "assembly.glb",
+                        "assembly.step",
                         "cut-list.csv",
                         "cut-list.txt",
                         "cuts.csv",

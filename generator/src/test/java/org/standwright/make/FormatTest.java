@@ -42,15 +42,19 @@ class FormatTest {
                         "report.json",
                         "packet.pdf",
                         "assembly-mm.stl",
+                        "assembly.step",
                         "assembly-mm.obj",
                         "assembly-mm.mtl",
                         "assembly.3mf",
                         "assembly.glb",
                         "sheets/01-board-18.svg")
-                .anyMatch(name -> name.matches("parts/[A-Z]-bottom-mm\\.stl"));
-        assertThat(names)
-                .filteredOn(name -> name.startsWith("parts/") && name.endsWith(".stl"))
-                .hasSize(product.cutList().lines().size());
+                .anyMatch(name -> name.matches("parts/[A-Z]-bottom-mm\\.stl"))
+                .anyMatch(name -> name.matches("parts/[A-Z]-bottom\\.step"));
+        for (var ending : List.of(".stl", ".step")) {
+            assertThat(names)
+                    .filteredOn(name -> name.startsWith("parts/") && name.endsWith(ending))
+                    .hasSize(product.cutList().lines().size());
+        }
         assertThat(names.stream().map(name -> name.toLowerCase(Locale.ROOT))).doesNotHaveDuplicates();
     }
 

@@ -25,6 +25,9 @@ import org.standwright.part.Recess;
 final class Footprints implements FeatureVisitor<Void> {
     static final GeometryFactory FACTORY = new GeometryFactory();
 
+    /** Of polygons in files, mm. */
+    static final double TOLERANCE = 0.05;
+
     /** Takes its whole footprint between two heights. */
     record Cut(Geometry footprint, double low, double high) {
         Envelope around() {
@@ -34,6 +37,7 @@ final class Footprints implements FeatureVisitor<Void> {
 
     private final Part part;
     private final boolean snapped;
+    private final double tolerance;
     private final List<Cut> cuts = new ArrayList<>();
     private final List<Sloped> sloped = new ArrayList<>();
     private Geometry blank;
@@ -44,8 +48,14 @@ final class Footprints implements FeatureVisitor<Void> {
      * @param snapped whether coordinates move to the 1/1024 mm grid
      */
     Footprints(Part part, boolean snapped) {
+        this(part, snapped, TOLERANCE);
+    }
+
+    /** @param tolerance that round things are followed within, mm */
+    Footprints(Part part, boolean snapped, double tolerance) {
         this.part = part;
         this.snapped = snapped;
+        this.tolerance = tolerance;
         blank = FACTORY.toGeometry(new Envelope(0, on(part.length()), 0, on(part.width())));
         part.features().forEach(feature -> feature.accept(this));
     }
@@ -82,14 +92,17 @@ final class Footprints implements FeatureVisitor<Void> {
     public Void hole(Hole hole) {
         double depth = hole.depth().orElse(part.thickness());
         double r = hole.diameter() / 2;
-        int n = sides(r);
+        int n = sides(r, tolerance);
         if (hole.recess().isPresent()) {
             double wide = hole.recess().get().diameter() / 2;
             if (hole.recess().get() instanceof Recess.Countersink cone) {
-                n = sides(wide);
+                n = sides(wide, tolerance);
                 sink(hole, n, (wide - r) / Math.tan(Math.toRadians(cone.angle() / 2)));
             } else if (hole.recess().get() instanceof Recess.Counterbore flat) {
-                add(FACTORY.createPolygon(circle(hole.x(), hole.y(), wide, sides(wide))), hole.face(), flat.depth());
+                add(
+                        FACTORY.createPolygon(circle(hole.x(), hole.y(), wide, sides(wide, tolerance))),
+                        hole.face(),
+                        flat.depth());
             }
         }
         return add(FACTORY.createPolygon(circle(hole.x(), hole.y(), r, n)), hole.face(), depth);
@@ -110,7 +123,7 @@ final class Footprints implements FeatureVisitor<Void> {
     @Override
     public Void pocket(Pocket pocket) {
         return add(
-                RoundedOutline.of(pocket, part, this::on),
+                RoundedOutline.of(pocket, part, this::on, tolerance),
                 pocket.face(),
                 pocket.depth().orElse(part.thickness()));
     }
@@ -122,7 +135,7 @@ final class Footprints implements FeatureVisitor<Void> {
         double from = hole.edge().isFar() ? reach - hole.depth() : 0;
         double to = hole.edge().isFar() ? reach : hole.depth();
         double r = hole.diameter() / 2;
-        sloped.add(new Bore(circle(hole.along(), hole.z(), r, sides(r)), end, on(from), on(to)));
+        sloped.add(new Bore(circle(hole.along(), hole.z(), r, sides(r, tolerance)), end, on(from), on(to)));
         return null;
     }
 
@@ -163,10 +176,10 @@ final class Footprints implements FeatureVisitor<Void> {
                 .toArray(Coordinate[]::new);
     }
 
-    /** Within 0.05 mm of the circle, in steps of four sides from 12 on. */
-    static int sides(double r) {
+    /** Within the tolerance of the circle, in steps of four sides from 12 on. */
+    static int sides(double r, double tolerance) {
         int n = 12;
-        while (r * (1 - Math.cos(Math.PI / n)) > 0.05) {
+        while (r * (1 - Math.cos(Math.PI / n)) > tolerance) {
             n += 4;
         }
         return n;

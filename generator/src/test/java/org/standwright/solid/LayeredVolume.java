@@ -27,13 +27,18 @@ final class LayeredVolume {
 
     private final Footprints footprints;
 
-    private LayeredVolume(Part part) {
-        footprints = new Footprints(part, true);
+    private LayeredVolume(Footprints footprints) {
+        this.footprints = footprints;
     }
 
     /** mm³. */
     static double of(Part part) {
-        return new LayeredVolume(part).volume();
+        return new LayeredVolume(new Footprints(part, true)).volume();
+    }
+
+    /** As the features say it, off the grid; round things within a thousandth of a millimetre. */
+    static double exact(Part part) {
+        return new LayeredVolume(new Footprints(part, false, 0.001)).volume();
     }
 
     private double volume() {

@@ -21,10 +21,12 @@ final class RoundedOutline {
     private final Coordinate[] corners;
     private final List<Coordinate> ring = new ArrayList<>();
     private final DoubleUnaryOperator on;
+    private final double tolerance;
 
-    private RoundedOutline(Pocket pocket, Part part, DoubleUnaryOperator on) {
+    private RoundedOutline(Pocket pocket, Part part, DoubleUnaryOperator on, double tolerance) {
         this.part = part;
         this.on = on;
+        this.tolerance = tolerance;
         radius = pocket.radius();
         corners = pocket.outline().corners().stream()
                 .map(corner -> new Coordinate(corner.x(), corner.y()))
@@ -37,7 +39,12 @@ final class RoundedOutline {
      * @param on where a coordinate goes
      */
     static Geometry of(Pocket pocket, Part part, DoubleUnaryOperator on) {
-        var outline = new RoundedOutline(pocket, part, on);
+        return of(pocket, part, on, Footprints.TOLERANCE);
+    }
+
+    /** The same, its arcs followed within {@code tolerance}, mm. */
+    static Geometry of(Pocket pocket, Part part, DoubleUnaryOperator on, double tolerance) {
+        var outline = new RoundedOutline(pocket, part, on, tolerance);
         for (int i = 0; i < outline.corners.length; i++) {
             outline.corner(outline.at(i - 1), outline.at(i), outline.at(i + 1));
         }
@@ -85,11 +92,11 @@ final class RoundedOutline {
         }
     }
 
-    /** A whole circle's share, 2 at least, and more where the corners would stand out by over 0.05 mm. */
+    /** A whole circle's share, 2 at least, and more where the corners would stand out too far. */
     private int chords(double turn) {
-        double share = Footprints.sides(radius) * turn / (2 * Math.PI);
+        double share = Footprints.sides(radius, tolerance) * turn / (2 * Math.PI);
         int chords = Math.max(2, (int) Math.ceil(share - 1e-9));
-        while (out(turn, chords) - radius > 0.05) {
+        while (out(turn, chords) - radius > tolerance) {
             chords++;
         }
         return chords;

@@ -64,15 +64,17 @@ final class StepProducts {
     /** The frame of a part where it stands in its assembly. */
     int place(Placement placement) {
         return text.frame(
-                placement.origin(), placement.through().unit(), placement.along().unit());
+                placement.origin(),
+                placement.through().unit(),
+                placement.along().unit());
     }
 
     /** One occurrence of a part in an assembly. */
     void occurs(Product part, Product assembly, int place, String label) {
         occurrences++;
         var called = StepString.of(label);
-        int occurrence = text.add("NEXT_ASSEMBLY_USAGE_OCCURRENCE('" + occurrences + "'," + called + "," + called
-                + ",#" + assembly.definition() + ",#" + part.definition() + ",$)");
+        int occurrence = text.add("NEXT_ASSEMBLY_USAGE_OCCURRENCE('" + occurrences + "'," + called + "," + called + ",#"
+                + assembly.definition() + ",#" + part.definition() + ",$)");
         int shape = text.add("PRODUCT_DEFINITION_SHAPE(" + called + ",$,#" + occurrence + ")");
         int turned = text.add("ITEM_DEFINED_TRANSFORMATION('','',#" + zero + ",#" + place + ")");
         int relation = text.add("(REPRESENTATION_RELATIONSHIP('','',#" + part.shape() + ",#" + assembly.shape()

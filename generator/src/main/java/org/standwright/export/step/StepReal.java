@@ -13,7 +13,8 @@ final class StepReal {
 
     static String of(double value) {
         if (!(Math.abs(value) < LARGEST)) {
-            throw new IllegalArgumentException(value + " is no number for a STEP file; it must be within " + LARGEST + ".");
+            throw new IllegalArgumentException(
+                    value + " is no number for a STEP file; it must be within " + LARGEST + ".");
         }
         long units = Math.round(Math.abs(value) * ONE);
         var text = new StringBuilder(value < 0 && units > 0 ? "-" : "");

@@ -32,7 +32,8 @@ final class Corners {
         }
         for (int side = 0; side < model.sides().count(); side++) {
             int vertex = model.sides().from(side);
-            boolean ends = out[vertex] > 2 || model.surface(model.regions().left(side)).isEmpty();
+            boolean ends =
+                    out[vertex] > 2 || model.surface(model.regions().left(side)).isEmpty();
             if (borders.isBorder(side) && ends && numbers[vertex] == 0) {
                 place(side, Optional.empty());
             }

@@ -70,13 +70,11 @@ record Curves(Model model, int[] sides, Vec3 from, Vec3 to) {
     private Optional<Curve> ellipse(Cylinder round, Plane plane) {
         double turn = Turning.of(model, round, sides);
         double cosine = round.axis().dot(plane.normal());
-        var centre = round.point()
-                .minus(round.axis().times(plane.distance(round.point()) / cosine));
+        var centre = round.point().minus(round.axis().times(plane.distance(round.point()) / cosine));
         var axis = plane.normal().times(cosine * turn < 0 ? -1 : 1);
         var major = round.axis().minus(plane.normal().times(cosine)).unit();
         return turns(round, round.axis().times(turn < 0 ? -1 : 1), turn)
-                ? Optional.of(
-                        new Curve.Ellipse(centre, axis, major, round.radius() / Math.abs(cosine), round.radius()))
+                ? Optional.of(new Curve.Ellipse(centre, axis, major, round.radius() / Math.abs(cosine), round.radius()))
                 : Optional.empty();
     }
 

@@ -16,9 +16,14 @@ final class Sampled {
         if (curve instanceof Curve.Circle circle) {
             double turn = turn(circle.axis(), from.minus(circle.centre()), to.minus(circle.centre()));
             var up = circle.axis().cross(circle.start());
-            return arc(circle.radius(), turn, from, to, angle -> circle.centre()
-                    .plus(circle.start().times(circle.radius() * StrictMath.cos(angle)))
-                    .plus(up.times(circle.radius() * StrictMath.sin(angle))));
+            return arc(
+                    circle.radius(),
+                    turn,
+                    from,
+                    to,
+                    angle -> circle.centre()
+                            .plus(circle.start().times(circle.radius() * StrictMath.cos(angle)))
+                            .plus(up.times(circle.radius() * StrictMath.sin(angle))));
         }
         if (curve instanceof Curve.Ellipse ellipse) {
             return ellipse(ellipse, from, to);
@@ -31,14 +36,20 @@ final class Sampled {
         double start = angle(ellipse, minor, from);
         double turn = StrictMath.IEEEremainder(angle(ellipse, minor, to) - start, 2 * Math.PI);
         turn = from.equals(to) || turn < 0 ? turn + 2 * Math.PI : turn;
-        return arc(ellipse.majorRadius(), turn, from, to, angle -> ellipse.centre()
-                .plus(ellipse.major().times(ellipse.majorRadius() * StrictMath.cos(start + angle)))
-                .plus(minor.times(ellipse.minorRadius() * StrictMath.sin(start + angle))));
+        return arc(
+                ellipse.majorRadius(),
+                turn,
+                from,
+                to,
+                angle -> ellipse.centre()
+                        .plus(ellipse.major().times(ellipse.majorRadius() * StrictMath.cos(start + angle)))
+                        .plus(minor.times(ellipse.minorRadius() * StrictMath.sin(start + angle))));
     }
 
     private static double angle(Curve.Ellipse ellipse, Vec3 minor, Vec3 at) {
         var arm = at.minus(ellipse.centre());
-        return StrictMath.atan2(minor.dot(arm) / ellipse.minorRadius(), ellipse.major().dot(arm) / ellipse.majorRadius());
+        return StrictMath.atan2(
+                minor.dot(arm) / ellipse.minorRadius(), ellipse.major().dot(arm) / ellipse.majorRadius());
     }
 
     private static double turn(Vec3 axis, Vec3 from, Vec3 to) {

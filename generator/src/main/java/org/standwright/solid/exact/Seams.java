@@ -136,11 +136,14 @@ final class Seams {
     private Optional<Seam> seam(Round round, List<Integer> path, int from, int to) {
         var one = at(from);
         var other = at(to);
-        if (one.isPresent() && other.isPresent() && one.get().out().dot(other.get().out()) < 1 - 1e-12) {
+        if (one.isPresent()
+                && other.isPresent()
+                && one.get().out().dot(other.get().out()) < 1 - 1e-12) {
             return Optional.empty();
         }
         var known = one.or(() -> other).map(Seam::out);
-        return Optional.of(new Seam(round, known.orElseGet(() -> out(round, model.solid().vertex(from))), path));
+        return Optional.of(new Seam(
+                round, known.orElseGet(() -> out(round, model.solid().vertex(from))), path));
     }
 
     /** Exactly along an axis where the mesh is as near as it can be. */

@@ -36,7 +36,6 @@ final class Surfaces implements FeatureVisitor<Void> {
         return List.copyOf(surfaces.different);
     }
 
-
     private void blank(Outline outline) {
         add(new Plane(UP.times(-1), 0));
         add(new Plane(UP, part.thickness()));

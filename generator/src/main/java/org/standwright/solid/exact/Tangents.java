@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.standwright.geom.Grid;
-import org.standwright.geom.Vec3;
 
 /**
  * Where two surfaces only touch, both together say badly where their line is. The plane through it and an axis takes the
@@ -24,8 +23,8 @@ final class Tangents {
                 if (one instanceof Cylinder round && other instanceof Plane plane) {
                     line(round, plane).ifPresent(line -> replace(better, line, replaced, round));
                 } else if (one instanceof Cylinder round && other instanceof Cylinder second && one != other) {
-                    line(round, second).ifPresent(lines -> lines.forEach(
-                            line -> replace(better, line, replaced, round)));
+                    line(round, second)
+                            .ifPresent(lines -> lines.forEach(line -> replace(better, line, replaced, round)));
                 }
             }
         }
@@ -41,9 +40,7 @@ final class Tangents {
     static Optional<Plane> line(Cylinder round, Plane plane) {
         boolean touch = Math.abs(round.axis().dot(plane.normal())) < Round.PARALLEL
                 && Grid.same(Math.abs(plane.distance(round.point())), round.radius());
-        return touch
-                ? Optional.of(Plane.through(round.point(), round.axis().cross(plane.normal())))
-                : Optional.empty();
+        return touch ? Optional.of(Plane.through(round.point(), round.axis().cross(plane.normal()))) : Optional.empty();
     }
 
     private static Optional<List<Plane>> line(Cylinder round, Cylinder other) {

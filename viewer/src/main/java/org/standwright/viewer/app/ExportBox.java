@@ -36,6 +36,7 @@ final class ExportBox extends VBox {
             Map.entry(Format.PDF, "packet on paper"),
             Map.entry(Format.STL, "solids as STL"),
             Map.entry(Format.STL_TEXT, "solids as STL, written as text"),
+            Map.entry(Format.STEP, "exact solids as STEP"),
             Map.entry(Format.OBJ, "solids as OBJ"),
             Map.entry(Format.THREE_MF, "solids as 3MF, for printers"),
             Map.entry(Format.GLB, "solids as GLB, to look at"),

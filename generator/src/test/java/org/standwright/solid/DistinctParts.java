@@ -1,0 +1,34 @@
+package org.standwright.solid;
+
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.standwright.Presets;
+import org.standwright.assembly.Assembly;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.design.wall.build.WallBuilder;
+import org.standwright.part.Part;
+
+/** Every different workpiece of the presets, and the assemblies that they are in. */
+final class DistinctParts {
+    private DistinctParts() {}
+
+    static Stream<Assembly> assemblies() {
+        return Stream.concat(
+                Presets.stands().map(design -> StandBuilder.build(design).assembly()),
+                Presets.walls().map(design -> WallBuilder.build(design).assembly()));
+    }
+
+    /** By the assembly that each is first in and its label there. */
+    static Map<String, Part> all() {
+        var all = new TreeMap<String, Part>();
+        Set<Workpiece> seen = new HashSet<>();
+        assemblies()
+                .forEach(assembly -> assembly.parts().stream()
+                        .filter(placed -> seen.add(Workpiece.of(placed.part(), Fineness.FILE)))
+                        .forEach(placed -> all.put(assembly.name() + " " + placed.label(), placed.part())));
+        return all;
+    }
+}
