@@ -31,7 +31,7 @@ public record Effort(int rounds, int offcutRounds, double seconds, boolean isRep
     }
 
     /** @param givenUp asked after each round; the search then ends with a {@link CancellationException} */
-    Budget budget(BooleanSupplier givenUp) {
+    public Budget budget(BooleanSupplier givenUp) {
         if (isRepeatable) {
             return Budget.rounds(rounds, offcutRounds, () -> isOver(givenUp));
         }

@@ -19,11 +19,11 @@ import org.standwright.sheet.sawing.Block;
  * @param blocks by index of their type in the job
  * @param sheets by index of their kind in the job
  */
-record Work(List<Block> blocks, List<StockSheet> sheets, Saw saw, Keep keep, Goal goal, PackingJob job) {
+public record Work(List<Block> blocks, List<StockSheet> sheets, Saw saw, Keep keep, Goal goal, PackingJob job) {
     /** Most pieces of one material. */
     static final int MOST_PIECES = 20_000;
 
-    Work {
+    public Work {
         blocks = List.copyOf(blocks);
         sheets = List.copyOf(sheets);
     }
@@ -33,6 +33,17 @@ record Work(List<Block> blocks, List<StockSheet> sheets, Saw saw, Keep keep, Goa
      * @throws ImpossiblePlanException when no plan can do it
      */
     static Work of(Stock stock, List<CutLine> lines, Cutting cutting) {
+        var work = unchecked(stock, lines, cutting);
+        new Feasible(work, stock).check();
+        return work;
+    }
+
+    /**
+     * The same, whether or not a block fits any board and the boards suffice.
+     *
+     * @throws ImpossiblePlanException when there is no board, or pieces do not go together
+     */
+    public static Work unchecked(Stock stock, List<CutLine> lines, Cutting cutting) {
         requireFew(lines);
         var sheets = sheets(stock, lines.get(0));
         var allowance = KerfAllowance.of(stock.saw());
@@ -43,9 +54,7 @@ record Work(List<Block> blocks, List<StockSheet> sheets, Saw saw, Keep keep, Goa
         var rules = SawRules.of(stock.saw());
         var blocks = Blocks.of(lines, cutting, together(lines, cutting), new BlockShapes(allowance, kinds, rules));
         var job = new PackingJob(blocks.types(), kinds, rules);
-        var work = new Work(blocks.blocks(), sheets, stock.saw(), stock.keep(), costs.goal(), job);
-        new Feasible(work, stock).check();
-        return work;
+        return new Work(blocks.blocks(), sheets, stock.saw(), stock.keep(), costs.goal(), job);
     }
 
     private static BoardKind kind(Stock stock, StockSheet sheet, KerfAllowance allowance, Costs costs) {

@@ -1,7 +1,7 @@
 package org.standwright.sheet.search;
 
 /** Seeded chance that falls the same on every machine: the generator known as SplitMix64. */
-final class Dice {
+public final class Dice {
     private static final long STEP = 0x9E3779B97F4A7C15L;
     /** Draws until a candidate is overlooked, for one in twenty. */
     private static final int OVERLOOKED_ONE_IN = 20;
@@ -9,7 +9,7 @@ final class Dice {
     private long state;
     private int untilOverlooked;
 
-    Dice(long seed) {
+    public Dice(long seed) {
         this.state = seed * STEP;
         this.untilOverlooked = gap();
     }
@@ -22,16 +22,16 @@ final class Dice {
     }
 
     /** 0 to bound - 1. */
-    int below(int bound) {
+    public int below(int bound) {
         return (int) ((next() >>> 32) * bound >>> 32);
     }
 
-    boolean oneIn(int bound) {
+    public boolean oneIn(int bound) {
         return below(bound) == 0;
     }
 
     /** True for one candidate in twenty: small chances are drawn once for many candidates. */
-    boolean overlooks() {
+    public boolean overlooks() {
         if (--untilOverlooked > 0) {
             return false;
         }

@@ -4,7 +4,7 @@ package org.standwright.sheet.search;
  * Worth of a rest by its area: area^1.2, so that one large rest beats two small ones. Read off a table, since powers
  * are slow and need not agree to the last bit on every machine.
  */
-final class Values {
+public final class Values {
     private static final double POWER = 1.2;
     private static final int STEPS = 1 << 14;
 
@@ -12,14 +12,14 @@ final class Values {
     private final double perStep;
 
     /** @param most area of the largest board, units² */
-    Values(long most) {
+    public Values(long most) {
         this.perStep = most <= STEPS ? 1 : (double) STEPS / most;
         for (int i = 0; i < table.length; i++) {
             table[i] = StrictMath.pow(i, POWER);
         }
     }
 
-    double of(long length, long width) {
+    public double of(long length, long width) {
         double place = length * width * perStep;
         int step = (int) place;
         double low = table[step];

@@ -1,0 +1,150 @@
+package org.standwright.router;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.standwright.cutlist.Together;
+import org.standwright.cutlist.Together.Along;
+import org.standwright.cutlist.Together.Kind;
+import org.standwright.geom.Grid;
+import org.standwright.geom.Rect;
+import org.standwright.geom.Vec2;
+import org.standwright.part.Part;
+
+/**
+ * Finds the pieces of one material that are to stay together: on one sheet, or one after the other in a strip, in their
+ * own direction and with no more than the spacing between. Each group has its own pieces, so that groups with labels in
+ * common are shared out by trial.
+ */
+final class BlockVerifier {
+    /** What rounding of both sides up to the planner's unit may add to a gap, mm. */
+    private static final double ROUNDING = 1e-3;
+
+    /** One piece of the material on one of its boards. */
+    private record Spot(int sheet, int index, RoutedPiece piece) {
+        /** Its blank on the board. */
+        Rect blank() {
+            var part = piece.part();
+            var plain = new Part(
+                    part.name(),
+                    part.material(),
+                    part.length(),
+                    part.width(),
+                    part.oversize(),
+                    part.bands(),
+                    List.of());
+            return CutOutline.of(plain).moved(piece.lie()).bounds();
+        }
+    }
+
+    private final List<Spot> spots = new ArrayList<>();
+    private final int sheets;
+    private final List<Together> groups;
+    private final double spacing;
+    private final Set<Spot> used = new HashSet<>();
+    private int furthest;
+
+    private BlockVerifier(List<RoutedSheet> sheets, List<Together> groups, double spacing) {
+        this.sheets = sheets.size();
+        this.spacing = spacing;
+        // what may lie anywhere on a board comes last
+        this.groups = groups.stream()
+                .sorted(Comparator.comparing((Together group) -> group.kind() == Kind.ONE_SHEET))
+                .toList();
+        for (int i = 0; i < sheets.size(); i++) {
+            var pieces = sheets.get(i).pieces();
+            for (int j = 0; j < pieces.size(); j++) {
+                spots.add(new Spot(i, j, pieces.get(j)));
+            }
+        }
+    }
+
+    /** The first group that finds no place, with all before it in theirs. */
+    static List<String> faults(List<RoutedSheet> sheets, List<Together> groups, double spacing) {
+        var verifier = new BlockVerifier(sheets, groups, spacing);
+        if (verifier.find(0, 0)) {
+            return List.of();
+        }
+        var group = verifier.groups.get(verifier.furthest);
+        var place = group.kind() == Kind.ONE_SHEET
+                ? "on one sheet"
+                : "side by side, " + String.format(Locale.ROOT, "%.3f mm apart", spacing);
+        return List.of("pieces " + group.labels() + " do not lie " + place + ".");
+    }
+
+    /** @param from groups that are equal take their choices in order */
+    private boolean find(int index, int from) {
+        if (index == groups.size()) {
+            return true;
+        }
+        furthest = Math.max(furthest, index);
+        var group = groups.get(index);
+        int choices = group.kind() == Kind.ONE_SHEET ? sheets : spots.size();
+        for (int choice = from; choice < choices; choice++) {
+            var taken = group.kind() == Kind.ONE_SHEET ? sheet(group, choice) : strip(group, spots.get(choice));
+            if (!taken.isEmpty()) {
+                used.addAll(taken);
+                boolean sameNext =
+                        index + 1 < groups.size() && groups.get(index + 1).equals(group);
+                if (find(index + 1, sameNext ? choice : 0)) {
+                    return true;
+                }
+                taken.forEach(used::remove);
+            }
+        }
+        return false;
+    }
+
+    private boolean isFree(Spot spot, String label) {
+        return spot.piece().label().equals(label) && !used.contains(spot);
+    }
+
+    private List<Spot> sheet(Together group, int sheet) {
+        var taken = new ArrayList<Spot>();
+        for (var label : group.labels()) {
+            spots.stream()
+                    .filter(spot -> spot.sheet() == sheet && isFree(spot, label) && !taken.contains(spot))
+                    .findFirst()
+                    .ifPresent(taken::add);
+        }
+        return taken.size() == group.labels().size() ? taken : List.of();
+    }
+
+    private List<Spot> strip(Together group, Spot first) {
+        if (!isFree(first, group.labels().get(0))) {
+            return List.of();
+        }
+        var along = group.along() == Along.LENGTH ? new Vec2(1, 0) : new Vec2(0, 1);
+        var lie = first.piece().lie();
+        var on = lie.apply(along).minus(lie.apply(Vec2.ZERO));
+        var taken = new ArrayList<>(List.of(first));
+        for (var label : group.labels().subList(1, group.labels().size())) {
+            var last = taken.get(taken.size() - 1);
+            spots.stream()
+                    .filter(spot -> isFree(spot, label) && follows(last, spot, on))
+                    .findFirst()
+                    .ifPresent(taken::add);
+        }
+        return taken.size() == group.labels().size() ? taken : List.of();
+    }
+
+    /** @param on the way to the next one on the board, one of the four directions */
+    private boolean follows(Spot last, Spot next, Vec2 on) {
+        var a = last.blank();
+        var b = next.blank();
+        double gap = on.x() > 0.5
+                ? b.x0() - a.x1()
+                : on.x() < -0.5 ? a.x0() - b.x1() : on.y() > 0.5 ? b.y0() - a.y1() : a.y0() - b.y1();
+        boolean inRow = Math.abs(on.x()) > 0.5
+                ? Math.abs(a.y0() - b.y0()) <= ROUNDING
+                : Math.abs(a.x0() - b.x0()) <= ROUNDING;
+        return last.sheet() == next.sheet()
+                && last.piece().lie().quarters() == next.piece().lie().quarters()
+                && !Grid.less(gap, spacing)
+                && gap <= spacing + ROUNDING
+                && inRow;
+    }
+}

@@ -1,0 +1,18 @@
+package org.standwright.router.plan.places;
+
+/** The boards of a job do not suffice, as far as the search could find. */
+public final class ScarceBoardsException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    private final long missingArea;
+
+    ScarceBoardsException(long missingArea) {
+        super("the boards in stock do not suffice for all pieces.");
+        this.missingArea = missingArea;
+    }
+
+    /** Of the pieces that found no place, enlarged by the spacing, units². */
+    public long missingArea() {
+        return missingArea;
+    }
+}
