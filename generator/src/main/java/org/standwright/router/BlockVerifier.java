@@ -15,8 +15,9 @@ import org.standwright.geom.Vec2;
 import org.standwright.part.Part;
 
 /**
- * Finds the pieces of one material that are to stay together: on one sheet, or one after the other in a strip, in their
- * own direction and with no more than the spacing between. Each group has its own pieces, so that groups with labels in
+ * Finds the pieces of one material that are to stay together for their figure: on one sheet, or one after the other in a
+ * strip, in their own direction and with no more than the spacing between. What a saw cuts from one blank to hold it
+ * safely is held by its sheet here. Each group has its own pieces, so that groups with labels in
  * common are shared out by trial.
  */
 final class BlockVerifier {
@@ -52,6 +53,7 @@ final class BlockVerifier {
         this.spacing = spacing;
         // what may lie anywhere on a board comes last
         this.groups = groups.stream()
+                .filter(group -> group.kind() != Kind.ONE_BLANK)
                 .sorted(Comparator.comparing((Together group) -> group.kind() == Kind.ONE_SHEET))
                 .toList();
         for (int i = 0; i < sheets.size(); i++) {
@@ -138,9 +140,8 @@ final class BlockVerifier {
         double gap = on.x() > 0.5
                 ? b.x0() - a.x1()
                 : on.x() < -0.5 ? a.x0() - b.x1() : on.y() > 0.5 ? b.y0() - a.y1() : a.y0() - b.y1();
-        boolean inRow = Math.abs(on.x()) > 0.5
-                ? Math.abs(a.y0() - b.y0()) <= ROUNDING
-                : Math.abs(a.x0() - b.x0()) <= ROUNDING;
+        boolean inRow =
+                Math.abs(on.x()) > 0.5 ? Math.abs(a.y0() - b.y0()) <= ROUNDING : Math.abs(a.x0() - b.x0()) <= ROUNDING;
         return last.sheet() == next.sheet()
                 && last.piece().lie().quarters() == next.piece().lie().quarters()
                 && !Grid.less(gap, spacing)

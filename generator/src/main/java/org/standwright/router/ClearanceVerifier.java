@@ -28,9 +28,8 @@ final class ClearanceVerifier {
     /** @param spacing clear distance that is asked, mm */
     static List<String> faults(RoutedSheet sheet, double spacing) {
         var verifier = new ClearanceVerifier(sheet, spacing);
-        var shapes = sheet.pieces().stream()
-                .map(piece -> polygon(piece.outline()))
-                .toList();
+        var shapes =
+                sheet.pieces().stream().map(piece -> polygon(piece.outline())).toList();
         verifier.checkInside(shapes);
         verifier.checkApart(shapes);
         return verifier.faults;

@@ -92,7 +92,8 @@ public final class RouterVerifier {
                 .filter(group -> lines.containsKey(group.labels().get(0)))
                 .filter(group -> lines.get(group.labels().get(0)).material().equals(material.material()))
                 .toList();
-        BlockVerifier.faults(material.sheets(), groups, router.spacing()).forEach(fault -> faults.add(name + ": " + fault));
+        BlockVerifier.faults(material.sheets(), groups, router.spacing())
+                .forEach(fault -> faults.add(name + ": " + fault));
     }
 
     private void checkBoard(RoutedSheet sheet, String board) {
@@ -125,7 +126,8 @@ public final class RouterVerifier {
         if (!piece.part().equals(line.part())) {
             faults.add("Piece '" + label + "' is not the part of its line.");
         }
-        boolean free = material.grain() == Grain.NONE || cutList.cutting().free().contains(label);
+        boolean free =
+                material.grain() == Grain.NONE || cutList.cutting().free().contains(label);
         if (!free && piece.lie().quarters() % 2 != 0) {
             faults.add("Piece '" + label + "' lies across the grain.");
         }

@@ -13,11 +13,13 @@ import org.standwright.router.plan.RouterPlanner;
 import org.standwright.router.plan.Routers;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.plan.Effort;
+import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.SheetPlanner;
 
 /** Boards of every preset's saw plan and router plan, what share of the boards becomes parts, and how long both take. */
 public final class RouterBench {
+    private static final int RUNS = 5;
+
     private RouterBench() {}
 
     public static void main(String[] args) {
@@ -32,15 +34,16 @@ public final class RouterBench {
         var cutList = CutList.of(furniture);
         var stock = Stock.of(furniture.design());
         var router = Routers.usual();
-        for (int i = 0; i < 3; i++) {
-            SheetPlanner.plan(stock, cutList);
-            RouterPlanner.plan(stock, cutList, router);
+        var sawn = SheetPlanner.plan(stock, cutList);
+        RouterPlan routed;
+        try {
+            routed = RouterPlanner.plan(stock, cutList, router);
+        } catch (ImpossiblePlanException e) {
+            System.out.println(furniture.design().name() + ": " + e.getMessage());
+            return;
         }
-        long start = System.nanoTime();
-        var sawn = SheetPlanner.plan(stock, cutList, Effort.USUAL);
-        long between = System.nanoTime();
-        var routed = RouterPlanner.plan(stock, cutList, router);
-        long end = System.nanoTime();
+        var saw = Timing.of(Timing.runs(() -> SheetPlanner.plan(stock, cutList), RUNS, 0));
+        var free = Timing.of(Timing.runs(() -> RouterPlanner.plan(stock, cutList, router), RUNS, 0));
         for (int i = 0; i < routed.materials().size(); i++) {
             System.out.printf(
                     Locale.ROOT,
@@ -51,8 +54,8 @@ public final class RouterBench {
                     routed.materials().get(i).sheets().size(),
                     100 * sawnShare(sawn, i),
                     100 * routedShare(routed, i),
-                    (between - start) / 1e6,
-                    (end - between) / 1e6);
+                    saw.median(),
+                    free.median());
         }
     }
 

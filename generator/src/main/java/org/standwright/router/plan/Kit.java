@@ -37,7 +37,8 @@ record Kit(int length, int width, List<Member> members) {
     /** The pieces of a block; when they are cut face down, they follow each other the other way round across it. */
     static Kit of(Block block, Map<String, Blank> blanks) {
         var members = new ArrayList<Member>();
-        var lines = block.pieces().stream().map(line -> blanks.get(line.label())).toList();
+        var lines =
+                block.pieces().stream().map(line -> blanks.get(line.label())).toList();
         gather(block.inner(), 0, 0, lines, members);
         int width = block.inner().width();
         boolean faceDown = lines.get(0).isOverturned();

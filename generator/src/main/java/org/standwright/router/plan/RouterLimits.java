@@ -39,12 +39,14 @@ record RouterLimits(Stock stock, Router router) {
                     List.of("Add its length and width to the stock."));
         }
         var large = sheets.stream()
-                .filter(sheet -> Math.min(sheet.length(), sheet.width()) > 2 * router.spacing() + 1.0 / SheetUnit.PER_MM)
+                .filter(sheet ->
+                        Math.min(sheet.length(), sheet.width()) > 2 * router.spacing() + 1.0 / SheetUnit.PER_MM)
                 .toList();
         if (large.isEmpty()) {
             var blank = blanks.get(lines.get(0).label());
             throw tooLarge(
-                    "cut line '" + lines.get(0).label() + "' (" + lines.get(0).part().name() + ")",
+                    "cut line '" + lines.get(0).label() + "' ("
+                            + lines.get(0).part().name() + ")",
                     blank.around().width(),
                     blank.around().height(),
                     Ways.STRAIGHT,
@@ -71,7 +73,8 @@ record RouterLimits(Stock stock, Router router) {
                 ? "cut line '" + kit.label() + "' (" + kit.names() + ")"
                 : "'" + kit.label() + "' cut as one block (" + kit.names() + ")";
         boolean large = kinds.stream()
-                .anyMatch(kind -> type.fits(new BoardKind(kind.length(), kind.width(), kind.count(), kind.cost(), true)));
+                .anyMatch(
+                        kind -> type.fits(new BoardKind(kind.length(), kind.width(), kind.count(), kind.cost(), true)));
         if (large) {
             throw notMating(what, work.sheets());
         }
@@ -107,7 +110,8 @@ record RouterLimits(Stock stock, Router router) {
                 && sheet.material().grain() != Grain.NONE
                 && sheets.stream().anyMatch(one -> width + around <= one.length() && length + around <= one.width());
         if (turnedFits) {
-            ways0.add("It would fit turned: let its grain run either way (\"anyGrain\" of \"cutting\": " + names + ").");
+            ways0.add(
+                    "It would fit turned: let its grain run either way (\"anyGrain\" of \"cutting\": " + names + ").");
         }
         return new ImpossiblePlanException(
                 SHEETS,
@@ -129,13 +133,9 @@ record RouterLimits(Stock stock, Router router) {
     private List<Excess> excesses(StockSheet sheet, double length, double width, Ways ways) {
         double around = 2 * router.spacing();
         var straight = new Excess(
-                sheet,
-                Math.max(0, length + around - sheet.length()),
-                Math.max(0, width + around - sheet.width()));
+                sheet, Math.max(0, length + around - sheet.length()), Math.max(0, width + around - sheet.width()));
         var turned = new Excess(
-                sheet,
-                Math.max(0, width + around - sheet.length()),
-                Math.max(0, length + around - sheet.width()));
+                sheet, Math.max(0, width + around - sheet.length()), Math.max(0, length + around - sheet.width()));
         return ways == Ways.EITHER ? List.of(straight, turned) : List.of(straight);
     }
 
@@ -165,8 +165,9 @@ record RouterLimits(Stock stock, Router router) {
         if (kinds.stream().anyMatch(kind -> kind.count() == BoardKind.UNLIMITED)) {
             return;
         }
-        double there =
-                kinds.stream().mapToDouble(kind -> (double) kind.area() * kind.count()).sum();
+        double there = kinds.stream()
+                .mapToDouble(kind -> (double) kind.area() * kind.count())
+                .sum();
         if (job.pieceArea() > there) {
             throw scarce(work, job.pieceArea() - there);
         }

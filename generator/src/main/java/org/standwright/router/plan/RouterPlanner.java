@@ -47,8 +47,7 @@ public final class RouterPlanner {
      * @throws IllegalArgumentException if two lines have one label
      * @throws java.util.concurrent.CancellationException once it was given up
      */
-    public static RouterPlan plan(
-            Stock stock, CutList cutList, Router router, Effort effort, BooleanSupplier givenUp) {
+    public static RouterPlan plan(Stock stock, CutList cutList, Router router, Effort effort, BooleanSupplier givenUp) {
         requireOwnLabels(cutList);
         var materials = new ArrayList<MaterialSheets>();
         linesByMaterial(cutList).forEach((material, lines) -> {
@@ -64,12 +63,14 @@ public final class RouterPlanner {
     }
 
     private static Filling filling(RouterWork work, Effort effort, BooleanSupplier givenUp) {
-        // as much for each of both searches
-        var half = new Effort(effort.rounds(), effort.offcutRounds(), effort.seconds() / 2, effort.isRepeatable());
+        // of the seconds, half for each of both searches
+        double seconds = effort.seconds() / 2;
+        var sawn = new Effort(effort.rounds(), 0, seconds, effort.isRepeatable());
+        var free = new Effort(effort.rounds(), effort.offcutRounds(), seconds, effort.isRepeatable());
         long bound = LowerBound.of(work.job());
-        var first = SawnFirst.of(work.job(), bound, half.budget(givenUp));
+        var first = SawnFirst.of(work.job(), bound, sawn.budget(givenUp));
         try {
-            return PlaceSearch.run(work.job(), first, bound, half.budget(givenUp));
+            return PlaceSearch.run(work.job(), first, bound, free.budget(givenUp));
         } catch (ScarceBoardsException e) {
             throw RouterLimits.scarce(work, e.missingArea());
         }
@@ -85,8 +86,8 @@ public final class RouterPlanner {
                                 .flatMap(place -> pieces(work, place.type(), place.x(), place.y(), place.turned()))
                                 .sorted(Comparator.comparingDouble((RoutedPiece piece) ->
                                                 piece.outline().bounds().y0())
-                                        .thenComparingDouble(
-                                                piece -> piece.outline().bounds().x0()))
+                                        .thenComparingDouble(piece ->
+                                                piece.outline().bounds().x0()))
                                 .toList()))
                 .toList();
     }

@@ -51,8 +51,9 @@ record RouterWork(List<Kit> kits, List<StockSheet> sheets, PackingJob job, doubl
     }
 
     private static Map<String, Blank> blanks(List<CutLine> lines, Cutting cutting) {
-        var together =
-                cutting.together().stream().flatMap(group -> group.labels().stream()).collect(Collectors.toSet());
+        var together = asked(cutting).together().stream()
+                .flatMap(group -> group.labels().stream())
+                .collect(Collectors.toSet());
         var blanks = new LinkedHashMap<String, Blank>();
         for (var line : lines) {
             blanks.put(line.label(), together.contains(line.label()) ? Blank.rough(line) : Blank.least(line));
@@ -60,10 +61,10 @@ record RouterWork(List<Kit> kits, List<StockSheet> sheets, PackingJob job, doubl
         return blanks;
     }
 
-    /** Nothing is left over round a blank: a router holds small pieces in their sheet. */
+    /** Without blanks that are large enough to be held: a router's pieces are held by their sheet. */
     private static Cutting asked(Cutting cutting) {
         var together = cutting.together().stream()
-                .map(group -> new Together(group.kind(), group.labels(), group.along(), 0))
+                .filter(group -> group.kind() != Together.Kind.ONE_BLANK)
                 .toList();
         return new Cutting(cutting.later(), cutting.free(), cutting.mating(), together);
     }

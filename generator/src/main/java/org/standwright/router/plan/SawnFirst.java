@@ -2,6 +2,8 @@ package org.standwright.router.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.standwright.router.plan.places.FilledBoard;
+import org.standwright.router.plan.places.Place;
 import org.standwright.sheet.Cut.Direction;
 import org.standwright.sheet.job.CutNode;
 import org.standwright.sheet.job.CutTree;
@@ -9,8 +11,6 @@ import org.standwright.sheet.job.PackingJob;
 import org.standwright.sheet.search.Budget;
 import org.standwright.sheet.search.ScarceStockException;
 import org.standwright.sheet.search.Search;
-import org.standwright.router.plan.places.FilledBoard;
-import org.standwright.router.plan.places.Place;
 
 /** A first answer: what a saw whose kerf is the spacing would do, its trees of cuts told as places. */
 final class SawnFirst {

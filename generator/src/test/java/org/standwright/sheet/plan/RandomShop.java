@@ -29,9 +29,9 @@ import org.standwright.sheet.Stock;
  * A job of one material in a shop that has anything: boards of several sizes and thicknesses, offcuts, a saw with limits,
  * a hand-held one, pieces that are kept together, wait, or sit in dados.
  */
-record RandomShop(Stock stock, CutList cutList) {
+public record RandomShop(Stock stock, CutList cutList) {
 
-    static RandomShop of(long seed) {
+    public static RandomShop of(long seed) {
         return new Maker(seed).shop();
     }
 

@@ -47,8 +47,7 @@ final class Board {
 
     /** The same board, to be changed by another owner. */
     Board copy(long newOwner) {
-        var copy = new Board(
-                terms, kind, newOwner, length, width, Arrays.copyOf(at, end + 4 * FIELDS), free.copy());
+        var copy = new Board(terms, kind, newOwner, length, width, Arrays.copyOf(at, end + 4 * FIELDS), free.copy());
         copy.end = end;
         copy.pieceArea = pieceArea;
         return copy;

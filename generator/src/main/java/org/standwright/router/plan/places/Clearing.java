@@ -54,8 +54,7 @@ final class Clearing {
             return 0;
         }
         int left = (int) (across - strip);
-        search.beginNarrow(
-                best, board, alongWidth ? size.length() : left, alongWidth ? left : size.width());
+        search.beginNarrow(best, board, alongWidth ? size.length() : left, alongWidth ? left : size.width());
         for (int step = 1; step <= steps; step++) {
             if (search.step()) {
                 best = search.found().copy();

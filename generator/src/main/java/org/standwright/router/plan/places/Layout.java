@@ -201,8 +201,7 @@ final class Layout {
     int emptiest(int kind) {
         int emptiest = -1;
         for (int i = 0; i < count; i++) {
-            if (boards[i].kind() == kind
-                    && (emptiest < 0 || boards[i].pieceArea() < boards[emptiest].pieceArea())) {
+            if (boards[i].kind() == kind && (emptiest < 0 || boards[i].pieceArea() < boards[emptiest].pieceArea())) {
                 emptiest = i;
             }
         }

@@ -13,7 +13,7 @@ import org.standwright.sheet.search.Budget;
  */
 public final class PlaceSearch {
     /** Steps of one lane in one round, times pieces: a step of a larger job takes longer. */
-    private static final int ROUND = 15_000;
+    private static final int ROUND = 6_000;
 
     private static final int FEWEST_STEPS = 10;
     private static final int MOST_STEPS = 250;
@@ -77,10 +77,7 @@ public final class PlaceSearch {
         if (!best.isComplete()) {
             throw new ScarceBoardsException(best.missingArea());
         }
-        return lanes.parallelStream()
-                .map(lane -> filling(lane.cleared(rounds * steps)))
-                .toList()
-                .stream()
+        return lanes.parallelStream().map(lane -> filling(lane.cleared(rounds * steps))).toList().stream()
                 .reduce((a, b) -> b.cost() < a.cost() || b.cost() == a.cost() && b.rest() > a.rest() ? b : a)
                 .orElseThrow();
     }
@@ -89,6 +86,8 @@ public final class PlaceSearch {
         var boards = layout.filled();
         return new Filling(
                 boards,
-                boards.stream().mapToLong(board -> terms.kind(board.kind()).cost()).sum());
+                boards.stream()
+                        .mapToLong(board -> terms.kind(board.kind()).cost())
+                        .sum());
     }
 }

@@ -3,12 +3,17 @@ package org.standwright.router.plan.places;
 import org.standwright.sheet.search.Dice;
 
 /**
- * Lays missing pieces where they cost least: the type with the fewest places goes first; one without a place begins a
- * board if the limit allows, or stays missing.
+ * Lays missing pieces, large ones first, each where it leaves least beside it; one without a place begins a board if the
+ * limit allows, or stays missing.
  */
 final class Recreation {
     /** What the longer of both rests beside a piece counts against the shorter: at a tie only. */
     private static final double SECOND = 1e-9;
+
+    /** By how much chance may enlarge a piece when the order is settled. */
+    private static final double SPREAD = 0.25;
+    /** Steps of that chance. */
+    private static final int FACES = 1024;
 
     private final Terms terms;
     private final Dice dice;
@@ -18,7 +23,7 @@ final class Recreation {
 
     private int waiting;
     private final int[] types;
-    private final int[] places;
+    private final double[] weights;
 
     private double cheapest;
     private int cheapestBoard;
@@ -30,7 +35,7 @@ final class Recreation {
         this.terms = terms;
         this.dice = dice;
         this.types = new int[terms.types()];
-        this.places = new int[terms.types()];
+        this.weights = new double[terms.types()];
     }
 
     /** Lays what it can, begun boards costing no more than the limit together. */
@@ -38,86 +43,41 @@ final class Recreation {
         layout = target;
         limit = costLimit;
         gatherTypes();
-        while (waiting > 0) {
-            int place = scarcest();
-            int type = types[place];
-            if (places[place] > 0 && findCheapest(type)) {
-                layCheapest(type);
-                if (layout.missing(type) == 0) {
-                    drop(place);
+        for (int i = 0; i < waiting; i++) {
+            int type = types[i];
+            while (layout.missing(type) > 0 && (findCheapest(type) || begin(type))) {
+                if (cheapest < Double.POSITIVE_INFINITY) {
+                    layout.place(cheapestBoard, type, cheapestTurned, cheapestX, cheapestY);
                 }
-            } else if (places[place] > 0) {
-                places[place] = 0; // all overlooked
-            } else if (!begin(type)) {
-                drop(place);
             }
         }
         layout.dropUnused();
     }
 
+    /** What is missing, in an order that changes with each call: large ones first, more or less. */
     private void gatherTypes() {
         waiting = 0;
+        int by = dice.below(3);
         for (int type = 0; type < terms.types(); type++) {
             if (layout.missing(type) > 0) {
-                types[waiting] = type;
-                places[waiting] = 0;
-                waiting++;
+                double weight = size(type, by) * (1 + SPREAD * dice.below(FACES) / FACES);
+                int at = waiting++;
+                for (; at > 0 && weights[at - 1] < weight; at--) {
+                    types[at] = types[at - 1];
+                    weights[at] = weights[at - 1];
+                }
+                types[at] = type;
+                weights[at] = weight;
             }
-        }
-        for (int i = 0; i < layout.count(); i++) {
-            count(layout.board(i), 1);
         }
     }
 
-    /** Adds a board's places for all that waits, or takes them off. */
-    private void count(Board board, int sign) {
-        for (int i = 0; i < waiting; i++) {
-            places[i] += sign * count(types[i], board);
-        }
-    }
-
-    private int count(int type, Board board) {
-        if (!terms.fits(type, board.kind())) {
-            return 0;
-        }
-        var free = board.free();
-        int along = terms.length[type];
-        int across = terms.width[type];
-        boolean straight = terms.straight[type];
-        boolean turned = terms.turned[type];
-        int found = 0;
-        for (int i = free.count() - 1; i >= 0; i--) {
-            int length = free.length(i);
-            int width = free.width(i);
-            if (straight && along <= length && across <= width) {
-                found++;
-            }
-            if (turned && across <= length && along <= width) {
-                found++;
-            }
-        }
-        return found;
-    }
-
-    private void drop(int place) {
-        waiting--;
-        types[place] = types[waiting];
-        places[place] = places[waiting];
-    }
-
-    /** Of the waiting types the one with the fewest places, any of them at a tie. */
-    private int scarcest() {
-        int scarcest = 0;
-        int ties = 1;
-        for (int i = 1; i < waiting; i++) {
-            if (places[i] < places[scarcest]) {
-                scarcest = i;
-                ties = 1;
-            } else if (places[i] == places[scarcest] && dice.oneIn(++ties)) {
-                scarcest = i;
-            }
-        }
-        return scarcest;
+    private double size(int type, int by) {
+        return switch (by) {
+            case 0 -> terms.area[type];
+            case 1 -> Math.max(terms.length[type], terms.width[type]);
+            default -> Math.min(terms.length[type], terms.width[type]);
+        };
     }
 
     /** Begins a board of any kind that it fits and that the limit allows. */
@@ -135,14 +95,8 @@ final class Recreation {
         if (chosen < 0) {
             return false;
         }
-        count(layout.begin(chosen), 1);
+        layout.begin(chosen);
         return true;
-    }
-
-    private void layCheapest(int type) {
-        count(layout.board(cheapestBoard), -1);
-        layout.place(cheapestBoard, type, cheapestTurned, cheapestX, cheapestY);
-        count(layout.board(cheapestBoard), 1);
     }
 
     private boolean findCheapest(int type) {

@@ -25,8 +25,8 @@ final class Terms {
 
     Terms(PackingJob job) {
         this.job = job;
-        this.values = new Values(
-                job.kinds().stream().mapToLong(BoardKind::area).max().orElseThrow());
+        this.values =
+                new Values(job.kinds().stream().mapToLong(BoardKind::area).max().orElseThrow());
         var types = job.types();
         this.length = types.stream().mapToInt(type -> type.length()).toArray();
         this.width = types.stream().mapToInt(type -> type.width()).toArray();
