@@ -17,7 +17,7 @@ import org.standwright.sheet.job.PieceType;
 import org.standwright.sheet.job.PieceType.Ways;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 
-/** Whether each piece can come from some board with the bit's way round it, and whether there are boards enough. */
+/** Whether each piece can come from some board with the bit's way round it. */
 record RouterLimits(Stock stock, Router router) {
     private static final String SHEETS = "/stock/sheets";
 
@@ -56,12 +56,11 @@ record RouterLimits(Stock stock, Router router) {
         return large;
     }
 
-    /** @throws ImpossiblePlanException when a piece fits nowhere, or there are too few boards */
+    /** @throws ImpossiblePlanException when a piece fits nowhere */
     void check(RouterWork work) {
         for (int type = 0; type < work.kits().size(); type++) {
             check(work, work.kits().get(type), work.job().types().get(type));
         }
-        checkArea(work);
     }
 
     private void check(RouterWork work, Kit kit, PieceType type) {
@@ -96,12 +95,12 @@ record RouterLimits(Stock stock, Router router) {
                 .orElseThrow();
         var sheet = excess.sheet();
         double around = 2 * router.spacing();
-        var ways0 = new ArrayList<String>();
-        ways0.add("Make the part smaller or buy a sheet of at least "
+        var waysOut = new ArrayList<String>();
+        waysOut.add("Make the part smaller or buy a sheet of at least "
                 + size(sheet.length() + excess.length(), sheet.width() + excess.width()) + ".");
         double most = Math.max(excess.length(), excess.width());
         if (Math.max(excess.length(), excess.width()) < around) {
-            ways0.add(String.format(
+            waysOut.add(String.format(
                     Locale.ROOT,
                     "Use a smaller bit or margin: %.2f mm together would do.",
                     router.spacing() - most / 2));
@@ -110,7 +109,7 @@ record RouterLimits(Stock stock, Router router) {
                 && sheet.material().grain() != Grain.NONE
                 && sheets.stream().anyMatch(one -> width + around <= one.length() && length + around <= one.width());
         if (turnedFits) {
-            ways0.add(
+            waysOut.add(
                     "It would fit turned: let its grain run either way (\"anyGrain\" of \"cutting\": " + names + ").");
         }
         return new ImpossiblePlanException(
@@ -127,7 +126,7 @@ record RouterLimits(Stock stock, Router router) {
                         size(sheet.length(), sheet.width()),
                         excess.length(),
                         excess.width()),
-                ways0);
+                waysOut);
     }
 
     private List<Excess> excesses(StockSheet sheet, double length, double width, Ways ways) {
@@ -154,23 +153,6 @@ record RouterLimits(Stock stock, Router router) {
                                 any.thickest(stock.fit()),
                                 measured),
                 List.of("Draw the design for the boards that are there: write their thickness into its sheet."));
-    }
-
-    /** All boards that any piece fits have the area for all pieces, unless their number is not limited. */
-    private void checkArea(RouterWork work) {
-        var job = work.job();
-        var kinds = job.kinds().stream()
-                .filter(kind -> job.types().stream().anyMatch(type -> type.fits(kind)))
-                .toList();
-        if (kinds.stream().anyMatch(kind -> kind.count() == BoardKind.UNLIMITED)) {
-            return;
-        }
-        double there = kinds.stream()
-                .mapToDouble(kind -> (double) kind.area() * kind.count())
-                .sum();
-        if (job.pieceArea() > there) {
-            throw scarce(work, job.pieceArea() - there);
-        }
     }
 
     /** @param missing area of the pieces without a place, enlarged by the spacing, units² */

@@ -1,28 +1,20 @@
 package org.standwright.router.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.kit.Router;
 import org.standwright.part.Material;
-import org.standwright.router.RoutedPiece;
-import org.standwright.router.RoutedSheet;
 import org.standwright.router.RouterPlan;
 import org.standwright.router.RouterPlan.MaterialSheets;
 import org.standwright.router.RouterVerifier;
-import org.standwright.router.plan.places.FilledBoard;
-import org.standwright.router.plan.places.Filling;
-import org.standwright.router.plan.places.PlaceSearch;
 import org.standwright.router.plan.places.ScarceBoardsException;
 import org.standwright.sheet.Stock;
-import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 
@@ -52,7 +44,8 @@ public final class RouterPlanner {
         var materials = new ArrayList<MaterialSheets>();
         linesByMaterial(cutList).forEach((material, lines) -> {
             var work = RouterWork.of(stock, lines, cutList.cutting(), router);
-            materials.add(new MaterialSheets(material, sheets(work, filling(work, effort, givenUp))));
+            materials.add(
+                    new MaterialSheets(material, best(work, effort, givenUp).sheets()));
         });
         var plan = new RouterPlan(router, materials);
         var faults = RouterVerifier.faults(stock, cutList, router, plan);
@@ -62,38 +55,21 @@ public final class RouterPlanner {
         return plan;
     }
 
-    private static Filling filling(RouterWork work, Effort effort, BooleanSupplier givenUp) {
-        // of the seconds, half for each of both searches
-        double seconds = effort.seconds() / 2;
-        var sawn = new Effort(effort.rounds(), 0, seconds, effort.isRepeatable());
-        var free = new Effort(effort.rounds(), effort.offcutRounds(), seconds, effort.isRepeatable());
-        long bound = LowerBound.of(work.job());
-        var first = SawnFirst.of(work.job(), bound, sawn.budget(givenUp));
-        try {
-            return PlaceSearch.run(work.job(), first, bound, free.budget(givenUp));
-        } catch (ScarceBoardsException e) {
-            throw RouterLimits.scarce(work, e.missingArea());
+    /** Of every part as its rectangle, or of pairs where that saves a board or leaves the larger rest. */
+    private static Laid best(RouterWork single, Effort effort, BooleanSupplier givenUp) {
+        var laid = new ArrayList<Laid>();
+        double missing = Double.POSITIVE_INFINITY;
+        for (var work : single.ways()) {
+            try {
+                laid.add(Laid.of(work, effort, givenUp));
+            } catch (ScarceBoardsException e) {
+                missing = Math.min(missing, e.missingArea());
+            }
         }
-    }
-
-    /** In the order of the stock, the fullest first. */
-    private static List<RoutedSheet> sheets(RouterWork work, Filling filling) {
-        return filling.boards().stream()
-                .sorted(Comparator.comparingInt(FilledBoard::kind).thenComparingLong(FilledBoard::rest))
-                .map(board -> new RoutedSheet(
-                        work.sheets().get(board.kind()),
-                        board.places().stream()
-                                .flatMap(place -> pieces(work, place.type(), place.x(), place.y(), place.turned()))
-                                .sorted(Comparator.comparingDouble((RoutedPiece piece) ->
-                                                piece.outline().bounds().y0())
-                                        .thenComparingDouble(piece ->
-                                                piece.outline().bounds().x0()))
-                                .toList()))
-                .toList();
-    }
-
-    private static Stream<RoutedPiece> pieces(RouterWork work, int type, int x, int y, boolean turned) {
-        return work.kits().get(type).at(x, y, turned, work.spacing()).stream();
+        double least = missing;
+        return laid.stream()
+                .reduce((a, b) -> b.isBetter(a) ? b : a)
+                .orElseThrow(() -> RouterLimits.scarce(single, least));
     }
 
     private static Map<Material, List<CutLine>> linesByMaterial(CutList cutList) {

@@ -1,18 +1,23 @@
 package org.standwright.router.plan;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.Cutting;
 import org.standwright.cutlist.Together;
 import org.standwright.design.kit.Router;
 import org.standwright.design.kit.Saw;
 import org.standwright.design.kit.StockSheet;
+import org.standwright.router.plan.Pairing.Beside;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.job.PieceType;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.Work;
 
@@ -48,6 +53,41 @@ record RouterWork(List<Kit> kits, List<StockSheet> sheets, PackingJob job, doubl
         var routed = new RouterWork(kits, work.sheets(), work.job(), spacing);
         limits.check(routed);
         return routed;
+    }
+
+    /** This, and what comes of it where equal parts are laid in pairs. */
+    List<RouterWork> ways() {
+        var pairs = Stream.of(Beside.values()).flatMap(beside -> paired(beside).stream());
+        return Stream.concat(Stream.of(this), pairs).toList();
+    }
+
+    /** With equal parts in pairs where that saves; empty where none does. */
+    private Optional<RouterWork> paired(Beside beside) {
+        var paired = new ArrayList<Kit>();
+        var types = new ArrayList<PieceType>();
+        for (int i = 0; i < kits.size(); i++) {
+            var single = kits.get(i);
+            var type = job.types().get(i);
+            var pair = type.count() < 2
+                    ? Optional.<Kit>empty()
+                    : Pairing.of(single, spacing, beside).filter(kit -> isOnSomeBoard(kit.type(1, type.ways())));
+            int left = pair.isPresent() ? type.count() % 2 : type.count();
+            pair.ifPresent(kit -> {
+                paired.add(kit);
+                types.add(kit.type(type.count() / 2, type.ways()));
+            });
+            if (left > 0) {
+                paired.add(single);
+                types.add(single.type(left, type.ways()));
+            }
+        }
+        return paired.stream().allMatch(kits::contains)
+                ? Optional.empty()
+                : Optional.of(new RouterWork(paired, sheets, new PackingJob(types, job.kinds(), job.rules()), spacing));
+    }
+
+    private boolean isOnSomeBoard(PieceType type) {
+        return job.kinds().stream().anyMatch(type::fits);
     }
 
     private static Map<String, Blank> blanks(List<CutLine> lines, Cutting cutting) {

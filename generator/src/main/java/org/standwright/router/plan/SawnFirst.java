@@ -1,6 +1,7 @@
 package org.standwright.router.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.standwright.router.plan.places.FilledBoard;
 import org.standwright.router.plan.places.Place;
@@ -41,10 +42,16 @@ final class SawnFirst {
         } else if (node instanceof CutNode.Split split) {
             boolean rip = split.direction() == Direction.RIP;
             int place = 0;
-            for (var inner : split.nodes()) {
+            for (var inner : restLast(split.nodes())) {
                 gather(inner, rip ? x : x + place, rip ? y + place : y);
                 place += CutNode.extent(inner, split.direction());
             }
         }
+    }
+
+    private static List<CutNode> restLast(List<CutNode> nodes) {
+        return nodes.stream()
+                .sorted(Comparator.comparing(CutNode.Rest.class::isInstance))
+                .toList();
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.standwright.sheet.job.PackingJob;
 import org.standwright.sheet.search.Budget;
+import org.standwright.sheet.search.Dice;
 
 /**
  * Finds places for the pieces of a packing job anywhere on its boards, from a first answer on. Lanes search side by side,
@@ -29,6 +30,7 @@ public final class PlaceSearch {
         this.steps = Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, ROUND / job.pieceCount()));
         this.goal = Math.multiplyExact(bound, Terms.DEAR);
         this.best = Layout.of(terms, first);
+        new Recreation(terms, new Dice(budget.seed())).fill(best, Long.MAX_VALUE);
         this.lanes = IntStream.range(0, budget.lanes())
                 .mapToObj(lane -> new Lane(terms, best, budget.seed() + lane, lane, budget.lanes()))
                 .toList();
@@ -37,15 +39,13 @@ public final class PlaceSearch {
     /**
      * Looks for boards of the least cost, then for the largest rest; the lanes run in the pool of the calling thread.
      *
-     * @param first an answer, or a part of one; no answer costs more
+     * @param first an answer, or a part of one
      * @param bound no answer costs less
      * @throws ScarceBoardsException when the boards do not suffice for all pieces
      */
     public static Filling run(PackingJob job, List<FilledBoard> first, long bound, Budget budget) {
         var search = new PlaceSearch(job, first, bound, budget);
-        for (int round = 0;
-                round < budget.rounds() && !search.isDone() && !budget.over().getAsBoolean();
-                round++) {
+        for (int round = 0; !budget.over().getAsBoolean() && round < budget.rounds() && !search.isDone(); round++) {
             search.round();
         }
         return search.found(budget.offcutRounds());
