@@ -66,6 +66,14 @@ final class JsonShapes {
                 .put("z1", rect.y1());
     }
 
+    /** A rectangle seen from above. */
+    static ObjectNode rect(Rect rect) {
+        return object().put("x0", rect.x0() + 0.0)
+                .put("y0", rect.y0() + 0.0)
+                .put("x1", rect.x1())
+                .put("y1", rect.y1());
+    }
+
     /** A rectangle on a sheet, in mm. */
     static ObjectNode area(Area area) {
         return object().put("x", SheetUnit.mm(area.x()))

@@ -42,6 +42,7 @@ final class ReportDesign {
         node.set("edges", JsonShapes.plain(design.edges()));
         node.set("screws", JsonShapes.plain(design.screws()));
         node.set("saw", ReportCutting.saw(design.saw()));
+        design.router().ifPresent(router -> node.set("router", ReportRouter.router(router)));
         node.set("stock", ReportCutting.stock(design.stock()));
         node.set("cutting", JsonShapes.plain(design.cutting()));
         node.set("loads", JsonShapes.plain(design.loads()));

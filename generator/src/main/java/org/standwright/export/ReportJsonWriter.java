@@ -17,13 +17,15 @@ import org.standwright.cutlist.HardwareLine;
 import org.standwright.design.built.Furniture;
 import org.standwright.packet.words.BarsToBuy;
 import org.standwright.packet.words.SecondStage;
+import org.standwright.router.RouterPlan;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.solid.AssemblySolids;
 
 /**
  * Everything about one piece of furniture as data, enough to work it out again from this file alone. JSON in UTF-8; lengths are exact
  * doubles in mm, masses kg, densities kg/m³, in the frames of the packages part, assembly and sheet. {@code design} is as
- * written, all the rest as built. Mass, centre of mass and inertia (kg·mm², about that centre) are those of the boards.
+ * written, all the rest as built. {@code routerPlan}, for a design with a router: a piece's origin is where its part's
+ * origin lies on the board, its quarter turns count to the left after it was turned over about its x axis. Mass, centre of mass and inertia (kg·mm², about that centre) are those of the boards.
  *
  * <p>{@code weights}: everything that weighs, {@code what} it is, its {@code kind}, the {@code group} it moves with, its
  * {@code mass} and its {@code centre} with everything closed; of a wall, each holder with its wood and its things in kg and
@@ -47,6 +49,7 @@ public final class ReportJsonWriter {
             Furniture furniture,
             CutList cutList,
             SheetPlan plan,
+            Optional<RouterPlan> routed,
             List<Finding> findings,
             Optional<Advice> savings,
             AssemblySolids solids,
@@ -54,7 +57,7 @@ public final class ReportJsonWriter {
             throws IOException {
         var lines = new DefaultIndenter("  ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
-        var report = report(furniture, cutList, plan, findings, savings, solids);
+        var report = report(furniture, cutList, plan, routed, findings, savings, solids);
         out.write(JsonShapes.JSON.writer(printer).writeValueAsBytes(report));
         out.write("\n".getBytes(StandardCharsets.UTF_8));
     }
@@ -63,6 +66,7 @@ public final class ReportJsonWriter {
             Furniture furniture,
             CutList cutList,
             SheetPlan plan,
+            Optional<RouterPlan> routed,
             List<Finding> findings,
             Optional<Advice> savings,
             AssemblySolids solids) {
@@ -87,6 +91,7 @@ public final class ReportJsonWriter {
         report.set("hardware", JsonShapes.list(cutList.hardware(), ReportJsonWriter::hardware));
         report.set(
                 "sheetPlan", ReportSheets.plan(plan, SecondStage.of(furniture).labels(cutList)));
+        routed.ifPresent(sheets -> report.set("routerPlan", ReportRouter.plan(sheets)));
         report.setAll(furniture.accept(new ReportWeighed(solids, savings)));
         report.set("rules", JsonShapes.list(RulesOf.of(furniture), ReportChecks::rule));
         report.set("findings", JsonShapes.list(findings, ReportChecks::finding));

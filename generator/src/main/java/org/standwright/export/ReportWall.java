@@ -37,6 +37,7 @@ final class ReportWall {
         node.set("making", making);
         node.set("holders", JsonShapes.list(design.holders(), JsonShapes::plain));
         node.set("saw", ReportCutting.saw(design.saw()));
+        design.router().ifPresent(router -> node.set("router", ReportRouter.router(router)));
         node.set("stock", ReportCutting.stock(design.stock()));
         node.set("cutting", JsonShapes.plain(design.cutting()));
         node.set("rules", JsonShapes.list(design.rules(), JsonShapes::plain));

@@ -13,6 +13,8 @@ import org.standwright.cutlist.CutList;
 import org.standwright.design.Design;
 import org.standwright.design.ImpossibleDesignException;
 import org.standwright.design.built.Furniture;
+import org.standwright.router.RouterPlan;
+import org.standwright.router.plan.RouterPlanner;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.plan.Effort;
@@ -68,10 +70,21 @@ public record Built(Furniture furniture, AssemblySolids solids) {
         return plan(furniture.design(), cutList, effort, givenUp);
     }
 
-    /** A job that no plan can do is a design that cannot be built. */
+    /** Where a router cuts the sheets of its cut list, if the design has one. Throws as {@link #planned} does. */
+    public Optional<RouterPlan> routed(CutList cutList, Effort effort, BooleanSupplier givenUp) {
+        var design = furniture.design();
+        return design.router()
+                .map(router -> possible(() -> RouterPlanner.plan(Stock.of(design), cutList, router, effort, givenUp)));
+    }
+
     static SheetPlan plan(Design design, CutList cutList, Effort effort, BooleanSupplier givenUp) {
+        return possible(() -> SheetPlanner.plan(Stock.of(design), cutList, effort, givenUp));
+    }
+
+    /** A job that no plan can do is a design that cannot be built. */
+    private static <T> T possible(Supplier<T> plan) {
         try {
-            return SheetPlanner.plan(Stock.of(design), cutList, effort, givenUp);
+            return plan.get();
         } catch (ImpossiblePlanException refusal) {
             throw new ImpossibleDesignException(refusal.field(), refusal.getMessage(), List.of());
         }

@@ -14,6 +14,7 @@ import org.standwright.export.CheckTextWriter;
 import org.standwright.export.CutsCsvWriter;
 import org.standwright.export.ReportJsonWriter;
 import org.standwright.packet.words.SecondStage;
+import org.standwright.router.RouterPlan;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.solid.AssemblySolids;
@@ -23,9 +24,16 @@ import org.standwright.unit.Units;
 /**
  * Everything that was worked out from one design.
  *
+ * @param routed where a router cuts the sheets, for a design that has one; planned only when files are made
  * @param savings what would save a sheet, where the design says what may change; looked for only when files are made
  */
-public record Product(Built built, CutList cutList, SheetPlan plan, List<Finding> findings, Optional<Advice> savings) {
+public record Product(
+        Built built,
+        CutList cutList,
+        SheetPlan plan,
+        Optional<RouterPlan> routed,
+        List<Finding> findings,
+        Optional<Advice> savings) {
     public Product {
         findings = List.copyOf(findings);
     }
@@ -46,6 +54,7 @@ public record Product(Built built, CutList cutList, SheetPlan plan, List<Finding
                 product.built,
                 product.cutList,
                 product.plan,
+                product.built.routed(product.cutList, effort, () -> false),
                 product.findings,
                 product.built.savings(product.cutList, product.plan));
     }
@@ -60,7 +69,7 @@ public record Product(Built built, CutList cutList, SheetPlan plan, List<Finding
         var cutList = CutList.of(begun.furniture());
         var plan = Built.plan(design, cutList, effort, () -> false);
         var built = begun.finished();
-        return new Product(built, cutList, plan, built.cured(built.found()), Optional.empty());
+        return new Product(built, cutList, plan, Optional.empty(), built.cured(built.found()), Optional.empty());
     }
 
     /** What would save a sheet, if the design says what may change, without its solids. Throws as {@link #of(Design)} does. */
@@ -114,7 +123,7 @@ public record Product(Built built, CutList cutList, SheetPlan plan, List<Finding
 
     /** All of it as JSON. */
     public void writeReport(OutputStream out) throws IOException {
-        ReportJsonWriter.write(furniture(), cutList(), plan, findings, savings, solids(), out);
+        ReportJsonWriter.write(furniture(), cutList(), plan, routed, findings, savings, solids(), out);
     }
 
     /** The cuts of all sheets as a table. */

@@ -59,7 +59,14 @@ class ReportJsonWriterTest {
         var solids = AssemblySolids.of(stand.assembly());
         var out = new ByteArrayOutputStream();
         ReportJsonWriter.write(
-                stand, cutList, plan, Checks.of(LoadedStand.of(stand, solids)), Optional.empty(), solids, out);
+                stand,
+                cutList,
+                plan,
+                Optional.empty(),
+                Checks.of(LoadedStand.of(stand, solids)),
+                Optional.empty(),
+                solids,
+                out);
         text = out.toString(StandardCharsets.UTF_8);
         report = new JsonMapper().readTree(text);
     }
@@ -300,7 +307,14 @@ class ReportJsonWriterTest {
         var plan = SheetPlanner.plan(Stock.of(stand.design()), cutList);
         var out = new ByteArrayOutputStream();
         ReportJsonWriter.write(
-                stand, cutList, plan, List.of(), Optional.empty(), AssemblySolids.of(stand.assembly()), out);
+                stand,
+                cutList,
+                plan,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                AssemblySolids.of(stand.assembly()),
+                out);
         var mixed = new JsonMapper().readTree(out.toByteArray());
 
         assertThat(mixed.at("/design/workingHeight/kind").asText()).isEqualTo("beside");

@@ -107,7 +107,8 @@ final class Live {
         tell(number, () -> answers.judged(findings, true));
         var plan = built.planned(cutList, Effort.USUAL, () -> isOld(number));
         tell(number, () -> answers.planned(new Job(built.furniture(), cutList, plan), true));
-        var product = new Product(built, cutList, plan, findings, built.savings(cutList, plan));
+        var routed = built.routed(cutList, Effort.USUAL, () -> isOld(number));
+        var product = new Product(built, cutList, plan, routed, findings, built.savings(cutList, plan));
         tell(number, () -> answers.finished(product));
     }
 
