@@ -70,28 +70,30 @@ final class Labels {
         }
     }
 
-    /** How badly a triangle stands for a surface: planes before all others; infinitely if it doesn't. */
+    /** How badly a triangle stands for a surface; infinitely if it doesn't. */
     private static double off(Surface surface, Vec3[] corners, Vec3 normal, double vague) {
         if (!isNear(surface, corners)) {
             return Double.POSITIVE_INFINITY;
         }
-        if (surface instanceof Plane plane) {
-            double turned = plane.normal().minus(normal).length();
-            return turned < vague + 1e-9 ? turned : Double.POSITIVE_INFINITY;
-        }
+        boolean flat = surface instanceof Plane;
         var middle = corners[0].plus(corners[1]).plus(corners[2]).times(1.0 / 3);
-        double turned = surface.normal(middle).plus(normal).length();
-        return turned < OFF_CHORD + vague ? 1 + turned : Double.POSITIVE_INFINITY;
+        var looks = surface.normal(middle).times(flat ? 1 : -1);
+        double turned = looks.minus(normal).length();
+        return turned < (flat ? vague + 1e-9 : OFF_CHORD + vague)
+                ? Math.pow(away(surface, corners) / GRID, 2) + Math.pow(turned / vague, 2)
+                : Double.POSITIVE_INFINITY;
     }
 
-    private static boolean isNear(Surface surface, Vec3[] corners) {
-        double most = surface instanceof Plane ? ROUNDED : OFF_ROUND;
+    /** How far the farthest corner lies off a surface, mm. */
+    private static double away(Surface surface, Vec3[] corners) {
+        double farthest = 0;
         for (var corner : corners) {
-            if (Math.abs(surface.distance(corner)) > most) {
-                return false;
+            farthest = Math.max(farthest, Math.abs(surface.distance(corner)));
+            if (farthest > OFF_ROUND) {
+                return farthest;
             }
         }
-        return true;
+        return farthest;
     }
 
     /**
@@ -115,7 +117,7 @@ final class Labels {
             double length = solid.vertex(sides.to(side))
                     .minus(solid.vertex(sides.from(side)))
                     .length();
-            if (label != LOOSE && length > longest && isNear(t, label)) {
+            if (label != LOOSE && length > longest && isNear(surfaces.get(label), corners(t))) {
                 longest = length;
                 labels[t] = label;
             }
@@ -123,8 +125,8 @@ final class Labels {
         return longest > 0;
     }
 
-    private boolean isNear(int t, int label) {
-        return isNear(surfaces.get(label), corners(t));
+    private static boolean isNear(Surface surface, Vec3[] corners) {
+        return away(surface, corners) <= (surface instanceof Plane ? ROUNDED : OFF_ROUND);
     }
 
     private Vec3[] corners(int t) {
