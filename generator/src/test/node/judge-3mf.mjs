@@ -12,26 +12,42 @@ const FILE = '/judged.3mf';
 const library = await lib3mf();
 const wrapper = new library.CWrapper();
 
-/** A value of the library and what it is good for; it is given back at once. */
-function using(value, use) {
-  try {
-    return use(value);
-  } finally {
-    value.delete();
+// what the library has handed out has to be given back to it
+const handedOut = [];
+
+function hold(value) {
+  handedOut.push(value);
+  return value;
+}
+
+function giveBack() {
+  while (handedOut.length > 0) {
+    handedOut.pop().delete();
   }
 }
 
 function read(bytes) {
   library.FS.writeFile(FILE, bytes);
-  const model = wrapper.CreateModel();
-  using(model.QueryReader('3mf'), reader => {
-    reader.SetStrictModeActive(true);
-    reader.ReadFromFile(FILE);
-    if (reader.GetWarningCount() !== 0) {
-      throw new Error(`${reader.GetWarningCount()} warnings of the reader`);
-    }
-  });
+  const model = hold(wrapper.CreateModel());
+  const reader = hold(model.QueryReader('3mf'));
+  reader.SetStrictModeActive(true);
+  reader.ReadFromFile(FILE);
+  if (reader.GetWarningCount() !== 0) {
+    throw new Error(`${reader.GetWarningCount()} warnings of the reader`);
+  }
   return model;
+}
+
+function corner(vertex) {
+  const point = [vertex.get_Coordinates0(), vertex.get_Coordinates1(), vertex.get_Coordinates2()];
+  vertex.delete();
+  return point;
+}
+
+function corners(triangle) {
+  const indices = [triangle.get_Indices0(), triangle.get_Indices1(), triangle.get_Indices2()];
+  triangle.delete();
+  return indices;
 }
 
 const minus = (a, b) => a.map((coordinate, axis) => coordinate - b[axis]);
@@ -44,14 +60,12 @@ function measured(object) {
   if (name === '' || !object.IsValid() || !object.IsManifoldAndOriented()) {
     throw new Error(`object '${name}' is not a closed mesh with a name`);
   }
-  const points = Array.from({ length: object.GetVertexCount() }, (_, i) => using(object.GetVertex(i),
-    vertex => [vertex.get_Coordinates0(), vertex.get_Coordinates1(), vertex.get_Coordinates2()]));
+  const points = Array.from({ length: object.GetVertexCount() }, (_, i) => corner(object.GetVertex(i)));
   const triangles = object.GetTriangleCount();
   let sixfold = 0;
   const moment = [0, 0, 0];
   for (let i = 0; i < triangles; i++) {
-    const corners = using(object.GetTriangle(i), t => [t.get_Indices0(), t.get_Indices1(), t.get_Indices2()]);
-    const [a, b, c] = corners.map(index => minus(points[index], points[0]));
+    const [a, b, c] = corners(object.GetTriangle(i)).map(index => minus(points[index], points[0]));
     const part = dot(a, cross(b, c));
     sixfold += part;
     moment.forEach((_, axis) => { moment[axis] += part * (a[axis] + b[axis] + c[axis]) / 4; });
@@ -67,10 +81,10 @@ const placed = (point, transform) => [0, 1, 2].map(column =>
   [...point, 1].reduce((sum, coordinate, row) => sum + coordinate * transform[`get_Fields_${row}_${column}`](), 0));
 
 function* each(iterator, current) {
+  hold(iterator);
   while (iterator.MoveNext()) {
-    yield iterator[current]();
+    yield hold(iterator[current]());
   }
-  iterator.delete();
 }
 
 /** Every part that is built, where it is built. */
@@ -81,12 +95,13 @@ function built(model) {
   }
   const parts = [];
   for (const item of each(model.GetBuildItems(), 'GetCurrent')) {
-    const assembly = model.GetComponentsObjectByID(item.GetObjectResource().GetUniqueResourceID());
+    const assembly = hold(model.GetComponentsObjectByID(hold(item.GetObjectResource()).GetUniqueResourceID()));
+    const shift = hold(item.GetObjectTransform());
     for (let i = 0; i < assembly.GetComponentCount(); i++) {
-      const component = assembly.GetComponent(i);
-      const object = objects.get(component.GetObjectResource().GetUniqueResourceID());
-      const own = placed(object.centroid, component.GetTransform());
-      parts.push({ ...object, centroid: placed(own, item.GetObjectTransform()) });
+      const component = hold(assembly.GetComponent(i));
+      const object = objects.get(hold(component.GetObjectResource()).GetUniqueResourceID());
+      const own = placed(object.centroid, hold(component.GetTransform()));
+      parts.push({ ...object, centroid: placed(own, shift) });
     }
   }
   return parts;
@@ -98,8 +113,8 @@ function same(what, found, expected) {
   }
 }
 
-await judgeAll('.3mf', expected => {
-  const parts = using(read(expected.bytes), built);
+function judge(expected) {
+  const parts = built(read(expected.bytes));
   const sum = of => parts.reduce((all, part) => all + of(part), 0);
   same('parts', parts.length, expected.parts);
   same('triangles', sum(part => part.triangles), expected.triangles);
@@ -110,5 +125,13 @@ await judgeAll('.3mf', expected => {
   const centroid = [0, 1, 2].map(axis => sum(part => part.volume * part.centroid[axis]) / volume);
   if (!(Math.hypot(...minus(centroid, expected.centroid)) <= AWAY)) {
     throw new Error(`centroid is ${centroid} mm, but ${expected.centroid} is expected`);
+  }
+}
+
+await judgeAll('.3mf', expected => {
+  try {
+    judge(expected);
+  } finally {
+    giveBack();
   }
 });

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.util.HashSet;
 import java.util.List;
@@ -33,10 +34,14 @@ class ThreeMfWriterTest {
     @Test
     void thePackageSaysWhatItsPartsAre() throws IOException {
         assertThat(read.entries()).containsOnlyKeys("[Content_Types].xml", "_rels/.rels", "3D/3dmodel.model");
-        assertThat(new String(read.entries().get("[Content_Types].xml")))
+        assertThat(text("[Content_Types].xml"))
                 .contains("Extension=\"model\" ContentType=\"application/vnd.ms-package.3dmanufacturing-3dmodel+xml\"");
-        assertThat(new String(read.entries().get("_rels/.rels")))
+        assertThat(text("_rels/.rels"))
                 .contains("Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"");
+    }
+
+    private String text(String entry) {
+        return new String(read.entries().get(entry), StandardCharsets.UTF_8);
     }
 
     @Test
