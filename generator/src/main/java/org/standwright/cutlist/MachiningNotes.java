@@ -96,12 +96,11 @@ final class MachiningNotes {
         return lines;
     }
 
-    /** A layer of the worktop is bored where it lies; a front or a door has to be bored before it is hung. */
     private String trim() {
         if (part.features().isEmpty()) {
             return "";
         }
-        return (part.name().startsWith("worktop") ? "; bore it after the trim" : "")
+        return (TrimmedParts.boredAfter(part) ? "; bore it after the trim" : "")
                 + "; places count from the trimmed edges";
     }
 

@@ -25,7 +25,7 @@ import org.standwright.drawing.Weight;
  * or stretches another one.
  */
 public final class SvgWriter {
-    private static final String FAMILY = "Liberation Sans, Arial, Helvetica, sans-serif";
+    static final String FAMILY = "Liberation Sans, Arial, Helvetica, sans-serif";
 
     private SvgWriter() {}
 
@@ -50,7 +50,7 @@ public final class SvgWriter {
         return Digits.thousandths(value);
     }
 
-    private static String escape(String words) {
+    static String escape(String words) {
         var visible = words.codePoints()
                 .map(c ->
                         Character.isISOControl(c) || c >= 0xd800 && c <= 0xdfff || c >= 0xfffe && c <= 0xffff ? ' ' : c)

@@ -85,7 +85,15 @@ public enum Format {
         var files = new ArrayList<>(Papers.sheets(product));
         files.addAll(product.furniture().accept(new Elevations(product.solids())));
         return files;
-    });
+    }),
+    /** Each distinct part at true size, for programs. */
+    DXF("dxf", PlotFiles::dxf),
+    /** Each distinct part at true size, to print and to cut by. */
+    TEMPLATES("templates", PlotFiles::templates),
+    /** Each board that a router cuts, if the design has one. */
+    ROUTER("router", product -> product.routed()
+            .map(plan -> RouterFiles.of(plan, product.furniture().design().name()))
+            .orElse(List.of()));
 
     private enum When {
         USUALLY,

@@ -40,7 +40,10 @@ final class ExportBox extends VBox {
             Map.entry(Format.OBJ, "solids as OBJ"),
             Map.entry(Format.THREE_MF, "solids as 3MF, for printers"),
             Map.entry(Format.GLB, "solids as GLB, to look at"),
-            Map.entry(Format.SVG, "sheets and walls as SVG"));
+            Map.entry(Format.SVG, "sheets and walls as SVG"),
+            Map.entry(Format.DXF, "parts at true size as DXF"),
+            Map.entry(Format.TEMPLATES, "templates at true size (PDF, SVG)"),
+            Map.entry(Format.ROUTER, "boards for the design's router (DXF, SVG, legend)"));
 
     private final Desk desk;
     private final Dialogs dialogs;

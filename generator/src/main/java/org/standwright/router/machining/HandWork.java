@@ -1,0 +1,64 @@
+package org.standwright.router.machining;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.standwright.geom.Grid;
+import org.standwright.part.Bevel;
+import org.standwright.part.Edge;
+import org.standwright.part.EdgeHole;
+import org.standwright.part.Face;
+import org.standwright.part.Part;
+
+/** What a bit that comes from above cannot cut, in words. */
+public final class HandWork {
+    private HandWork() {}
+
+    public static List<String> of(Part part) {
+        Map<String, List<Double>> holes = new LinkedHashMap<>();
+        var lines = new ArrayList<String>();
+        for (var feature : part.features()) {
+            if (feature instanceof EdgeHole hole) {
+                holes.computeIfAbsent(words(hole, part), key -> new ArrayList<>()).add(hole.along());
+            } else if (feature instanceof Bevel bevel) {
+                lines.add(words(bevel, part));
+            }
+        }
+        holes.forEach((words, along) -> lines.add(0, along.size() + " x " + words + " " + places(along)
+                + ": drill them with the part's template or a jig"));
+        return lines;
+    }
+
+    static String face(Face face) {
+        return face == Face.BENCH ? "bench face" : "show face";
+    }
+
+    private static String words(EdgeHole hole, Part part) {
+        boolean through = Grid.same(hole.depth(), hole.edge().isEnd() ? part.length() : part.width());
+        return hole.purpose() + ", " + Mm.of(hole.diameter()) + " mm wide, "
+                + (through ? "through" : Mm.of(hole.depth()) + " mm deep") + ", into the " + edge(hole.edge()) + ", "
+                + Mm.of(hole.z()) + " mm above the bench face, at " + (hole.edge().isEnd() ? "y" : "x");
+    }
+
+    private static String words(Bevel bevel, Part part) {
+        var kind = Grid.same(bevel.depth(), part.thickness()) ? "bevel" : "chamfer";
+        return kind + " along the " + edge(bevel.edge()) + ", " + Mm.of(bevel.tilt()) + " degrees from square, "
+                + Mm.of(bevel.setback()) + " mm off the " + face(bevel.face()) + " and " + Mm.of(bevel.depth())
+                + " mm off the edge: saw it with a tilted blade";
+    }
+
+    private static String places(List<Double> along) {
+        return along.stream().sorted().map(Mm::of).distinct().collect(Collectors.joining(", "));
+    }
+
+    private static String edge(Edge edge) {
+        return switch (edge) {
+            case X0 -> "end at x = 0";
+            case X1 -> "far end along x";
+            case Y0 -> "edge at y = 0";
+            case Y1 -> "far edge along y";
+        };
+    }
+}

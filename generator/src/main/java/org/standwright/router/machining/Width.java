@@ -1,0 +1,70 @@
+package org.standwright.router.machining;
+
+import java.util.OptionalDouble;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
+import org.locationtech.jts.geom.Geometry;
+import org.standwright.geom.Bend;
+import org.standwright.geom.Loop;
+
+/** Whether a round bit gets into an area. */
+final class Width {
+    /** An area narrower than the bit by no more is as wide as the bit, mm: a few chords of its arcs are. */
+    private static final double PLAY = 0.03;
+    /** What may be left besides corners before it is worth a word, mm². */
+    private static final double LITTLE = 2;
+
+    private final double radius;
+    private final Geometry flat;
+    private final Geometry middles;
+    private final double left;
+
+    Width(Loop loop, double bit) {
+        radius = bit / 2 - PLAY;
+        flat = Flat.of(loop);
+        middles = flat.buffer(-radius);
+        left = corners(loop);
+    }
+
+    /** The widest bit that gets in somewhere, if this one doesn't, mm. */
+    OptionalDouble widest() {
+        return middles.isEmpty()
+                ? OptionalDouble.of(2 * MaximumInscribedCircle.getRadiusLine(flat, Flat.TOLERANCE).getLength())
+                : OptionalDouble.empty();
+    }
+
+    /** Whether the bit gets in, but not everywhere. */
+    boolean isNarrowInPlaces() {
+        return !middles.isEmpty()
+                && (middles.getNumGeometries() > 1
+                        || flat.difference(middles.buffer(radius, 32)).getArea() > left + LITTLE);
+    }
+
+    /** Area that the bit leaves in corners that it fits beside, mm². */
+    private double corners(Loop loop) {
+        double area = 0;
+        var sides = loop.sides();
+        for (int i = 0; i < sides.size(); i++) {
+            var side = sides.get(i);
+            var next = sides.get((i + 1) % sides.size());
+            if (side.isArc() && side.bulge() > 0 && side.radius() < radius) {
+                area += leftBy(side.angle(), side.radius());
+            } else if (!side.isArc() && !next.isArc()) {
+                area += leftBy(turn(side, next), 0);
+            }
+        }
+        return area;
+    }
+
+    /** (R² - r²) (tan(a / 2) - a / 2), between the bit's arc and a rounding of radius r in a corner that turns by a. */
+    private double leftBy(double turn, double rounding) {
+        return turn > 0 && turn < Math.PI
+                ? (radius * radius - rounding * rounding) * (StrictMath.tan(turn / 2) - turn / 2)
+                : 0;
+    }
+
+    private static double turn(Bend side, Bend next) {
+        var in = side.to().minus(side.from());
+        var out = next.to().minus(next.from());
+        return StrictMath.atan2(in.cross(out), in.x() * out.x() + in.y() * out.y());
+    }
+}

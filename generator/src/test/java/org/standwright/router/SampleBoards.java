@@ -1,0 +1,80 @@
+package org.standwright.router;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.standwright.cutlist.CutLine;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.Design;
+import org.standwright.design.StandDesign;
+import org.standwright.design.WallDesign;
+import org.standwright.design.kit.Router;
+import org.standwright.design.kit.StockSheet;
+import org.standwright.design.stand.StandBuilder;
+import org.standwright.design.wall.build.WallBuilder;
+import org.standwright.geom.Vec2;
+import org.standwright.part.Material;
+import org.standwright.part.Part;
+
+/** Boards with parts laid out by hand: in rows, each part lying in another way than the one before it. */
+public final class SampleBoards {
+    private SampleBoards() {}
+
+    /** A label and a part. */
+    public record Named(String label, Part part) {}
+
+    public static CutList cutList(Design design) {
+        return design instanceof StandDesign stand
+                ? CutList.of(StandBuilder.build(stand))
+                : CutList.of(WallBuilder.build((WallDesign) design));
+    }
+
+    /** Those lines of a cut list that are cut from sheets. */
+    public static List<CutLine> flat(CutList list) {
+        return list.lines().stream().filter(line -> !line.material().isBar()).toList();
+    }
+
+    public static StockSheet board(Material material, double length, double width) {
+        return new StockSheet(
+                "board",
+                material,
+                length,
+                width,
+                material.thickness(),
+                OptionalInt.empty(),
+                Optional.empty(),
+                StockSheet.Source.BOUGHT);
+    }
+
+    /** One board that is just large enough for all parts, in rows. */
+    public static RoutedSheet of(List<Named> parts, Router router, int firstWay) {
+        double rowLength = 2440;
+        for (var named : parts) {
+            rowLength = Math.max(rowLength, Math.max(named.part.roughLength(), named.part.roughWidth()) + 40);
+        }
+        double gap = router.spacing();
+        double edge = gap + 20;
+        double x = edge;
+        double y = edge;
+        double high = 0;
+        int way = firstWay;
+        var pieces = new ArrayList<RoutedPiece>();
+        for (var named : parts) {
+            var lie = new Lie(way % 8 >= 4, way % 4, Vec2.ZERO);
+            way++;
+            var box = CutOutline.of(named.part).moved(lie).bounds();
+            if (x + box.width() + edge > rowLength) {
+                x = edge;
+                y += high + gap;
+                high = 0;
+            }
+            pieces.add(new RoutedPiece(
+                    named.label, named.part, lie.moved(new Vec2(x - box.x0(), y - box.y0()))));
+            x += box.width() + gap;
+            high = Math.max(high, box.height());
+        }
+        var material = parts.get(0).part.material();
+        return new RoutedSheet(board(material, rowLength, y + high + edge), pieces);
+    }
+}
