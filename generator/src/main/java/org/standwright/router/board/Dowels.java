@@ -35,7 +35,7 @@ final class Dowels {
         }
         Geometry free = Flat.of(Outline.of(new Rect(clear, clear, length - clear, width - clear)));
         for (var piece : sheet.pieces()) {
-            free = free.difference(Flat.grown(Flat.of(piece.outline()), clear));
+            free = Flat.without(free, Flat.grown(Flat.of(piece.outline()), clear));
         }
         return farthest(corners(free));
     }

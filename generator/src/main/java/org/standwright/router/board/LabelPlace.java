@@ -19,6 +19,9 @@ public final class LabelPlace {
     /** Room round lettering, mm. */
     private static final double AIR = 1.5;
 
+    /** Other typefaces than ours are wider by as much; programs that read plots have their own. */
+    private static final double WIDER = 1.2;
+
     private static final int TRIES = 24;
     private final TextMeasure measure = TextMeasure.shipped();
     private final Geometry area;
@@ -51,7 +54,7 @@ public final class LabelPlace {
     }
 
     private Optional<Vec2> place(String words, double size) {
-        double wide = measure.width(words, size, Weight.REGULAR);
+        double wide = WIDER * measure.width(words, size, Weight.REGULAR);
         double high = measure.above(size) + measure.below(size);
         double spareX = bounds.width() - wide - 2 * AIR;
         double spareY = bounds.height() - high - 2 * AIR;

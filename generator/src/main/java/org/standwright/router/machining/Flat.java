@@ -7,8 +7,11 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Loop;
 import org.standwright.geom.Outline;
@@ -20,9 +23,6 @@ public final class Flat {
     public static final double TOLERANCE = 0.01;
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
-    /** Chords of a quarter circle: so many that they stand off by less than the tolerance up to a radius of 60 mm. */
-    private static final int QUARTER = 43;
-
     private Flat() {}
 
     public static Polygon of(Loop loop) {
@@ -34,7 +34,7 @@ public final class Flat {
     }
 
     static Geometry disc(Vec2 centre, double radius) {
-        return point(centre).buffer(radius, QUARTER);
+        return point(centre).buffer(radius, chords(radius));
     }
 
     public static Geometry point(Vec2 at) {
@@ -48,7 +48,28 @@ public final class Flat {
 
     /** All within a distance of a line. */
     static Geometry slot(Vec2 from, Vec2 to, double radius) {
-        return line(from, to).buffer(radius, QUARTER);
+        return line(from, to).buffer(radius, chords(radius));
+    }
+
+    /** Of a quarter circle, so many that they stand off by no more than the tolerance. */
+    private static int chords(double radius) {
+        double each = 2 * StrictMath.acos(Math.max(0, 1 - TOLERANCE / radius));
+        return Math.max(2, (int) Math.ceil(Math.PI / 2 / each));
+    }
+
+    /** What of an area lies in another one. */
+    public static Geometry both(Geometry a, Geometry b) {
+        return areas(OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION));
+    }
+
+    /** What of an area lies outside another one. */
+    public static Geometry without(Geometry a, Geometry b) {
+        return areas(OverlayNGRobust.overlay(a, b, OverlayNG.DIFFERENCE));
+    }
+
+    /** Without the points and lines where areas only touch. */
+    private static Geometry areas(Geometry all) {
+        return all instanceof Polygon ? all : FACTORY.buildGeometry(PolygonExtracter.getPolygons(all));
     }
 
     /** What lies within a distance, corners left sharp unless they are very sharp. */

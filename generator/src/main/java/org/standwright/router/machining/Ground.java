@@ -3,6 +3,8 @@ package org.standwright.router.machining;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Loop;
 import org.standwright.geom.Outline;
@@ -19,7 +21,7 @@ final class Ground {
     private final Outline outline;
     private final Geometry area;
     private final Geometry reach;
-    private final Geometry roomy;
+    private final PreparedGeometry roomy;
 
     Ground(Part part, double bit) {
         this.part = part;
@@ -27,7 +29,7 @@ final class Ground {
         outline = CutOutline.of(part);
         area = Flat.of(outline);
         reach = Flat.grown(area, bit / 2);
-        roomy = Flat.grown(area, bit / 2 + Grid.STEP);
+        roomy = PreparedGeometryFactory.prepare(Flat.grown(area, bit / 2 + Grid.STEP));
     }
 
     Outline outline() {
@@ -49,8 +51,8 @@ final class Ground {
         if (roomy.covers(flat)) {
             return List.of(loop);
         }
-        return Flat.loops(reach.intersection(flat)).stream()
-                .filter(piece -> area.intersection(Flat.of(piece)).getArea() > Grid.STEP)
+        return Flat.loops(Flat.both(reach, flat)).stream()
+                .filter(piece -> Flat.both(area, Flat.of(piece)).getArea() > Grid.STEP)
                 .toList();
     }
 
@@ -61,7 +63,7 @@ final class Ground {
 
     /** Whether any of it lies in the part. */
     boolean touches(Geometry flat) {
-        return area.intersection(flat).getArea() > Grid.STEP;
+        return Flat.both(area, flat).getArea() > Grid.STEP;
     }
 
     /**

@@ -15,6 +15,9 @@ final class Reliefs {
     /** What a bit leaves in a corner so blunt that it is not worth a relief, mm. */
     private static final double LITTLE = 0.05;
 
+    /** Half of the sharpest angle that is relieved, radians: the bit's way into a sharper one takes the walls with it. */
+    private static final double SHARPEST = Math.PI / 12;
+
     private final Sunk sunk;
     private final double bit;
     private final Router.Relief relief;
@@ -79,10 +82,11 @@ final class Reliefs {
         }
         var own = Flat.of(sunk.outline());
         var wanted = new ArrayList<CornerCut>(cuts);
-        square.forEach(i -> wanted.set(i, relief(sunk.corner(i))));
-        for (int i : square) {
-            var beyond = wanted.get(i).relief().orElseThrow().difference(own);
-            if (hasRoom(i, square, wanted, beyond, own)
+        var blunt = square.stream().filter(i -> sunk.corner(i).half() >= SHARPEST).toList();
+        blunt.forEach(i -> wanted.set(i, relief(sunk.corner(i))));
+        for (int i : blunt) {
+            var beyond = Flat.without(wanted.get(i).relief().orElseThrow(), own);
+            if (hasRoom(i, blunt, wanted, beyond, own)
                     && ground.area().covers(beyond)
                     && isSimple(i, wanted.get(i))
                     && !neighbours.meet(sunk, beyond)) {
@@ -106,10 +110,7 @@ final class Reliefs {
                 && !Grid.less(corner.after(), after)
                 && square.stream()
                         .filter(j -> j != i)
-                        .noneMatch(j -> wanted.get(j)
-                                .relief()
-                                .orElseThrow()
-                                .difference(own)
+                        .noneMatch(j -> Flat.without(wanted.get(j).relief().orElseThrow(), own)
                                 .isWithinDistance(beyond, Grid.STEP));
     }
 

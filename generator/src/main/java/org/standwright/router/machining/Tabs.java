@@ -17,7 +17,7 @@ final class Tabs {
     static final int LEAST_SMALL = 4;
     private static final double PITCH = 300;
     /** Places are tried so far apart, mm. */
-    private static final double STEP = 2;
+    private static final double STEP = 4;
 
     private record Place(double along, Mark.Open line) {}
 
@@ -30,7 +30,7 @@ final class Tabs {
         var outline = Loop.of(ground.outline());
         double around = outline.length();
         wanted = Math.max(least, (int) Math.round(around / PITCH));
-        var possible = places(outline, bit, taken(operations));
+        var possible = places(outline, bit, taken(operations, ground.area().getBoundary(), bit));
         for (int i = 0; i < wanted; i++) {
             double ideal = (i + 0.5) * around / wanted;
             possible.stream()
@@ -63,8 +63,8 @@ final class Tabs {
             for (int i = 0; i <= steps; i++) {
                 double at = reach / 2 + (i - steps / 2.0) * STEP;
                 var line = line(side, at);
-                var near = Flat.line(line.points().get(0), line.points().get(1)).buffer(bit);
-                if (taken.stream().noneMatch(near::intersects)) {
+                var here = Flat.line(line.points().get(0), line.points().get(1));
+                if (taken.stream().noneMatch(area -> area.isWithinDistance(here, bit))) {
                     places.add(new Place(along + at, line));
                 }
             }
@@ -78,11 +78,12 @@ final class Tabs {
         return new Mark.Open(List.of(side.at((at - length / 2) / reach), side.at((at + length / 2) / reach)));
     }
 
-    private static List<Geometry> taken(List<Operation> operations) {
+    /** What is cut within reach of the edge. */
+    private static List<Geometry> taken(List<Operation> operations, Geometry edge, double bit) {
         return operations.stream()
                 .filter(operation -> operation.work().kind() != Kind.OUTLINE)
                 .map(operation -> operation.mark().accept(new MarkArea()))
-                .filter(area -> !area.isEmpty())
+                .filter(area -> !area.isEmpty() && area.isWithinDistance(edge, bit))
                 .toList();
     }
 

@@ -13,6 +13,9 @@ final class Width {
     /** What may be left besides corners before it is worth a word, mm². */
     private static final double LITTLE = 2;
 
+    /** How far the largest circle inside may be off, mm; a finer one takes long in long narrow areas. */
+    private static final double INSCRIBED = 0.05;
+
     private final double radius;
     private final Geometry flat;
     private final Geometry middles;
@@ -27,16 +30,22 @@ final class Width {
 
     /** The widest bit that gets in somewhere, if this one doesn't, mm. */
     OptionalDouble widest() {
-        return middles.isEmpty()
-                ? OptionalDouble.of(2 * MaximumInscribedCircle.getRadiusLine(flat, Flat.TOLERANCE).getLength())
-                : OptionalDouble.empty();
+        return middles.isEmpty() ? OptionalDouble.of(inscribed()) : OptionalDouble.empty();
+    }
+
+    /** Diameter of the largest circle inside, mm. */
+    private double inscribed() {
+        var around = flat.getEnvelopeInternal();
+        return flat.isRectangle()
+                ? Math.min(around.getWidth(), around.getHeight())
+                : 2 * MaximumInscribedCircle.getRadiusLine(flat, INSCRIBED).getLength();
     }
 
     /** Whether the bit gets in, but not everywhere. */
     boolean isNarrowInPlaces() {
         return !middles.isEmpty()
                 && (middles.getNumGeometries() > 1
-                        || flat.difference(middles.buffer(radius, 32)).getArea() > left + LITTLE);
+                        || Flat.without(flat, middles.buffer(radius, 32)).getArea() > left + LITTLE);
     }
 
     /** Area that the bit leaves in corners that it fits beside, mm². */

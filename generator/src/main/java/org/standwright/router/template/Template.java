@@ -18,7 +18,6 @@ import org.standwright.drawing.plot.PlotDrawing;
 import org.standwright.geom.Loop;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Colour;
-import org.standwright.part.EdgeHole;
 import org.standwright.part.Part;
 import org.standwright.router.machining.Finished;
 import org.standwright.router.machining.HandWork;
@@ -52,7 +51,7 @@ public final class Template {
         layers.add("outline", OUTLINE, new Mark.Closed(Loop.of(Finished.outline(part))));
         var features = new TemplateFeatures(part, layers);
         part.features().forEach(feature -> feature.accept(features));
-        heights(part, layers);
+        captions(part, layers);
         var notes = notes(label, count, part);
         double room = Math.max(part.length(), LEAST_ROOM);
         var measure = TextMeasure.shipped();
@@ -89,14 +88,14 @@ public final class Template {
         layers.add("note", NOTE, new Mark.Words("check: 100 mm", new Vec2(4, y + 1.5), LETTERS));
     }
 
-    /** The height of each hole in an edge, beside its tick where there is room. */
-    private static void heights(Part part, Layers layers) {
+    /** What each line means, beside it where there is room. */
+    private static void captions(Part part, Layers layers) {
         var room = new Room(Finished.outline(part), layers.marks());
+        var captions = new Captions(part);
         for (var feature : part.features()) {
-            if (feature instanceof EdgeHole hole) {
-                var near = TemplateFeatures.at(hole, 10, part.length(), part.width());
-                room.near("z " + Mm.of(hole.z()), near, SMALL).ifPresent(words -> layers.add("note", NOTE, words));
-            }
+            feature.accept(captions)
+                    .flatMap(caption -> room.near(caption.words(), caption.at(), SMALL))
+                    .ifPresent(words -> layers.add("note", NOTE, words));
         }
     }
 
