@@ -111,7 +111,8 @@ public final class PlotSvgWriter {
             var length = wide > 0 ? "\" textLength=\"" + number(wide) + "\" lengthAdjust=\"spacingAndGlyphs" : "";
             return "<text x=\"" + number(words.at().x()) + "\" y=\""
                     + number(height - words.at().y()) + "\" font-family=\"" + SvgWriter.FAMILY + "\" font-size=\""
-                    + number(words.size()) + length + "\" stroke=\"none\" fill=\"" + colour + "\">" + text + "</text>\n";
+                    + number(words.size()) + length + "\" stroke=\"none\" fill=\"" + colour + "\">" + text
+                    + "</text>\n";
         }
 
         private String at(Vec2 point) {

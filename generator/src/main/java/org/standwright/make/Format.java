@@ -91,9 +91,12 @@ public enum Format {
     /** Each distinct part at true size, to print and to cut by. */
     TEMPLATES("templates", PlotFiles::templates),
     /** Each board that a router cuts, if the design has one. */
-    ROUTER("router", product -> product.routed()
-            .map(plan -> RouterFiles.of(plan, product.furniture().design().name()))
-            .orElse(List.of()));
+    ROUTER(
+            "router",
+            product -> product.routed()
+                    .map(plan ->
+                            RouterFiles.of(plan, product.furniture().design().name()))
+                    .orElse(List.of()));
 
     private enum When {
         USUALLY,

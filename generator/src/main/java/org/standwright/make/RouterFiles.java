@@ -12,7 +12,7 @@ import org.standwright.router.RouterPlan;
 import org.standwright.router.board.RouterPlots;
 
 /** What a router's program and its operator get: each board as DXF and SVG, and one legend for all. */
-public final class RouterFiles {
+final class RouterFiles {
     private RouterFiles() {}
 
     /**
@@ -21,7 +21,7 @@ public final class RouterFiles {
      *
      * @param design what the boards are for
      */
-    public static List<OutputFile> of(RouterPlan plan, String design) {
+    static List<OutputFile> of(RouterPlan plan, String design) {
         var files = new ArrayList<OutputFile>();
         var legend = new ArrayList<String>();
         int number = 0;
@@ -50,9 +50,8 @@ public final class RouterFiles {
     }
 
     private static void add(List<OutputFile> files, Plot plot, String number, String words) {
-        files.add(new OutputFile(
-                "router/" + FileNames.of(number, words, ".dxf"), out -> DxfWriter.write(plot, out)));
-        files.add(new OutputFile(
-                "router/" + FileNames.of(number, words, ".svg"), out -> PlotSvgWriter.write(plot, out)));
+        files.add(new OutputFile("router/" + FileNames.of(number, words, ".dxf"), out -> DxfWriter.write(plot, out)));
+        files.add(
+                new OutputFile("router/" + FileNames.of(number, words, ".svg"), out -> PlotSvgWriter.write(plot, out)));
     }
 }

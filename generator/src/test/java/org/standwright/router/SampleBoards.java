@@ -69,8 +69,7 @@ public final class SampleBoards {
                 y += high + gap;
                 high = 0;
             }
-            pieces.add(new RoutedPiece(
-                    named.label, named.part, lie.moved(new Vec2(x - box.x0(), y - box.y0()))));
+            pieces.add(new RoutedPiece(named.label, named.part, lie.moved(new Vec2(x - box.x0(), y - box.y0()))));
             x += box.width() + gap;
             high = Math.max(high, box.height());
         }

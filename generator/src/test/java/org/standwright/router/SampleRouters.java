@@ -13,8 +13,7 @@ public final class SampleRouters {
     }
 
     public static Router tabbed() {
-        return new Router(
-                6.35, 1.6, 6.35, 0.2, 0, Optional.of(new Router.Tabs(3, 8)), Router.Relief.T_BONE, 8);
+        return new Router(6.35, 1.6, 6.35, 0.2, 0, Optional.of(new Router.Tabs(3, 8)), Router.Relief.T_BONE, 8);
     }
 
     public static Router skinned() {

@@ -42,7 +42,8 @@ public final class WritePlots {
 
     public static void main(String[] args) throws IOException {
         var plots = new WritePlots(Path.of(args[0]));
-        for (var design : Stream.<Design>concat(Presets.stands(), Presets.walls()).toList()) {
+        for (var design :
+                Stream.<Design>concat(Presets.stands(), Presets.walls()).toList()) {
             plots.design(design);
         }
         long count = args.length > 1 ? Long.parseLong(args[1]) : 50;

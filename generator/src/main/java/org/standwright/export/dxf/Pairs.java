@@ -63,7 +63,8 @@ final class Pairs {
     }
 
     private static String number(double value, int places) {
-        var rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
+        var rounded =
+                BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
         if (rounded.signum() == 0) {
             return "0.0";
         }

@@ -43,7 +43,12 @@ final class Tables {
 
     private String table(String name, int count) {
         var handle = pairs.handle();
-        pairs.add(0, "TABLE").add(2, name).add(5, handle).add(330, "0").add(100, "AcDbSymbolTable").add(70, count);
+        pairs.add(0, "TABLE")
+                .add(2, name)
+                .add(5, handle)
+                .add(330, "0")
+                .add(100, "AcDbSymbolTable")
+                .add(70, count);
         return handle;
     }
 

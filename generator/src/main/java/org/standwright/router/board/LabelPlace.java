@@ -74,7 +74,10 @@ public final class LabelPlace {
 
     private boolean isFree(Vec2 at, double wide, double size) {
         var box = Flat.of(Outline.of(new Rect(
-                at.x() - AIR, at.y() - measure.below(size) - AIR, at.x() + wide + AIR, at.y() + measure.above(size) + AIR)));
+                at.x() - AIR,
+                at.y() - measure.below(size) - AIR,
+                at.x() + wide + AIR,
+                at.y() + measure.above(size) + AIR)));
         return area.covers(box) && taken.stream().noneMatch(box::intersects);
     }
 }

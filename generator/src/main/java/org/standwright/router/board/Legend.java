@@ -87,11 +87,13 @@ final class Legend {
         lines.add("TWO SIDES: cut the bottom first, then turn the board over side to side, about its long middle line"
                 + " (x stays, y becomes " + Mm.of(sheet.from().width()) + " - y), and cut the top");
         if (dowels.isEmpty()) {
-            lines.add("no room for two dowels in the waste: line the board up by its edges against a fence, with the same"
-                    + " end against the same stop");
+            lines.add(
+                    "no room for two dowels in the waste: line the board up by its edges against a fence, with the same"
+                            + " end against the same stop");
             return;
         }
-        lines.add("dowels: two holes of " + Mm.of(router.dowel()) + " mm, through the board and into the bed below it, at "
+        lines.add("dowels: two holes of " + Mm.of(router.dowel())
+                + " mm, through the board and into the bed below it, at "
                 + places(new Turning(sheet.from().width())) + " of the bottom; before the top is cut, bore those of the"
                 + " top into the bed, at " + places(at -> at) + ", and lay the turned board on dowels there");
         if (!Dowels.areFarApart(dowels, sheet)) {
@@ -114,9 +116,10 @@ final class Legend {
                 .operations()
                 .forEach(operation -> works.put(operation.work().layer(), operation.work())));
         for (var layer : plot.layers()) {
-            lines.add("  " + layer.name() + ": " + Optional.ofNullable(works.get(layer.name()))
-                    .map(work -> words(work, layer))
-                    .orElseGet(() -> words(layer)));
+            lines.add("  " + layer.name() + ": "
+                    + Optional.ofNullable(works.get(layer.name()))
+                            .map(work -> words(work, layer))
+                            .orElseGet(() -> words(layer)));
         }
     }
 
@@ -152,7 +155,9 @@ final class Legend {
             if (!said.add(one.name())) {
                 continue;
             }
-            long count = worked.stream().filter(other -> other.name().equals(one.name())).count();
+            long count = worked.stream()
+                    .filter(other -> other.name().equals(one.name()))
+                    .count();
             var part = one.piece().part();
             lines.add("  " + one.name() + ": " + count + " x, " + Mm.of(part.roughLength()) + " x "
                     + Mm.of(part.roughWidth()) + " mm, "
@@ -164,10 +169,13 @@ final class Legend {
 
     private void cautions() {
         lines.add("");
-        lines.add("This is a drawing, no machine code. Your CAM program and its operator own tools, speeds, feeds, depth of"
-                + " each pass, order, clamps and safety.");
-        lines.add("Mind: parts and what falls out of cutouts can come loose and be thrown; keep clamps, screws and dowels out"
-                + " of the bit's way; run it in the air first.");
-        lines.add("Wear eye and hearing protection and take the dust away. The machine's manual and local rules come first.");
+        lines.add(
+                "This is a drawing, no machine code. Your CAM program and its operator own tools, speeds, feeds, depth of"
+                        + " each pass, order, clamps and safety.");
+        lines.add(
+                "Mind: parts and what falls out of cutouts can come loose and be thrown; keep clamps, screws and dowels out"
+                        + " of the bit's way; run it in the air first.");
+        lines.add(
+                "Wear eye and hearing protection and take the dust away. The machine's manual and local rules come first.");
     }
 }

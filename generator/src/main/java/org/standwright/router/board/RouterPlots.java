@@ -49,7 +49,8 @@ public record RouterPlots(Plot top, Optional<Plot> bottom, List<String> legend) 
      */
     public static RouterPlots of(String title, RoutedSheet sheet, Router router) {
         var worked = sheet.pieces().stream()
-                .map(piece -> new Worked(piece, Machining.of(piece.part(), router, sheet.from().thickness())))
+                .map(piece -> new Worked(
+                        piece, Machining.of(piece.part(), router, sheet.from().thickness())))
                 .toList();
         var below = worked.stream().flatMap(Worked::below).toList();
         var dowels = below.isEmpty() ? List.<Vec2>of() : Dowels.of(sheet, router);
@@ -80,7 +81,8 @@ public record RouterPlots(Plot top, Optional<Plot> bottom, List<String> legend) 
         private Stream<Placing> placed(Face face, boolean first) {
             var mover = new Placed(piece.lie());
             return machining.on(face, first).stream()
-                    .map(operation -> new Placing(operation.work(), operation.mark().accept(mover)));
+                    .map(operation ->
+                            new Placing(operation.work(), operation.mark().accept(mover)));
         }
 
         /** Label and name. */
@@ -114,7 +116,8 @@ public record RouterPlots(Plot top, Optional<Plot> bottom, List<String> legend) 
                     .toList();
             for (var placing : own) {
                 works.putIfAbsent(placing.work.layer(), placing.work);
-                marks.computeIfAbsent(placing.work.layer(), key -> new ArrayList<>()).add(placing.mark);
+                marks.computeIfAbsent(placing.work.layer(), key -> new ArrayList<>())
+                        .add(placing.mark);
             }
             if (!own.isEmpty()) {
                 labels.add(label(one, own, image));
@@ -134,8 +137,7 @@ public record RouterPlots(Plot top, Optional<Plot> bottom, List<String> legend) 
         }
         works.values().stream()
                 .sorted(Comparator.comparing(Work::kind).thenComparing(Work::layer))
-                .forEach(work ->
-                        layers.add(new Layer(work.layer(), work.kind().colour(), marks.get(work.layer()))));
+                .forEach(work -> layers.add(new Layer(work.layer(), work.kind().colour(), marks.get(work.layer()))));
         layers.add(new Layer("label", LABEL, labels));
         return new Plot(title, length, width, layers);
     }

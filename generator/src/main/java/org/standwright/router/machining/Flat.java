@@ -23,6 +23,7 @@ public final class Flat {
     public static final double TOLERANCE = 0.01;
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
+
     private Flat() {}
 
     public static Polygon of(Loop loop) {
@@ -74,7 +75,8 @@ public final class Flat {
 
     /** What lies within a distance, corners left sharp unless they are very sharp. */
     public static Geometry grown(Geometry area, double by) {
-        return BufferOp.bufferOp(area, by, new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2));
+        return BufferOp.bufferOp(
+                area, by, new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 2));
     }
 
     /** The outer lines of all pieces of an area. */

@@ -21,13 +21,15 @@ public final class HandWork {
         var lines = new ArrayList<String>();
         for (var feature : part.features()) {
             if (feature instanceof EdgeHole hole) {
-                holes.computeIfAbsent(words(hole, part), key -> new ArrayList<>()).add(hole.along());
+                holes.computeIfAbsent(words(hole, part), key -> new ArrayList<>())
+                        .add(hole.along());
             } else if (feature instanceof Bevel bevel) {
                 lines.add(words(bevel, part));
             }
         }
-        holes.forEach((words, along) -> lines.add(0, along.size() + " x " + words + " " + places(along)
-                + ": drill them with the part's template or a jig"));
+        holes.forEach((words, along) -> lines.add(
+                0,
+                along.size() + " x " + words + " " + places(along) + ": drill them with the part's template or a jig"));
         return lines;
     }
 
@@ -39,7 +41,8 @@ public final class HandWork {
         boolean through = Grid.same(hole.depth(), hole.edge().isEnd() ? part.length() : part.width());
         return hole.purpose() + ", " + Mm.of(hole.diameter()) + " mm wide, "
                 + (through ? "through" : Mm.of(hole.depth()) + " mm deep") + ", into the " + edge(hole.edge()) + ", "
-                + Mm.of(hole.z()) + " mm above the bench face, at " + (hole.edge().isEnd() ? "y" : "x");
+                + Mm.of(hole.z()) + " mm above the bench face, at "
+                + (hole.edge().isEnd() ? "y" : "x");
     }
 
     private static String words(Bevel bevel, Part part) {

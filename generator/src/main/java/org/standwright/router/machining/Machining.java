@@ -51,7 +51,8 @@ public record Machining(Part part, List<Operation> operations, List<String> rema
         remarks.addAll(0, Trim.remarks(part));
         remarks.addAll(OutlineCorners.remarks(ground.outline(), router.bit()));
         if (isSmall(ground)) {
-            remarks.add("small: little holds it down, so screw or tape it, or leave tabs or a skin; cut it last and slowly");
+            remarks.add(
+                    "small: little holds it down, so screw or tape it, or leave tabs or a skin; cut it last and slowly");
         }
         return new Machining(part, operations, remarks, HandWork.of(part));
     }
@@ -68,13 +69,15 @@ public record Machining(Part part, List<Operation> operations, List<String> rema
         found.lines().forEach(line -> operations.add(new Operation(Optional.empty(), Work.tab(tabs), line)));
         found.remark().ifPresent(remarks::add);
         if (!Grid.less(tabs.height(), thickness)) {
-            remarks.add("tabs of " + Mm.of(tabs.height()) + " mm are as high as the board is thick: nothing is cut under them");
+            remarks.add("tabs of " + Mm.of(tabs.height())
+                    + " mm are as high as the board is thick: nothing is cut under them");
         }
     }
 
     private static boolean isSmall(Ground ground) {
         var bounds = ground.outline().bounds();
-        return Math.min(bounds.width(), bounds.height()) < NARROW || ground.outline().area() < SMALL;
+        return Math.min(bounds.width(), bounds.height()) < NARROW
+                || ground.outline().area() < SMALL;
     }
 
     /** What is cut with one face up: all that has to enter by it, and where it is up first all that may. */

@@ -55,7 +55,8 @@ final class Neighbours {
         double high = sunk.face() == Face.BENCH ? sunk.depth() : thickness;
         return all.stream()
                 .filter(other -> other.feature != sunk.feature())
-                .filter(other -> Grid.less(low, other.box.max().z()) && Grid.less(other.box.min().z(), high))
+                .filter(other -> Grid.less(low, other.box.max().z())
+                        && Grid.less(other.box.min().z(), high))
                 .anyMatch(other -> other.area.isWithinDistance(area, other.relieved ? reliefReach : Grid.STEP));
     }
 
@@ -65,9 +66,12 @@ final class Neighbours {
         return all.stream()
                 .filter(other -> other.feature != sunk.feature())
                 .filter(other -> sunk.face() == Face.BENCH
-                        ? Grid.same(other.box.min().z(), 0) && !Grid.less(other.box.max().z(), sunk.depth())
+                        ? Grid.same(other.box.min().z(), 0)
+                                && !Grid.less(other.box.max().z(), sunk.depth())
                         : Grid.same(other.box.max().z(), thickness)
-                                && !Grid.less(thickness - sunk.depth(), other.box.min().z()))
+                                && !Grid.less(
+                                        thickness - sunk.depth(),
+                                        other.box.min().z()))
                 .anyMatch(other -> other.area.covers(near));
     }
 

@@ -62,8 +62,8 @@ final class Reliefs {
     Optional<String> roundAt() {
         return round.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Places.of(
-                        round.stream().map(sunk.outline()::corner).toList()));
+                : Optional.of(
+                        Places.of(round.stream().map(sunk.outline()::corner).toList()));
     }
 
     private boolean isSquare(int i, Ground ground, Neighbours neighbours) {
@@ -82,7 +82,8 @@ final class Reliefs {
         }
         var own = Flat.of(sunk.outline());
         var wanted = new ArrayList<CornerCut>(cuts);
-        var blunt = square.stream().filter(i -> sunk.corner(i).half() >= SHARPEST).toList();
+        var blunt =
+                square.stream().filter(i -> sunk.corner(i).half() >= SHARPEST).toList();
         blunt.forEach(i -> wanted.set(i, relief(sunk.corner(i))));
         for (int i : blunt) {
             var beyond = Flat.without(wanted.get(i).relief().orElseThrow(), own);
@@ -104,7 +105,8 @@ final class Reliefs {
     private boolean hasRoom(int i, List<Integer> square, List<CornerCut> wanted, Geometry beyond, Geometry own) {
         int count = sunk.count();
         var corner = sunk.corner(i);
-        double before = wanted.get(i).before() + wanted.get(Math.floorMod(i - 1, count)).after();
+        double before =
+                wanted.get(i).before() + wanted.get(Math.floorMod(i - 1, count)).after();
         double after = wanted.get(i).after() + wanted.get((i + 1) % count).before();
         return !Grid.less(corner.before(), before)
                 && !Grid.less(corner.after(), after)

@@ -29,8 +29,8 @@ final class Remarks {
     }
 
     void narrow(Sunk sunk, double widest) {
-        lines.add(what(sunk) + " is narrower than the bit of " + Mm.of(router.bit()) + " mm: cut it with a bit of at most "
-                + Mm.of(widest) + " mm, or with a saw or chisel");
+        lines.add(what(sunk) + " is narrower than the bit of " + Mm.of(router.bit())
+                + " mm: cut it with a bit of at most " + Mm.of(widest) + " mm, or with a saw or chisel");
     }
 
     void narrowInPlaces(Sunk sunk) {
@@ -39,7 +39,8 @@ final class Remarks {
     }
 
     void stopped(Channel channel, Reliefs reliefs) {
-        var what = "stopped channel at " + Places.of(new Vec2(channel.area().x0(), channel.area().y0()));
+        var what = "stopped channel at "
+                + Places.of(new Vec2(channel.area().x0(), channel.area().y0()));
         reliefs.roundAt()
                 .ifPresent(at -> lines.add(what + ": round end or notched mate: round or notch the mate's corners by "
                         + Mm.of(router.bit() / 2) + " mm, or square the ends by hand, at " + at));

@@ -21,8 +21,7 @@ import org.standwright.part.Pocket;
  * @param depth from its face, the thickness for one right through, mm
  * @param runOuts how far and which way each side runs out past the part's edge, for those that lie on one
  */
-record Sunk(
-        Feature feature, Face face, Outline outline, double radius, double depth, List<Optional<Vec2>> runOuts) {
+record Sunk(Feature feature, Face face, Outline outline, double radius, double depth, List<Optional<Vec2>> runOuts) {
     static Sunk of(Channel channel, Ground ground) {
         var outline = Outline.of(channel.area());
         return new Sunk(channel, channel.face(), outline, 0, channel.depth(), runOuts(outline, ground));
@@ -69,7 +68,8 @@ record Sunk(
     /** Its corners as the model has them. */
     List<CornerCut> designed() {
         return IntStream.range(0, count())
-                .mapToObj(i -> isRounded(i) ? corner(i).round(radius) : corner(i).square())
+                .mapToObj(
+                        i -> isRounded(i) ? corner(i).round(radius) : corner(i).square())
                 .toList();
     }
 

@@ -28,8 +28,8 @@ final class Trim {
         for (var edge : Edge.values()) {
             part.bands()
                     .on(edge)
-                    .ifPresent(band -> lines.add("cut " + Mm.of(band.thickness()) + " mm smaller at "
-                            + place(edge) + ", where '" + band.name() + "' comes on"));
+                    .ifPresent(band -> lines.add("cut " + Mm.of(band.thickness()) + " mm smaller at " + place(edge)
+                            + ", where '" + band.name() + "' comes on"));
         }
         return lines;
     }

@@ -13,7 +13,9 @@ public record Work(Kind kind, String layer, OptionalDouble depth) {
     static Work outline(double depth, double thickness) {
         var how = depth < thickness ? " skin " + Mm.of(thickness - depth) : "";
         return new Work(
-                Kind.OUTLINE, "outline " + (how.isEmpty() ? "through " : "") + deep(depth) + how, OptionalDouble.of(depth));
+                Kind.OUTLINE,
+                "outline " + (how.isEmpty() ? "through " : "") + deep(depth) + how,
+                OptionalDouble.of(depth));
     }
 
     static Work cutout(double depth) {
@@ -47,7 +49,9 @@ public record Work(Kind kind, String layer, OptionalDouble depth) {
 
     static Work tab(Router.Tabs tabs) {
         return new Work(
-                Kind.TAB, "tab " + Mm.of(tabs.height()) + " high " + Mm.of(tabs.length()) + " long", OptionalDouble.empty());
+                Kind.TAB,
+                "tab " + Mm.of(tabs.height()) + " high " + Mm.of(tabs.length()) + " long",
+                OptionalDouble.empty());
     }
 
     /** The same, not before the part is trimmed to its finished size. */

@@ -28,7 +28,8 @@ record Captions(Part part) implements FeatureVisitor<Optional<Captions.Caption>>
 
     @Override
     public Optional<Caption> channel(Channel channel) {
-        return Optional.of(new Caption(side(channel.face()) + deep(OptionalDouble.of(channel.depth())), middle(channel.area())));
+        return Optional.of(
+                new Caption(side(channel.face()) + deep(OptionalDouble.of(channel.depth())), middle(channel.area())));
     }
 
     @Override
@@ -46,8 +47,8 @@ record Captions(Part part) implements FeatureVisitor<Optional<Captions.Caption>>
 
     @Override
     public Optional<Caption> edgeHole(EdgeHole hole) {
-        return Optional.of(new Caption(
-                "z " + Mm.of(hole.z()), TemplateFeatures.at(hole, INSIDE, part.length(), part.width())));
+        return Optional.of(
+                new Caption("z " + Mm.of(hole.z()), TemplateFeatures.at(hole, INSIDE, part.length(), part.width())));
     }
 
     @Override

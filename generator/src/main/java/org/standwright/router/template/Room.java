@@ -50,7 +50,10 @@ final class Room {
 
     private boolean take(Vec2 at, double wide, double size) {
         var box = Flat.of(Outline.of(new Rect(
-                at.x() - 0.5, at.y() - measure.below(size) - 0.3, at.x() + wide + 0.5, at.y() + measure.above(size) + 0.3)));
+                at.x() - 0.5,
+                at.y() - measure.below(size) - 0.3,
+                at.x() + wide + 0.5,
+                at.y() + measure.above(size) + 0.3)));
         if (!area.covers(box) || taken.stream().anyMatch(box::intersects)) {
             return false;
         }

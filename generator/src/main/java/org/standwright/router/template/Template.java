@@ -73,8 +73,9 @@ public final class Template {
 
     private static List<String> notes(String label, int count, Part part) {
         var notes = new ArrayList<String>();
-        notes.add(label + " " + part.name() + ", " + count + " x " + part.material().name() + ", "
-                + Mm.of(part.length()) + " x " + Mm.of(part.width()) + " x " + Mm.of(part.thickness()) + " mm finished");
+        notes.add(label + " " + part.name() + ", " + count + " x "
+                + part.material().name() + ", " + Mm.of(part.length()) + " x " + Mm.of(part.width()) + " x "
+                + Mm.of(part.thickness()) + " mm finished");
         notes.add("show face up; layers of the bench face, dashed on paper, are seen through the part");
         notes.addAll(HandWork.of(part));
         return notes;

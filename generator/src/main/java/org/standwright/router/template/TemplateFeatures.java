@@ -66,8 +66,12 @@ final class TemplateFeatures implements FeatureVisitor<Void> {
                 "bore " + wide + (whole ? " through" : " " + deep(hole.depth().getAsDouble())),
                 Kind.BORE,
                 new Mark.Circle(at, hole.diameter()));
-        hole.recess().ifPresent(recess -> add(
-                hole.face(), recess(recess, hole.diameter()), Kind.BORE, new Mark.Circle(at, recess.diameter())));
+        hole.recess()
+                .ifPresent(recess -> add(
+                        hole.face(),
+                        recess(recess, hole.diameter()),
+                        Kind.BORE,
+                        new Mark.Circle(at, recess.diameter())));
         double arm = hole.area().width() / 2 + PAST;
         cross(at, new Vec2(arm, 0));
         cross(at, new Vec2(0, arm));

@@ -12,7 +12,10 @@ public final class DxfText {
     /** What lies between two codes 0. */
     public record Item(String type, List<Pair> pairs) {
         public Optional<String> text(int code) {
-            return pairs.stream().filter(pair -> pair.code == code).map(Pair::value).findFirst();
+            return pairs.stream()
+                    .filter(pair -> pair.code == code)
+                    .map(Pair::value)
+                    .findFirst();
         }
 
         public double number(int code) {
@@ -59,7 +62,9 @@ public final class DxfText {
         Item open = null;
         for (int i = 0; i < pairs.size(); i++) {
             var pair = pairs.get(i);
-            if (pair.code == 2 && pair.value.equals(name) && pairs.get(i - 1).value.equals("SECTION")) {
+            if (pair.code == 2
+                    && pair.value.equals(name)
+                    && pairs.get(i - 1).value.equals("SECTION")) {
                 inside = true;
             } else if (pair.code == 0 && pair.value.equals("ENDSEC")) {
                 inside = false;
@@ -98,6 +103,9 @@ public final class DxfText {
 
     /** Every handle of an object. */
     public List<String> handles() {
-        return pairs.stream().filter(pair -> pair.code == 5 || pair.code == 105).map(Pair::value).toList();
+        return pairs.stream()
+                .filter(pair -> pair.code == 5 || pair.code == 105)
+                .map(Pair::value)
+                .toList();
     }
 }

@@ -83,26 +83,32 @@ class DxfWriterTest {
                         new Layer("x".repeat(400), RED, mark)));
         var dxf = read(plot);
 
-        assertThat(dxf.layers()).contains("Bore", "bore 2", "0 2").allMatch(name -> name.matches("[A-Za-z0-9_. ]{1,250}"));
+        assertThat(dxf.layers())
+                .contains("Bore", "bore 2", "0 2")
+                .allMatch(name -> name.matches("[A-Za-z0-9_. ]{1,250}"));
         assertThat(dxf.layers().stream().map(String::toLowerCase)).doesNotHaveDuplicates();
         assertThat(dxf.entities()).extracting(DxfText.Item::layer).isEqualTo(dxf.layers());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"S\u00e4ge", "50%%c", "a^Jb", "C:\\U+0041", "smile \ud83d\ude00", "two\nlines", "\ud800 broken"})
+    @ValueSource(
+            strings = {"S\u00e4ge", "50%%c", "a^Jb", "C:\\U+0041", "smile \ud83d\ude00", "two\nlines", "\ud800 broken"})
     void writesAnyWordsOnOneLineOfPlainLetters(String words) throws IOException {
         var text = text(plot("label", new Mark.Words(words, Vec2.ZERO, 5)));
         var item = new DxfText(text).entities().get(0);
 
         assertThat(text.chars()).allMatch(c -> c == '\n' || c >= ' ' && c <= '~');
-        assertThat(item.text(1)).hasValueSatisfying(written -> assertThat(written)
-                .doesNotContain("%%", "^J")
-                .matches("([^\\\\]|\\\\U\\+[0-9A-F]{4})+"));
+        assertThat(item.text(1))
+                .hasValueSatisfying(written ->
+                        assertThat(written).doesNotContain("%%", "^J").matches("([^\\\\]|\\\\U\\+[0-9A-F]{4})+"));
     }
 
     @Test
     void writesAnUmlautByItsNumber() throws IOException {
-        assertThat(read(plot("label", new Mark.Words("S\u00e4ge", Vec2.ZERO, 5))).entities().get(0).text(1))
+        assertThat(read(plot("label", new Mark.Words("S\u00e4ge", Vec2.ZERO, 5)))
+                        .entities()
+                        .get(0)
+                        .text(1))
                 .hasValue("S\\U+00E4ge");
     }
 

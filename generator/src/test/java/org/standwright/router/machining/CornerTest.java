@@ -41,7 +41,8 @@ class CornerTest {
 
     @Test
     void putsADogBoneWhereTheFormulaPutsIt() {
-        // references 9 and vector 56: tool of 6.35 mm in a corner of 90°; ours is 3 % wider, so a bit that much narrower
+        // references 9 and vector 56: tool of 6.35 mm in a corner of 90°; ours is 3 % wider, so a bit that much
+        // narrower
         var corner = new Corner(Vec2.ZERO, new Vec2(0, -1), new Vec2(1, 0), 50, 50);
         var relief = corner.dogBone(6.35 / Corner.WIDER);
         var middle = relief.relief().orElseThrow().getCentroid();
@@ -57,9 +58,7 @@ class CornerTest {
 
     static Stream<double[]> corners() {
         var random = new SplittableRandom(56);
-        return Stream.concat(
-                Stream.of(90.0),
-                IntStream.range(0, 25).mapToObj(i -> random.nextDouble(35, 160)))
+        return Stream.concat(Stream.of(90.0), IntStream.range(0, 25).mapToObj(i -> random.nextDouble(35, 160)))
                 .map(angle -> new double[] {angle, random.nextDouble(360)});
     }
 
@@ -124,10 +123,12 @@ class CornerTest {
                 if (wide * Math.sin(2 * half) < R && half < Math.PI / 4) {
                     var from = at.plus(bisector.times(wide));
                     var to = at.plus(bisector.times(wide / Math.tan(half)));
-                    all = union(all, FACTORY.createLineString(new Coordinate[] {
-                                new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())
-                            })
-                            .buffer(wide, QUARTER));
+                    all = union(
+                            all,
+                            FACTORY.createLineString(new Coordinate[] {
+                                        new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())
+                                    })
+                                    .buffer(wide, QUARTER));
                 }
             }
         }

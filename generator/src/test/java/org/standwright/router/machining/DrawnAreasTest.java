@@ -38,8 +38,7 @@ import org.standwright.solid.RandomPart;
 class DrawnAreasTest {
     private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
     /** A bit so thin that neither relief nor roundness nor width nor running out counts. */
-    private static final Router THIN =
-            new Router(0.002, 1, 0.001, 0.2, 0, Optional.empty(), Router.Relief.DOG_BONE, 8);
+    private static final Router THIN = new Router(0.002, 1, 0.001, 0.2, 0, Optional.empty(), Router.Relief.DOG_BONE, 8);
     /** The other model's circles stand off by up to 0.05 mm either way, at equal areas. */
     private static final double PER_MM = 0.012;
 
@@ -70,8 +69,12 @@ class DrawnAreasTest {
             assertThat(other.getArea())
                     .as("%s of %s", key, part)
                     .isCloseTo(area.getArea(), within(0.05 + PER_MM * area.getLength()));
-            assertThat(Flat.without(other, area.buffer(0.06)).getArea()).as("%s beyond the model", key).isLessThan(0.01);
-            assertThat(Flat.without(area, other.buffer(0.06)).getArea()).as("%s left of the model", key).isLessThan(0.01);
+            assertThat(Flat.without(other, area.buffer(0.06)).getArea())
+                    .as("%s beyond the model", key)
+                    .isLessThan(0.01);
+            assertThat(Flat.without(area, other.buffer(0.06)).getArea())
+                    .as("%s left of the model", key)
+                    .isLessThan(0.01);
         });
     }
 
@@ -92,11 +95,14 @@ class DrawnAreasTest {
         var corners = corners(part, 2 * 1.03 * router.bit());
         drawn.forEach((key, area) -> {
             var beyond = Flat.without(area, expected.get(key).buffer(0.06));
-            assertThat(Flat.without(beyond, corners).getArea()).as("%s beyond the model of %s", key, part).isLessThan(0.01);
+            assertThat(Flat.without(beyond, corners).getArea())
+                    .as("%s beyond the model of %s", key, part)
+                    .isLessThan(0.01);
         });
         double r = router.bit() / 2 + 0.05;
         expected.forEach((key, area) -> {
-            var left = Flat.without(area, drawn.getOrDefault(key, Flat.nothing()).buffer(0.06));
+            var left =
+                    Flat.without(area, drawn.getOrDefault(key, Flat.nothing()).buffer(0.06));
             var reached = area.buffer(-r, 32).buffer(r - 0.1, 32);
             assertThat(Flat.without(Flat.both(left, reached), corners).getArea())
                     .as("%s left of the model of %s", key, part)
@@ -171,7 +177,8 @@ class DrawnAreasTest {
         double t = part.thickness();
         for (var cut : ModelCuts.of(part)) {
             boolean whole = cut.low() <= 1e-9 && cut.high() >= t - 1e-9;
-            var key = whole ? "through" : cut.low() <= 1e-9 ? key(Face.BENCH, cut.high()) : key(Face.SHOW, t - cut.low());
+            var key =
+                    whole ? "through" : cut.low() <= 1e-9 ? key(Face.BENCH, cut.high()) : key(Face.SHOW, t - cut.low());
             all.computeIfAbsent(key, k -> new ArrayList<>()).add(cut.footprint());
         }
         return clipped(all, ground);
@@ -185,8 +192,11 @@ class DrawnAreasTest {
                 continue;
             }
             boolean whole = work.depth().getAsDouble() > part.thickness();
-            var key = whole ? "through" : key(operation.face().orElseThrow(), work.depth().getAsDouble());
-            all.computeIfAbsent(key, k -> new ArrayList<>()).add(operation.mark().accept(new MarkArea()));
+            var key = whole
+                    ? "through"
+                    : key(operation.face().orElseThrow(), work.depth().getAsDouble());
+            all.computeIfAbsent(key, k -> new ArrayList<>())
+                    .add(operation.mark().accept(new MarkArea()));
         }
         return clipped(all, ground);
     }

@@ -78,7 +78,8 @@ class MachiningTest {
 
     @Test
     void runsOutPastTheEdgeByHalfABit() {
-        assertThat(box(work(DOG_BONE, Channel.across(Face.SHOW, 100, 118, 300, 6)))).isEqualTo(new Rect(100, -3, 118, 303));
+        assertThat(box(work(DOG_BONE, Channel.across(Face.SHOW, 100, 118, 300, 6))))
+                .isEqualTo(new Rect(100, -3, 118, 303));
         assertThat(box(work(DOG_BONE, new Channel(Face.SHOW, Run.ALONG, new Rect(0, 0, 600, 10), 6))))
                 .as("a rabbet, open on three sides")
                 .isEqualTo(new Rect(-3, -3, 603, 10));
@@ -101,74 +102,115 @@ class MachiningTest {
         assertThat(machining.operations())
                 .extracting(operation -> operation.work().layer())
                 .containsExactly("bore 26 9 deep", "bore 9 through", "outline through 18.2 deep");
-        assertThat(machining.operations().get(1).face()).as("from the same face").hasValue(Face.SHOW);
+        assertThat(machining.operations().get(1).face())
+                .as("from the same face")
+                .hasValue(Face.SHOW);
     }
 
     @Test
     void saysWhatToCountersinkByHand() {
         var hole = Hole.through(100, 100, 6, "screw").with(new Recess.Countersink(10, 90));
         assertThat(work(DOG_BONE, hole).remarks())
-                .containsExactly("1 x screw: bored only; countersink it to 10 mm at 90 degrees from the show face, at (100, 100)");
+                .containsExactly(
+                        "1 x screw: bored only; countersink it to 10 mm at 90 degrees from the show face, at (100, 100)");
     }
 
     @Test
     void saysWhetherAStoppedChannelTakesASquareMate() {
         var channel = new Channel(Face.SHOW, Run.ACROSS, new Rect(100, 40, 118, 300), 6);
 
-        assertThat(work(DOG_BONE, channel).remarks()).containsExactly(
-                "stopped channel at (100, 40): its square ends are relieved, so that a square mate goes in");
-        assertThat(work(NONE, channel).remarks()).singleElement().asString()
-                .startsWith("stopped channel at (100, 40): round end or notched mate: round or notch the mate's corners by 3 mm");
+        assertThat(work(DOG_BONE, channel).remarks())
+                .containsExactly(
+                        "stopped channel at (100, 40): its square ends are relieved, so that a square mate goes in");
+        assertThat(work(NONE, channel).remarks())
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "stopped channel at (100, 40): round end or notched mate: round or notch the mate's corners by 3 mm");
     }
 
     @Test
     void givesNoReliefWhereItWouldMeetAnotherOrLeaveThePartOrCutIntoSomethingElse() {
         var thin = new Channel(Face.SHOW, Run.ACROSS, new Rect(100, 40, 107, 300), 6);
-        assertThat(work(DOG_BONE, thin).remarks()).as("reliefs in each other's way").singleElement().asString()
-                .contains("round end or notched mate").contains("(100, 40), (107, 40)");
+        assertThat(work(DOG_BONE, thin).remarks())
+                .as("reliefs in each other's way")
+                .singleElement()
+                .asString()
+                .contains("round end or notched mate")
+                .contains("(100, 40), (107, 40)");
 
         var atEdge = Pocket.blind(Face.SHOW, new Rect(0.5, 100, 60, 160), 0, 9, "lock");
-        assertThat(work(DOG_BONE, atEdge).remarks()).as("too near to the edge").singleElement().asString()
-                .contains("corners stay round by 3 mm").contains("(0.5, 100)").doesNotContain("(60, 100)");
+        assertThat(work(DOG_BONE, atEdge).remarks())
+                .as("too near to the edge")
+                .singleElement()
+                .asString()
+                .contains("corners stay round by 3 mm")
+                .contains("(0.5, 100)")
+                .doesNotContain("(60, 100)");
 
         var lock = Pocket.blind(Face.SHOW, new Rect(100, 100, 160, 160), 0, 9, "lock");
         var pin = Hole.blind(Face.SHOW, 162, 162, 6, 10, "pin");
-        assertThat(work(DOG_BONE, lock, pin).remarks()).as("a hole beside the corner").singleElement().asString()
-                .contains("(160, 160)").doesNotContain("(100, 100)");
+        assertThat(work(DOG_BONE, lock, pin).remarks())
+                .as("a hole beside the corner")
+                .singleElement()
+                .asString()
+                .contains("(160, 160)")
+                .doesNotContain("(100, 100)");
         var below = Hole.blind(Face.BENCH, 162, 162, 6, 8, "pin");
-        assertThat(work(DOG_BONE, lock, below).remarks()).as("a hole from the other face that does not reach").isEmpty();
+        assertThat(work(DOG_BONE, lock, below).remarks())
+                .as("a hole from the other face that does not reach")
+                .isEmpty();
     }
 
     @Test
     void needsNoReliefInACornerThatPointsIntoThePocketOrLiesInADeeperOne() {
         var corner = new Outline(List.of(
-                new Vec2(100, 100), new Vec2(200, 100), new Vec2(200, 150), new Vec2(150, 150), new Vec2(150, 200),
+                new Vec2(100, 100),
+                new Vec2(200, 100),
+                new Vec2(200, 150),
+                new Vec2(150, 150),
+                new Vec2(150, 200),
                 new Vec2(100, 200)));
         var machining = work(DOG_BONE, new Pocket(Face.SHOW, corner, 0, OptionalDouble.of(9), "lock"));
-        var arcs = ((Mark.Closed) machining.operations().get(0).mark()).loop().sides().stream().filter(side -> side.isArc());
+        var arcs = ((Mark.Closed) machining.operations().get(0).mark())
+                .loop().sides().stream().filter(side -> side.isArc());
         assertThat(arcs).as("five corners that a bit does not reach into").hasSize(5);
 
         var across = Channel.across(Face.SHOW, 300, 330, 300, 9);
         var into = new Channel(Face.SHOW, Run.ALONG, new Rect(0, 100, 310, 118), 6);
-        assertThat(work(DOG_BONE, across, into).remarks()).as("ends in the other channel").isEmpty();
+        assertThat(work(DOG_BONE, across, into).remarks())
+                .as("ends in the other channel")
+                .isEmpty();
     }
 
     @Test
     void namesRadiiThatTheBitCannotCut() {
         var tight = Pocket.blind(Face.SHOW, new Rect(100, 100, 160, 160), 2, 9, "lock");
-        assertThat(work(DOG_BONE, tight).remarks()).singleElement().asString().startsWith(
-                "lock at (100, 100) has inside radii of 2 mm, smaller than the bit's 3 mm: finish them with a bit of at most 4 mm");
-        assertThat(work(DOG_BONE, Pocket.blind(Face.SHOW, new Rect(100, 100, 160, 160), 3, 9, "lock")).remarks()).isEmpty();
+        assertThat(work(DOG_BONE, tight).remarks())
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "lock at (100, 100) has inside radii of 2 mm, smaller than the bit's 3 mm: finish them with a bit of at most 4 mm");
+        assertThat(work(DOG_BONE, Pocket.blind(Face.SHOW, new Rect(100, 100, 160, 160), 3, 9, "lock"))
+                        .remarks())
+                .isEmpty();
     }
 
     @Test
     void putsWhatIsNarrowerThanTheBitOnALayerThatSaysSo() {
         var machining = work(DOG_BONE, Channel.across(Face.SHOW, 100, 104, 300, 6));
         assertThat(machining.operations().get(0).work().layer()).isEqualTo("narrow channel 6 deep bit at most 4");
-        assertThat(machining.remarks()).singleElement().asString()
-                .isEqualTo("channel at (100, 0) is narrower than the bit of 6 mm: cut it with a bit of at most 4 mm, or with a saw or chisel");
-        assertThat(work(DOG_BONE, Channel.across(Face.SHOW, 100, 106, 300, 6)).remarks()).as("as wide as the bit").isEmpty();
-        assertThat(work(DOG_BONE, Channel.across(Face.SHOW, 0, 4, 300, 6)).remarks()).as("a rabbet").isEmpty();
+        assertThat(machining.remarks())
+                .singleElement()
+                .asString()
+                .isEqualTo(
+                        "channel at (100, 0) is narrower than the bit of 6 mm: cut it with a bit of at most 4 mm, or with a saw or chisel");
+        assertThat(work(DOG_BONE, Channel.across(Face.SHOW, 100, 106, 300, 6)).remarks())
+                .as("as wide as the bit")
+                .isEmpty();
+        assertThat(work(DOG_BONE, Channel.across(Face.SHOW, 0, 4, 300, 6)).remarks())
+                .as("a rabbet")
+                .isEmpty();
     }
 
     @Test
@@ -181,10 +223,12 @@ class MachiningTest {
                         Pocket.through(new Rect(300, 50, 400, 150), 0, "cord")),
                 giant,
                 18);
-        assertThat(machining.operations()).extracting(operation -> operation.work().kind())
+        assertThat(machining.operations())
+                .extracting(operation -> operation.work().kind())
                 .containsExactly(Kind.CENTRE_MARK, Kind.NARROW, Kind.NARROW, Kind.OUTLINE);
-        assertThat(machining.remarks()).anyMatch(remark -> remark.startsWith("room for 0 of 4 tabs only")
-                || remark.startsWith("room for 0 of 6 tabs only"));
+        assertThat(machining.remarks())
+                .anyMatch(remark -> remark.startsWith("room for 0 of 4 tabs only")
+                        || remark.startsWith("room for 0 of 6 tabs only"));
     }
 
     @Test
@@ -195,26 +239,34 @@ class MachiningTest {
                 new EdgeHole(Edge.X0, 150, 9, 3, 40, "screw pilot"),
                 new Bevel(Edge.Y1, Face.SHOW, 45, 18));
         assertThat(machining.operations()).as("only the outline").hasSize(1);
-        assertThat(machining.byHand()).containsExactly(
-                "2 x screw pilot, 3 mm wide, 40 mm deep, into the end at x = 0, 9 mm above the bench face, at y 50, 150:"
-                        + " drill them with the part's template or a jig",
-                "bevel along the far edge along y, 45 degrees from square, 18 mm off the show face and 18 mm off the edge:"
-                        + " saw it with a tilted blade");
+        assertThat(machining.byHand())
+                .containsExactly(
+                        "2 x screw pilot, 3 mm wide, 40 mm deep, into the end at x = 0, 9 mm above the bench face, at y 50, 150:"
+                                + " drill them with the part's template or a jig",
+                        "bevel along the far edge along y, 45 degrees from square, 18 mm off the show face and 18 mm off the edge:"
+                                + " saw it with a tilted blade");
     }
 
     @Test
     void warnsOfPartsWithLittleToHoldThemBy() {
-        assertThat(Machining.of(Part.blank("strip", PLY, 600, 74), NONE, 18).remarks()).singleElement().asString()
+        assertThat(Machining.of(Part.blank("strip", PLY, 600, 74), NONE, 18).remarks())
+                .singleElement()
+                .asString()
                 .startsWith("small: ");
-        assertThat(Machining.of(Part.blank("block", PLY, 140, 140), NONE, 18).remarks()).hasSize(1);
-        assertThat(Machining.of(Part.blank("shelf", PLY, 600, 76), NONE, 18).remarks()).isEmpty();
+        assertThat(Machining.of(Part.blank("block", PLY, 140, 140), NONE, 18).remarks())
+                .hasSize(1);
+        assertThat(Machining.of(Part.blank("shelf", PLY, 600, 76), NONE, 18).remarks())
+                .isEmpty();
     }
 
     @Test
     void leavesWhatIsInAWorktopLayerForAfterItsTrim() {
-        var layer = Part.blank("worktop upper layer", PLY, 600, 300).with(Hole.through(50, 50, 9, "bolt")).cutOver(3);
+        var layer = Part.blank("worktop upper layer", PLY, 600, 300)
+                .with(Hole.through(50, 50, 9, "bolt"))
+                .cutOver(3);
         var machining = Machining.of(layer, NONE, 18);
-        assertThat(machining.operations()).extracting(operation -> operation.work().layer())
+        assertThat(machining.operations())
+                .extracting(operation -> operation.work().layer())
                 .containsExactly("after trim bore 9 through", "outline through 18.2 deep");
         assertThat(machining.remarks()).singleElement().asString().contains("leave the layers 'after trim' out here");
     }
@@ -225,7 +277,8 @@ class MachiningTest {
                 new Outline(List.of(new Vec2(0, 0), new Vec2(600, 0), new Vec2(600, 100), new Vec2(0, 300))), "slope");
         var machining = work(DOG_BONE, sloped, Channel.across(Face.SHOW, 500, 518, 300, 6));
         var reach = Flat.grown(Flat.of(sloped.outline()), 3.001);
-        assertThat(reach.covers(machining.operations().get(0).mark().accept(new MarkArea()))).isTrue();
+        assertThat(reach.covers(machining.operations().get(0).mark().accept(new MarkArea())))
+                .isTrue();
     }
 
     private static Rect box(Machining machining) {

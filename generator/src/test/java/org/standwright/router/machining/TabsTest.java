@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 import org.standwright.drawing.plot.Mark;
 import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
@@ -31,7 +31,12 @@ class TabsTest {
     @Test
     void keepsTabsOffCornersAndOffWhatRunsOutPastTheEdge() {
         var outline = new Outline(List.of(
-                new Vec2(0, 0), new Vec2(600, 0), new Vec2(600, 150), new Vec2(300, 150), new Vec2(300, 300), new Vec2(0, 300)));
+                new Vec2(0, 0),
+                new Vec2(600, 0),
+                new Vec2(600, 150),
+                new Vec2(300, 150),
+                new Vec2(300, 300),
+                new Vec2(0, 300)));
         var notch = new Rect(100, 0, 400, 60);
         var part = Part.blank("part", PLY, 600, 300)
                 .with(new Contour(outline, "step"), Pocket.through(notch, 10, "notch"));
@@ -42,9 +47,13 @@ class TabsTest {
             var from = tab.points().get(0);
             var to = tab.points().get(1);
             assertThat(to.minus(from).length()).isCloseTo(8, within(1e-9));
-            assertThat(outline.corners()).allMatch(corner ->
-                    Math.min(corner.minus(from).length(), corner.minus(to).length()) >= 6.35 - 1e-9);
-            assertThat(Flat.of(outline).getBoundary().distance(Flat.point(from))).isLessThan(1e-9);
+            assertThat(outline.corners())
+                    .allMatch(corner -> Math.min(
+                                    corner.minus(from).length(),
+                                    corner.minus(to).length())
+                            >= 6.35 - 1e-9);
+            assertThat(Flat.of(outline).getBoundary().distance(Flat.point(from)))
+                    .isLessThan(1e-9);
             assertThat(Flat.of(Outline.of(notch)).distance(Flat.line(from, to))).isGreaterThanOrEqualTo(6.3);
         }
     }
