@@ -24,9 +24,10 @@ class ExactSolidsTest {
     private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
     private static final int PARTS = FULL ? 1000 : 50;
     private static final double ON = 1e-6;
+    private static final Map<String, Part> OF_PRESETS = DistinctParts.all();
 
     static Stream<Map.Entry<String, Part>> presetParts() {
-        return DistinctParts.all().entrySet().stream();
+        return OF_PRESETS.entrySet().stream();
     }
 
     static LongStream seeds() {
@@ -60,7 +61,7 @@ class ExactSolidsTest {
 
     @Test
     void mostPartsOfPresetsHaveFiguresInClosedFormulas() {
-        var parts = DistinctParts.all().values();
+        var parts = OF_PRESETS.values();
         assertThat(parts.stream()
                         .filter(part -> FeatureFigures.of(part).isPresent())
                         .count())
