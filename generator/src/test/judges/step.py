@@ -78,7 +78,7 @@ proc judge {file volume off x y z away cylinders solids name} {
     }
     near $file "number of cylindrical faces" $round $cylinders 0
     eval unset [directory shape*]
-    if {![string match "*\"$name\"*" [string map {\\ /} [Xdump Doc]]]} {fault $file "does not name $name"}
+    if {[string first "\"$name\"" [string map {"\n" " "} [Xdump Doc]]] < 0} {fault $file "does not name $name"}
     if {[llength [XGetAllColors Doc]] == 0} {fault $file "has no colour"}
 }
 
@@ -87,7 +87,6 @@ fconfigure $input -encoding utf-8
 set files 0
 while {[gets $input line] >= 0} {
     set fields [split $line "\t"]
-    set fields [lreplace $fields end end [string map {\\ / \[ ? \] ? \" ? * ?} [lindex $fields end]]]
     if {[catch {judge {*}$fields} message]} {fault [lindex $fields 0] $message}
     incr files
 }

@@ -25,10 +25,12 @@ import org.standwright.part.Removed;
 
 /**
  * Volume, centre and round faces of a part in closed formulas, where no feature meets another or leaves the blank by
- * half: a sum of prisms, cylinders and frustums.
+ * half: a sum of prisms, cylinders and frustums. None for pockets with corners that are all but straight.
  */
 final class FeatureFigures implements FeatureVisitor<Void> {
     private static final double CLEAR = 0.01;
+    /** An arc that cuts off less of its corner than this may come out as the corner, mm. */
+    private static final double LEAST = 0.005;
 
     /**
      * What a solid should come to.
@@ -70,7 +72,7 @@ final class FeatureFigures implements FeatureVisitor<Void> {
                 .toList();
         var removed = new Removed(part);
         for (int i = 0; i < features.size(); i++) {
-            if (!isWithin(features.get(i), part)) {
+            if (!isWithin(features.get(i), part) || features.get(i) instanceof Pocket pocket && isFlat(pocket)) {
                 return false;
             }
             for (int j = 0; j < i; j++) {
@@ -80,6 +82,18 @@ final class FeatureFigures implements FeatureVisitor<Void> {
             }
         }
         return true;
+    }
+
+    /** Whether a rounded corner is all but straight. */
+    private static boolean isFlat(Pocket pocket) {
+        double r = pocket.radius();
+        for (int i = 0; i < pocket.outline().corners().size(); i++) {
+            double taken = pocket.rounding(i);
+            if (taken > 0 && Math.sqrt(taken * taken + r * r) - r < LEAST) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Inside the outline; in a rectangle, channels, pockets, edge holes and bevels may end at its edge. */
