@@ -1,6 +1,9 @@
 package org.standwright.bench;
 
+import java.lang.management.ManagementFactory;
 import java.util.Locale;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.standwright.Presets;
 import org.standwright.cutlist.CutList;
@@ -16,7 +19,10 @@ import org.standwright.sheet.Stock;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.SheetPlanner;
 
-/** Boards of every preset's saw plan and router plan, what share of the boards becomes parts, and how long both take. */
+/**
+ * Boards of every preset's saw plan and router plan, what share of the boards becomes parts, and how long both take: the
+ * median of some runs, milliseconds of processor time on one thread, warm.
+ */
 public final class RouterBench {
     private static final int RUNS = 5;
 
@@ -42,8 +48,8 @@ public final class RouterBench {
             System.out.println(furniture.design().name() + ": " + e.getMessage());
             return;
         }
-        var saw = Timing.of(Timing.runs(() -> SheetPlanner.plan(stock, cutList), RUNS, 0));
-        var free = Timing.of(Timing.runs(() -> RouterPlanner.plan(stock, cutList, router), RUNS, 0));
+        double saw = millis(() -> SheetPlanner.plan(stock, cutList));
+        double free = millis(() -> RouterPlanner.plan(stock, cutList, router));
         for (int i = 0; i < routed.materials().size(); i++) {
             System.out.printf(
                     Locale.ROOT,
@@ -54,9 +60,34 @@ public final class RouterBench {
                     routed.materials().get(i).sheets().size(),
                     100 * sawnShare(sawn, i),
                     100 * routedShare(routed, i),
-                    saw.median(),
-                    free.median());
+                    saw,
+                    free);
         }
+    }
+
+    private static double millis(Runnable plan) {
+        var pool = new ForkJoinPool(1);
+        try {
+            return pool.submit(() -> DoubleStream.generate(() -> once(plan))
+                            .limit(RUNS)
+                            .sorted()
+                            .skip(RUNS / 2)
+                            .findFirst()
+                            .orElseThrow())
+                    .join();
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    private static double once(Runnable plan) {
+        long start = processorTime();
+        plan.run();
+        return (processorTime() - start) / 1e6;
+    }
+
+    private static long processorTime() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private static double sawnShare(SheetPlan plan, int material) {

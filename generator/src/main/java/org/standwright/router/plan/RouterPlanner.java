@@ -58,10 +58,13 @@ public final class RouterPlanner {
     /** Of every part as its rectangle, or of pairs where that saves a board or leaves the larger rest. */
     private static Laid best(RouterWork single, Effort effort, BooleanSupplier givenUp) {
         var laid = new ArrayList<Laid>();
+        var ways = single.ways();
+        var each = new Effort(
+                effort.rounds(), effort.offcutRounds(), effort.seconds() / ways.size(), effort.isRepeatable());
         double missing = Double.POSITIVE_INFINITY;
-        for (var work : single.ways()) {
+        for (var work : ways) {
             try {
-                laid.add(Laid.of(work, effort, givenUp));
+                laid.add(Laid.of(work, each, givenUp));
             } catch (ScarceBoardsException e) {
                 missing = Math.min(missing, e.missingArea());
             }

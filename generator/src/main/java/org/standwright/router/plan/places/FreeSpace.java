@@ -11,6 +11,8 @@ final class FreeSpace {
 
     private int[] at;
     private int end;
+    /** Those that a piece overlaps, while it is taken off. */
+    private int[] split = new int[16 * FIELDS];
 
     private FreeSpace(int[] at, int end) {
         this.at = at;
@@ -56,29 +58,16 @@ final class FreeSpace {
     void take(int x, int y, int length, int width) {
         int endX = x + length;
         int endY = y + width;
-        int untouched = 0;
-        int all = end;
-        for (int i = 0; i < all; i += FIELDS) {
-            if (at[i] >= endX || at[i + 2] <= x || at[i + 1] >= endY || at[i + 3] <= y) {
-                continue;
-            }
-            untouched++;
-        }
-        if (untouched == 0) {
-            return;
-        }
-        int hit = untouched * FIELDS;
-        var split = new int[hit];
         int kept = 0;
         int splits = 0;
-        for (int i = 0; i < all; i += FIELDS) {
-            boolean touched = !(at[i] >= endX || at[i + 2] <= x || at[i + 1] >= endY || at[i + 3] <= y);
-            int to = touched ? splits : kept;
-            System.arraycopy(at, i, touched ? split : at, to, FIELDS);
-            if (touched) {
-                splits += FIELDS;
-            } else {
+        for (int i = 0; i < end; i += FIELDS) {
+            if (at[i] >= endX || at[i + 2] <= x || at[i + 1] >= endY || at[i + 3] <= y) {
+                copy(i, at, kept);
                 kept += FIELDS;
+            } else {
+                split = grown(split, splits);
+                copy(i, split, splits);
+                splits += FIELDS;
             }
         }
         end = kept;
@@ -102,6 +91,17 @@ final class FreeSpace {
         }
     }
 
+    private void copy(int from, int[] to, int place) {
+        to[place] = at[from];
+        to[place + 1] = at[from + 1];
+        to[place + 2] = at[from + 2];
+        to[place + 3] = at[from + 3];
+    }
+
+    private static int[] grown(int[] array, int used) {
+        return used < array.length ? array : Arrays.copyOf(array, 2 * used);
+    }
+
     /** Adds one unless another holds it; drops what it holds of the new ones, from {@code fresh} on. */
     private void offer(int fresh, int x0, int y0, int x1, int y1) {
         for (int i = 0; i < end; i += FIELDS) {
@@ -112,7 +112,7 @@ final class FreeSpace {
         int kept = fresh;
         for (int i = fresh; i < end; i += FIELDS) {
             if (!(x0 <= at[i] && y0 <= at[i + 1] && x1 >= at[i + 2] && y1 >= at[i + 3])) {
-                System.arraycopy(at, i, at, kept, FIELDS);
+                copy(i, at, kept);
                 kept += FIELDS;
             }
         }
@@ -121,9 +121,7 @@ final class FreeSpace {
     }
 
     private void add(int x0, int y0, int x1, int y1) {
-        if (end == at.length) {
-            at = Arrays.copyOf(at, 2 * end);
-        }
+        at = grown(at, end);
         at[end] = x0;
         at[end + 1] = y0;
         at[end + 2] = x1;
