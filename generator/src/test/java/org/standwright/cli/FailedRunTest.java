@@ -39,7 +39,7 @@ class FailedRunTest {
                     2 | make                                      | FILE
                     2 | make T/stand.json                         | --out
                     2 | make T/stand.json --out T/o --wide        | --wide
-                    2 | make T/stand.json --out T/o --only csv,x  | 'x' is none of csv, txt, json, pdf, stl, stl-text, obj, 3mf, glb, svg
+                    2 | make T/stand.json --out T/o --only csv,x  | 'x' is none of csv, txt, json, pdf, stl, stl-text, step, obj, 3mf, glb, svg, dxf, templates, router
                     2 | make T/stand.json --out T/o --plan-seconds 0 | '0' is not a number of seconds from 0.1 to 3600
                     2 | make T/stand.json --out T/o --plan-seconds x | 'x' is not a number of seconds from 0.1 to 3600
                     2 | make T/stand.json --out T/o --unit cm     | 'cm' is none of mm, in, in/64

@@ -49,8 +49,9 @@ class FormatTest {
                         "assembly.glb",
                         "sheets/01-board-18.svg")
                 .anyMatch(name -> name.matches("parts/[A-Z]-bottom-mm\\.stl"))
-                .anyMatch(name -> name.matches("parts/[A-Z]-bottom\\.step"));
-        for (var ending : List.of(".stl", ".step")) {
+                .anyMatch(name -> name.matches("parts/[A-Z]-bottom\\.step"))
+                .anyMatch(name -> name.matches("parts/[A-Z]-bottom\\.dxf"));
+        for (var ending : List.of(".stl", ".step", ".dxf", ".svg", ".pdf")) {
             assertThat(names)
                     .filteredOn(name -> name.startsWith("parts/") && name.endsWith(ending))
                     .hasSize(product.cutList().lines().size());

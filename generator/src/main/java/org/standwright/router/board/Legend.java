@@ -57,7 +57,12 @@ final class Legend {
         layers(bottom.isPresent() ? "Layers of the top, cut then:" : "Layers:", top);
         parts();
         cautions();
-        return lines;
+        return lines.stream().map(Legend::onOneLine).toList();
+    }
+
+    /** Names that people gave may hold anything. */
+    private static String onOneLine(String words) {
+        return words.replaceAll("[\\p{Cntrl}\u2028\u2029]+", " ");
     }
 
     private void board() {

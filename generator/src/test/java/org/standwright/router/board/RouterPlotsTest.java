@@ -1,0 +1,290 @@
+package org.standwright.router.board;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Geometry;
+import org.standwright.design.kit.Router;
+import org.standwright.drawing.plot.Layer;
+import org.standwright.drawing.plot.Mark;
+import org.standwright.drawing.plot.Plot;
+import org.standwright.export.dxf.DxfText;
+import org.standwright.export.dxf.DxfWriter;
+import org.standwright.geom.Rect;
+import org.standwright.geom.Vec2;
+import org.standwright.part.Channel;
+import org.standwright.part.Face;
+import org.standwright.part.Grain;
+import org.standwright.part.Hole;
+import org.standwright.part.Material;
+import org.standwright.part.Part;
+import org.standwright.part.Pocket;
+import org.standwright.part.Recess;
+import org.standwright.router.Lie;
+import org.standwright.router.RoutedPiece;
+import org.standwright.router.RoutedSheet;
+import org.standwright.router.SampleBoards;
+import org.standwright.router.SampleRouters;
+import org.standwright.router.machining.Flat;
+import org.standwright.router.machining.MarkArea;
+import org.standwright.solid.RandomPart;
+
+class RouterPlotsTest {
+    private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
+    private static final Material PLY = new Material("ply", 18, 700, Grain.NONE);
+    private static final Router ROUTER = SampleRouters.router(Router.Relief.DOG_BONE);
+
+    @Test
+    void saysNothingOfASecondSideWhereNoneIsWorked() {
+        var plots = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), oneSided()), ROUTER);
+
+        assertThat(plots.bottom()).isEmpty();
+        assertThat(plots.top().layers())
+                .extracting(Layer::name)
+                .containsExactly("sheet", "bore 8 through", "pocket 9 deep", "outline through 18.2 deep", "label");
+        assertThat(plots.legend()).noneMatch(line -> line.contains("TWO SIDES"));
+    }
+
+    @Test
+    void cutsTheBottomFirstAndWhatIsOnItOnly() {
+        var plots = RouterPlots.of("board", sheet(new Lie(false, 1, new Vec2(400, 50)), twoSided()), ROUTER);
+
+        assertThat(plots.bottom().orElseThrow().layers())
+                .extracting(Layer::name)
+                .containsExactly(
+                        "sheet", "dowel 8 through", "bore 20 6 deep", "bore 8 through", "channel 6 deep", "label");
+    }
+
+    static IntStream ways() {
+        return IntStream.range(0, 8);
+    }
+
+    /** Turning the board over shows what the other way of laying the part shows. */
+    @ParameterizedTest
+    @MethodSource("ways")
+    void mirrorsTheBottom(int way) {
+        var lie = new Lie(way >= 4, way % 4, new Vec2(450, 420));
+        // after the turn x stays and y counts from the other side: overturned about x, turned the other way round
+        var turned = new Lie(way < 4, (4 - way % 4) % 4, new Vec2(450, 900 - 420));
+        var bottom =
+                RouterPlots.of("board", sheet(lie, twoSided()), ROUTER).bottom().orElseThrow();
+        var top = RouterPlots.of("board", sheet(turned, twoSided()), ROUTER).top();
+        for (var layer : List.of("channel 6 deep", "bore 20 6 deep", "pocket 9 deep")) {
+            boolean below = layer(bottom, layer) != null;
+            assertThat(below ? text(layer(bottom, layer)) : List.of())
+                    .as("%s in way %d", layer, way)
+                    .isEqualTo(layer(top, layer) == null ? List.of() : text(layer(top, layer)));
+        }
+        assertThat(bottom.layers()).as("something is there").hasSizeGreaterThan(3);
+    }
+
+    private static Layer layer(Plot plot, String name) {
+        return plot.layers().stream()
+                .filter(layer -> layer.name().equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static List<String> text(Layer layer) {
+        return layer.marks().stream()
+                .map(mark -> mark.accept(new MarkArea()))
+                .map(area -> String.format(
+                        Locale.ROOT,
+                        "%.3f %s",
+                        area.getArea(),
+                        area.getEnvelopeInternal().centre().toString().replaceAll("(\\.\\d{3})\\d*", "$1")))
+                .sorted()
+                .toList();
+    }
+
+    @Test
+    void setsDowelsFarApartInTheWasteAndAtMirroredPlaces() {
+        var sheet = sheet(new Lie(false, 0, new Vec2(50, 50)), twoSided());
+        var plots = RouterPlots.of("board", sheet, ROUTER);
+        var top = circles(plots.top());
+        var bottom = circles(plots.bottom().orElseThrow());
+        double clear = 8 / 2.0 + 6 + 1.6;
+
+        assertThat(top).hasSize(2);
+        for (int i = 0; i < 2; i++) {
+            assertThat(bottom.get(i).centre().x()).isCloseTo(top.get(i).centre().x(), within(1e-9));
+            assertThat(bottom.get(i).centre().y())
+                    .isCloseTo(900 - top.get(i).centre().y(), within(1e-9));
+            var at = top.get(i).centre();
+            assertThat(Flat.of(sheet.pieces().get(0).outline()).distance(Flat.point(at)))
+                    .isGreaterThanOrEqualTo(clear);
+            assertThat(Math.min(Math.min(at.x(), 1200 - at.x()), Math.min(at.y(), 900 - at.y())))
+                    .isGreaterThanOrEqualTo(clear);
+        }
+        assertThat(top.get(0).centre().minus(top.get(1).centre()).length()).isGreaterThan(1000);
+        assertThat(plots.legend()).anyMatch(line -> line.startsWith("dowels: two holes of 8 mm"));
+    }
+
+    @Test
+    void saysSoWhereThereIsNoRoomForDowels() {
+        var board = SampleBoards.board(PLY, 520, 320);
+        var piece = new RoutedPiece("A", twoSided(), new Lie(false, 0, new Vec2(10, 10)));
+        var plots = RouterPlots.of("board", new RoutedSheet(board, List.of(piece)), ROUTER);
+
+        assertThat(circles(plots.top())).isEmpty();
+        assertThat(plots.legend()).anyMatch(line -> line.startsWith("no room for two dowels"));
+    }
+
+    private static List<Mark.Circle> circles(Plot plot) {
+        return plot.layers().stream()
+                .filter(layer -> layer.name().startsWith("dowel"))
+                .flatMap(layer -> layer.marks().stream())
+                .map(Mark.Circle.class::cast)
+                .toList();
+    }
+
+    static LongStream seeds() {
+        return LongStream.range(0, FULL ? 1000 : 50);
+    }
+
+    /** All areas keep their size in all eight ways, and read back from the file they are where the model's are. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void drawsTheSamePartInAnyWayAndTheFileHoldsIt(long seed) throws IOException {
+        var part = RandomPart.of(seed);
+        int way = (int) (seed % 8);
+        var straight = RouterPlots.of("a", sheet(new Lie(way >= 4, 0, new Vec2(400, 500)), part), ROUTER)
+                .top();
+        var turned = RouterPlots.of("a", sheet(new Lie(way >= 4, way % 4, new Vec2(400, 500)), part), ROUTER)
+                .top();
+
+        assertThat(areas(turned)).isEqualTo(areas(straight));
+        var dxf = new DxfText(dxf(turned));
+        assertThat(dxf.layers())
+                .isEqualTo(turned.layers().stream().map(Layer::name).toList());
+        assertThat(dxf.entities())
+                .hasSize(turned.layers().stream()
+                        .mapToInt(layer -> layer.marks().size())
+                        .sum());
+        var loops = turned.layers().stream()
+                .flatMap(layer -> layer.marks().stream())
+                .filter(Mark.Closed.class::isInstance)
+                .map(mark -> ((Mark.Closed) mark).loop())
+                .toList();
+        var read = dxf.entities().stream()
+                .filter(item -> item.type().equals("LWPOLYLINE") && item.number(70) == 1)
+                .toList();
+        assertThat(read).hasSameSizeAs(loops);
+        for (int i = 0; i < loops.size(); i++) {
+            assertThat(area(read.get(i).vertices())).isCloseTo(loops.get(i).area(), within(0.01));
+        }
+    }
+
+    /** By the shoelace formula, and for each arc r² (a - sin a) / 2. */
+    private static double area(List<double[]> vertices) {
+        double area = 0;
+        for (int i = 0; i < vertices.size(); i++) {
+            var a = vertices.get(i);
+            var b = vertices.get((i + 1) % vertices.size());
+            area += (a[0] * b[1] - b[0] * a[1]) / 2;
+            if (a[2] != 0) {
+                double angle = 4 * Math.atan(a[2]);
+                double r = Math.hypot(b[0] - a[0], b[1] - a[1]) / 2 / Math.sin(Math.abs(angle) / 2);
+                area += r * r / 2 * (angle - Math.sin(angle));
+            }
+        }
+        return area;
+    }
+
+    private static List<String> areas(Plot plot) {
+        return plot.layers().stream()
+                .filter(layer -> !layer.name().equals("label"))
+                .map(layer -> layer.name() + " " + layer.marks().size() + " "
+                        + Math.round(layer.marks().stream()
+                                .mapToDouble(mark -> mark instanceof Mark.Closed closed
+                                        ? closed.loop().area()
+                                        : 1)
+                                .sum()))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a\nb", "\ud83d\ude00", "<&>\"'", "%%c ^J \\U+0041", "..."})
+    void takesAnyName(String name) {
+        var part = Part.blank(name, new Material(name, 18, 700, Grain.NONE), 400, 200)
+                .with(Hole.through(50, 50, 8, name));
+        assertThatCode(() -> {
+                    var plots = RouterPlots.of(name, sheet(new Lie(false, 0, new Vec2(50, 50)), part), ROUTER);
+                    new DxfText(dxf(plots.top()));
+                    assertThat(plots.legend()).noneMatch(line -> line.contains("\n"));
+                })
+                .doesNotThrowAnyException();
+    }
+
+    @Test
+    void keepsLabelsOffHolesAndInTheirParts() {
+        var part = oneSided();
+        var plot = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), part), ROUTER)
+                .top();
+        var words = (Mark.Words) layer(plot, "label").marks().get(0);
+
+        assertThat(words.words()).isEqualTo("A plate");
+        assertThat(words.at().x()).isBetween(50.0, 550.0);
+        Geometry start = Flat.point(words.at());
+        assertThat(plot.layers())
+                .filteredOn(
+                        layer -> layer.name().startsWith("bore") || layer.name().startsWith("pocket"))
+                .allMatch(layer -> layer.marks().stream()
+                        .noneMatch(mark -> mark.accept(new MarkArea()).intersects(start)));
+    }
+
+    /** References 9 and vector 57: tool of 1/4 in and 1/16 in more: 7.95 mm; 100 mm parts pitch 107.95 mm; 11 fit in 1220. */
+    @Test
+    void leavesTheBitAndTheMarginBetweenParts() {
+        double spacing = new Router(6.35, 1.6, 5, 0.2, 0, Optional.empty(), Router.Relief.NONE, 8).spacing();
+        assertThat(spacing).isCloseTo(7.95, within(1e-9));
+        assertThat(100 + spacing).isCloseTo(107.95, within(1e-9));
+        assertThat((int) ((1220 - 2 * spacing + spacing) / (100 + spacing))).isEqualTo(11);
+    }
+
+    private static Part oneSided() {
+        return Part.blank("plate", PLY, 500, 300)
+                .with(
+                        Hole.through(250, 150, 8, "bolt"),
+                        Pocket.blind(Face.SHOW, new Rect(50, 50, 150, 150), 5, 9, "lock"));
+    }
+
+    private static Part twoSided() {
+        return oneSided()
+                .with(
+                        Channel.across(Face.BENCH, 400, 418, 300, 6),
+                        Hole.through(300, 250, 8, "bolt").with(new Recess.Counterbore(12, 4)),
+                        new Hole(
+                                Face.BENCH,
+                                330,
+                                60,
+                                8,
+                                OptionalDouble.empty(),
+                                Optional.of(new Recess.Counterbore(20, 6)),
+                                "nut"));
+    }
+
+    private static RoutedSheet sheet(Lie lie, Part part) {
+        return new RoutedSheet(SampleBoards.board(PLY, 1200, 900), List.of(new RoutedPiece("A", part, lie)));
+    }
+
+    private static String dxf(Plot plot) throws IOException {
+        var out = new ByteArrayOutputStream();
+        DxfWriter.write(plot, out);
+        return out.toString(StandardCharsets.US_ASCII);
+    }
+}
