@@ -5,16 +5,20 @@ import java.util.stream.Stream;
 import org.standwright.make.Product;
 import org.standwright.packet.words.ProofWords;
 import org.standwright.packet.words.YieldShares;
+import org.standwright.router.RouterPlan;
 import org.standwright.sheet.MaterialPlan;
+import org.standwright.unit.Units;
 
 /** One line on what a design comes to, and one on the sheets of each material. */
 final class Summary {
     private Summary() {}
 
     static String of(Product product) {
-        return Stream.concat(
+        return Stream.of(
                         Stream.of(whole(product)),
-                        product.plan().materials().stream().map(material -> sheets(material, product)))
+                        product.plan().materials().stream().map(material -> sheets(material, product)),
+                        product.routed().stream().map(plan -> routed(plan, product.units())))
+                .flatMap(lines -> lines)
                 .collect(Collectors.joining("\n"));
     }
 
@@ -31,5 +35,15 @@ final class Summary {
     private static String sheets(MaterialPlan material, Product product) {
         return "  " + material.material().name() + ": " + ProofWords.of(material, product.units()) + "; "
                 + YieldShares.parts(material.areas()) + " become parts.";
+    }
+
+    /** 'boards for the router: 3 of birch 18, 1 of birch 6.5; parts lie 7.9 mm apart.' */
+    private static String routed(RouterPlan plan, Units units) {
+        var boards = plan.materials().stream()
+                .map(material ->
+                        material.sheets().size() + " of " + material.material().name())
+                .collect(Collectors.joining(", "));
+        return "  boards for the router: " + boards + "; parts lie "
+                + units.length(plan.router().spacing()) + " apart.";
     }
 }
