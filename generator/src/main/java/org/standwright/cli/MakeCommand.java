@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.standwright.check.Severity;
 import org.standwright.make.Format;
 import org.standwright.make.HeadStart;
@@ -49,7 +51,7 @@ final class MakeCommand implements Callable<Integer> {
             completionCandidates = FormatWord.class,
             description = "Write these formats alone, parted by commas: ${COMPLETION-CANDIDATES}. Without this option"
                     + " all but stl-text are written: STL as text, for readers that do not know the other form.")
-    private List<Format> only = List.copyOf(Format.usual());
+    private List<Format> only = List.of();
 
     @Option(
             names = "--plan-seconds",
@@ -78,15 +80,26 @@ final class MakeCommand implements Callable<Integer> {
         var target = OutputFolder.at(folder);
         target.check();
         var product = progress.during("Working out", () -> input.product(effort.orElse(Effort.USUAL)));
-        var files = progress.during("Drawing up", () -> Format.ready(EnumSet.copyOf(only), product));
+        var files = progress.during("Drawing up", () -> Format.ready(wanted(), product));
         tell(product, files, progress.writing(files, target::replaceWith));
         return product.hasStops() ? ExitCode.STOPS : ExitCode.FINE;
+    }
+
+    private Set<Format> wanted() {
+        return only.isEmpty() ? Format.usual() : EnumSet.copyOf(only);
+    }
+
+    /** What was asked for by its word, but has nothing to show. */
+    private List<String> missing(Product product) {
+        return only.contains(Format.ROUTER) && product.routed().isEmpty()
+                ? List.of("the design names no router, so there are no files for one; write \"router\": {} into it")
+                : List.of();
     }
 
     private void tell(Product product, List<OutputFile> files, List<String> notes) throws IOException {
         var out = spec.commandLine().getOut();
         var err = spec.commandLine().getErr();
-        notes.forEach(note -> err.println("note: " + note));
+        Stream.concat(missing(product).stream(), notes.stream()).forEach(note -> err.println("note: " + note));
         var least = quiet ? Severity.STOP : Severity.NOTE;
         product.findings().stream()
                 .filter(finding -> finding.severity().compareTo(least) <= 0)

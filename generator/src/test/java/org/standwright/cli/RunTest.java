@@ -79,6 +79,27 @@ class RunTest {
     }
 
     @Test
+    void saysWhereFilesForARouterComeFromWhenThereAreNone() {
+        assertThat(session.run("make T/stand.json --out T/o --only csv,router --quiet"))
+                .isZero();
+        assertThat(session.err.toString()).contains("note: the design names no router", "\"router\": {}");
+        assertThat(session.names("o")).containsExactly("cut-list.csv", "cuts.csv", "hardware.csv", "manifest.json");
+
+        session.err.getBuffer().setLength(0);
+        assertThat(session.run("make T/stand.json --out T/o --quiet")).isZero();
+        assertThat(session.err.toString()).doesNotContain("router");
+    }
+
+    @Test
+    void writesTheBoardsOfARouter() {
+        session.write("routed.json", session.read("stand.json").replaceFirst("\\{", "{ \"router\": { \"tabs\": {} },"));
+
+        assertThat(session.run("make T/routed.json --out T/o --only router")).isZero();
+        assertThat(session.out.toString()).containsPattern("boards for the router: \\d of .*; parts lie 7.9 mm apart");
+        assertThat(session.names("o/router")).contains("legend.txt").anyMatch(name -> name.endsWith(".dxf"));
+    }
+
+    @Test
     void aPlanThatTheClockEndedIsNotRepeatableAndTheReportSaysSo() throws IOException {
         assertThat(session.run("make T/stand.json --out T/o --only json --plan-seconds 0.1"))
                 .as(session.err.toString())
