@@ -1,8 +1,8 @@
 package org.standwright.export.step;
 
 /**
- * A number as ISO 10303-21 writes a real: digits with a point always. To the twelfth decimal, which is finer than the
- * arithmetic behind a coordinate, and the same whatever machine writes it.
+ * A number as ISO 10303-21 writes a real: digits with a point always. To the twelfth decimal, the tenth from 1000 on,
+ * which is finer than the arithmetic behind a coordinate, and the same whatever machine writes it.
  */
 final class StepReal {
     private static final int DECIMALS = 12;
@@ -16,7 +16,9 @@ final class StepReal {
             throw new IllegalArgumentException(
                     value + " is no number for a STEP file; it must be within " + LARGEST + ".");
         }
-        long units = Math.round(Math.abs(value) * ONE);
+        // a long number has no more digits to be told by
+        double size = Math.abs(value);
+        long units = size < 1000 ? Math.round(size * ONE) : 100 * Math.round(size * ONE / 100);
         var text = new StringBuilder(value < 0 && units > 0 ? "-" : "");
         text.append(units / ONE).append('.');
         long rest = units % ONE;

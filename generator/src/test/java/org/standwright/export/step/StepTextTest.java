@@ -21,7 +21,9 @@ class StepTextTest {
         "1e-9, 0.000000001",
         "5.999999999999999, 6.",
         "0.1, 0.1",
-        "1234567.000001, 1234567.000001"
+        "2345.1, 2345.1",
+        "5000.1, 5000.1",
+        "-12345.678901, -12345.678901"
     })
     void aRealHasAPointAndNoMoreDigitsThanItNeeds(double value, String text) {
         assertThat(StepReal.of(value)).isEqualTo(text);
