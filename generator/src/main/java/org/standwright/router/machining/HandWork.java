@@ -45,11 +45,17 @@ public final class HandWork {
                 + (hole.edge().isEnd() ? "y" : "x");
     }
 
+    /** One that leaves little of the edge flat is a bevel whose tip is taken off. */
     private static String words(Bevel bevel, Part part) {
-        var kind = Grid.same(bevel.depth(), part.thickness()) ? "bevel" : "chamfer";
-        return kind + " along the " + edge(bevel.edge()) + ", " + Mm.of(bevel.tilt()) + " degrees from square, "
-                + Mm.of(bevel.setback()) + " mm off the " + face(bevel.face()) + " and " + Mm.of(bevel.depth())
-                + " mm off the edge: saw it with a tilted blade";
+        double tip = bevel.blunted(part.thickness()).orElse(0);
+        boolean isBevel = tip > 0 || Grid.same(bevel.depth(), part.thickness());
+        return (isBevel ? "bevel" : "chamfer") + " along the " + edge(bevel.edge()) + ", blade tilted "
+                + Mm.of(bevel.tilt()) + " degrees from square, " + Mm.of(bevel.setback()) + " mm off the "
+                + face(bevel.face()) + ", "
+                + (isBevel
+                        ? Mm.of(part.thickness() - bevel.depth()) + " mm of the edge left flat"
+                        : Mm.of(bevel.depth()) + " mm off the edge")
+                + ": saw it after routing";
     }
 
     private static String places(List<Double> along) {

@@ -243,8 +243,8 @@ class MachiningTest {
                 .containsExactly(
                         "2 x screw pilot, 3 mm wide, 40 mm deep, into the end at x = 0, 9 mm above the bench face, at y 50, 150:"
                                 + " drill them with the part's template or a jig",
-                        "bevel along the far edge along y, 45 degrees from square, 18 mm off the show face and 18 mm off the edge:"
-                                + " saw it with a tilted blade");
+                        "bevel along the far edge along y, blade tilted 45 degrees from square, 18 mm off the show face,"
+                                + " 0 mm of the edge left flat: saw it after routing");
     }
 
     @Test
