@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.standwright.cutlist.CutLine;
 import org.standwright.design.kit.Router;
@@ -95,23 +96,9 @@ record RouterLimits(Stock stock, Router router) {
                 .orElseThrow();
         var sheet = excess.sheet();
         double around = 2 * router.spacing();
-        var waysOut = new ArrayList<String>();
-        waysOut.add("Make the part smaller or buy a sheet of at least "
-                + size(sheet.length() + excess.length(), sheet.width() + excess.width()) + ".");
-        double most = Math.max(excess.length(), excess.width());
-        if (Math.max(excess.length(), excess.width()) < around) {
-            waysOut.add(String.format(
-                    Locale.ROOT,
-                    "Use a smaller bit or margin: %.2f mm together would do.",
-                    router.spacing() - most / 2));
-        }
         boolean turnedFits = ways == Ways.STRAIGHT
                 && sheet.material().grain() != Grain.NONE
                 && sheets.stream().anyMatch(one -> width + around <= one.length() && length + around <= one.width());
-        if (turnedFits) {
-            waysOut.add(
-                    "It would fit turned: let its grain run either way (\"anyGrain\" of \"cutting\": " + names + ").");
-        }
         return new ImpossiblePlanException(
                 SHEETS,
                 String.format(
@@ -126,7 +113,25 @@ record RouterLimits(Stock stock, Router router) {
                         size(sheet.length(), sheet.width()),
                         excess.length(),
                         excess.width()),
-                waysOut);
+                waysOut(excess, turnedFits ? Optional.of(names) : Optional.empty()));
+    }
+
+    /** @param turned names of the parts, where only their grain stands against it */
+    private List<String> waysOut(Excess excess, Optional<String> turned) {
+        var ways = new ArrayList<String>();
+        double most = Math.max(excess.length(), excess.width());
+        if (most < 2 * router.spacing()) {
+            ways.add(String.format(
+                    Locale.ROOT,
+                    "Use a smaller bit or margin: %.2f mm together would do.",
+                    router.spacing() - most / 2));
+        }
+        turned.ifPresent(names -> ways.add(
+                "It would fit turned: let its grain run either way (\"anyGrain\" of \"cutting\": " + names + ")."));
+        var sheet = excess.sheet();
+        ways.add("Make it smaller, keep fewer together, or buy a sheet of at least "
+                + size(sheet.length() + excess.length(), sheet.width() + excess.width()) + ".");
+        return ways;
     }
 
     private List<Excess> excesses(StockSheet sheet, double length, double width, Ways ways) {

@@ -90,8 +90,8 @@ class RouterPlannerTest {
                 .isInstanceOf(ImpossiblePlanException.class)
                 .hasMessage("cut line 'A' (part A) is 1210.00 x 300.00 mm, and with bit and margin of 7.95 mm all round"
                         + " needs 1225.90 x 315.90 mm, but a sheet of 'plain board' is 1220.00 x 600.00 mm: 5.90 mm too"
-                        + " short and 0.00 mm too narrow. Make the part smaller or buy a sheet of at least"
-                        + " 1225.90 x 600.00 mm. Use a smaller bit or margin: 5.00 mm together would do.")
+                        + " short and 0.00 mm too narrow. Use a smaller bit or margin: 5.00 mm together would do. Make it"
+                        + " smaller, keep fewer together, or buy a sheet of at least 1225.90 x 600.00 mm.")
                 .extracting("field")
                 .isEqualTo("/stock/sheets");
     }

@@ -26,9 +26,13 @@ final class Routes {
 
     /** Cut by a saw whose kerf and trim are the spacing. */
     static SheetPlan sawn(Stock stock, CutList cutList, Router router) {
+        return sawn(stock, cutList, router, Effort.USUAL);
+    }
+
+    static SheetPlan sawn(Stock stock, CutList cutList, Router router, Effort effort) {
         var saw = new Saw(router.spacing(), router.spacing());
         var sawn = new Stock(stock.sheets(), saw, stock.keep(), stock.fit());
-        return SheetPlanner.plan(sawn, cutList, Effort.USUAL);
+        return SheetPlanner.plan(sawn, cutList, effort);
     }
 
     /** What the boards of a material cost in the measure of a saw's plan without prices. */
