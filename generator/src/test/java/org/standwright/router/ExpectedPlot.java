@@ -74,7 +74,9 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
 
     @Override
     public Void pocket(Pocket pocket) {
-        var kind = pocket.depth().isEmpty() ? "show\tcutout\t-" : face(pocket.face()) + "\tpocket\t" + depth(pocket.depth().getAsDouble());
+        var kind = pocket.depth().isEmpty()
+                ? "show\tcutout\t-"
+                : face(pocket.face()) + "\tpocket\t" + depth(pocket.depth().getAsDouble());
         double area = 0;
         var corners = pocket.outline().corners();
         for (int i = 0; i < corners.size(); i++) {
@@ -98,7 +100,10 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
     }
 
     private boolean onEdge(double x0, double y0, double x1, double y1) {
-        return both(x0, x1, 0) || both(x0, x1, part.length()) || both(y0, y1, 0) || both(y0, y1, part.width())
+        return both(x0, x1, 0)
+                || both(x0, x1, part.length())
+                || both(y0, y1, 0)
+                || both(y0, y1, part.width())
                 || part.contour().isPresent() && onContour((x0 + x1) / 2, (y0 + y1) / 2, x0, y0, x1, y1);
     }
 
@@ -130,11 +135,15 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
     @Override
     public Void hole(Hole hole) {
         boolean whole = hole.depth().isEmpty();
-        round(whole ? "show" : face(hole.face()), hole.diameter(), whole ? "through" : depth(hole.depth().getAsDouble()));
-        hole.recess().ifPresent(recess -> round(
-                face(hole.face()),
-                recess.diameter(),
-                recess instanceof Recess.Counterbore flat ? depth(flat.depth()) : "countersink"));
+        round(
+                whole ? "show" : face(hole.face()),
+                hole.diameter(),
+                whole ? "through" : depth(hole.depth().getAsDouble()));
+        hole.recess()
+                .ifPresent(recess -> round(
+                        face(hole.face()),
+                        recess.diameter(),
+                        recess instanceof Recess.Counterbore flat ? depth(flat.depth()) : "countersink"));
         return null;
     }
 
@@ -175,7 +184,10 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
                 double area = part.contour().isPresent() && part.oversize() == 0
                         ? -1
                         : part.roughLength() * part.roughWidth();
-                total.merge("area\tshow\toutline\t-", area < 0 ? part.contour().get().outline().area() : area, Double::sum);
+                total.merge(
+                        "area\tshow\toutline\t-",
+                        area < 0 ? part.contour().get().outline().area() : area,
+                        Double::sum);
             }
             boolean upShow = !piece.lie().overturned();
             for (var feature : part.features()) {
@@ -189,7 +201,8 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
                 }
             }
         }
-        boolean allWithin = sheet.pieces().stream().allMatch(piece -> piece.part().contour().isEmpty());
+        boolean allWithin =
+                sheet.pieces().stream().allMatch(piece -> piece.part().contour().isEmpty());
         var lines = new ArrayList<String>();
         total.forEach((key, value) -> {
             if (allWithin || key.startsWith("area\tshow\toutline")) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.standwright.Presets;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.Design;
@@ -23,6 +25,19 @@ public final class SampleBoards {
 
     /** A label and a part. */
     public record Named(String label, Part part) {}
+
+    /** Every distinct part of every preset that is cut from sheets; worked out once. */
+    public static List<Part> presetParts() {
+        return PresetParts.ALL;
+    }
+
+    private static final class PresetParts {
+        private static final List<Part> ALL = Stream.<Design>concat(Presets.stands(), Presets.walls())
+                .flatMap(design -> flat(cutList(design)).stream())
+                .map(CutLine::part)
+                .distinct()
+                .toList();
+    }
 
     public static CutList cutList(Design design) {
         return design instanceof StandDesign stand

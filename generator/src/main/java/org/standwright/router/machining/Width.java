@@ -36,7 +36,7 @@ final class Width {
     /** Diameter of the largest circle inside, mm. */
     private double inscribed() {
         var around = flat.getEnvelopeInternal();
-        return flat.isRectangle()
+        return around.getArea() - flat.getArea() < Flat.TOLERANCE
                 ? Math.min(around.getWidth(), around.getHeight())
                 : 2 * MaximumInscribedCircle.getRadiusLine(flat, INSCRIBED).getLength();
     }

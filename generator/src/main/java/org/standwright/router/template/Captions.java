@@ -35,7 +35,8 @@ record Captions(Part part) implements FeatureVisitor<Optional<Captions.Caption>>
     @Override
     public Optional<Caption> hole(Hole hole) {
         var face = hole.depth().isEmpty() && hole.recess().isEmpty() ? Face.SHOW : hole.face();
-        var words = side(face) + Mm.of(hole.diameter()) + " " + deep(hole.depth());
+        var words = side(face) + "\u00d8 " + Mm.of(hole.diameter())
+                + (hole.depth().isEmpty() ? " " : ", ") + deep(hole.depth());
         return Optional.of(new Caption(words, new Vec2(hole.x(), hole.area().y1() + AWAY)));
     }
 

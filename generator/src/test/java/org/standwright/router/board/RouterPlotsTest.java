@@ -189,6 +189,43 @@ class RouterPlotsTest {
         }
     }
 
+    /** Each part in one way of the eight in turn, in all of them at night: holes by turning them about the corner. */
+    @Test
+    void boresTheHolesOfEveryPresetPartWhereItLies() {
+        var parts = SampleBoards.presetParts();
+        for (int i = 0; i < parts.size() * (FULL ? 8 : 1); i++) {
+            var part = parts.get(i % parts.size());
+            int way = FULL ? i / parts.size() : i % 8;
+            boolean over = way >= 4;
+            var plot = RouterPlots.of("a", sheet(new Lie(over, way % 4, new Vec2(3000, 3000)), part), ROUTER)
+                    .top();
+            double angle = Math.PI / 2 * (way % 4);
+            var expected = part.features().stream()
+                    .filter(Hole.class::isInstance)
+                    .map(Hole.class::cast)
+                    .filter(hole ->
+                            hole.depth().isEmpty() && hole.recess().isEmpty() || (hole.face() == Face.BENCH) == over)
+                    .map(hole -> {
+                        double y = over ? -hole.y() : hole.y();
+                        return at(
+                                3000 + hole.x() * Math.cos(angle) - y * Math.sin(angle),
+                                3000 + hole.x() * Math.sin(angle) + y * Math.cos(angle));
+                    })
+                    .toList();
+            var drawn = plot.layers().stream()
+                    .flatMap(layer -> layer.marks().stream())
+                    .filter(mark -> mark instanceof Mark.Circle || mark instanceof Mark.Spot)
+                    .map(mark -> mark instanceof Mark.Circle circle ? circle.centre() : ((Mark.Spot) mark).at())
+                    .map(centre -> at(centre.x(), centre.y()))
+                    .toList();
+            assertThat(drawn).as("%s in way %d", part.name(), way).containsAll(expected);
+        }
+    }
+
+    private static String at(double x, double y) {
+        return String.format(Locale.ROOT, "%.3f %.3f", x, y);
+    }
+
     /** By the shoelace formula, and for each arc r² (a - sin a) / 2. */
     private static double area(List<double[]> vertices) {
         double area = 0;

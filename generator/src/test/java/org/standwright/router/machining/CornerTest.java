@@ -30,9 +30,10 @@ import org.standwright.router.SampleRouters;
 
 /** Relief of corners: what a bit sweeps, worked out with JTS from the line alone. */
 class CornerTest {
+    private static final boolean FULL = "full".equals(System.getProperty("standwright.random"));
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final double R = 3;
-    private static final int QUARTER = 200;
+    private static final int QUARTER = 120;
     /**
      * Arcs are chords that stand off by up to 1e-5 mm, the bit's by 1e-4; where a circle touches a wall, such gaps are some
      * hundredths of a millimetre long. mm².
@@ -58,7 +59,8 @@ class CornerTest {
 
     static Stream<double[]> corners() {
         var random = new SplittableRandom(56);
-        return Stream.concat(Stream.of(90.0), IntStream.range(0, 25).mapToObj(i -> random.nextDouble(35, 160)))
+        return Stream.concat(
+                        Stream.of(90.0), IntStream.range(0, FULL ? 1000 : 14).mapToObj(i -> random.nextDouble(35, 160)))
                 .map(angle -> new double[] {angle, random.nextDouble(360)});
     }
 

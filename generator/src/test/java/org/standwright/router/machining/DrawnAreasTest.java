@@ -16,9 +16,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.standwright.Presets;
-import org.standwright.cutlist.CutLine;
-import org.standwright.design.Design;
 import org.standwright.design.kit.Router;
 import org.standwright.drawing.plot.Mark;
 import org.standwright.geom.Outline;
@@ -43,14 +40,9 @@ class DrawnAreasTest {
     private static final double PER_MM = 0.012;
 
     static Stream<Part> parts() {
-        return Stream.concat(presets(), LongStream.range(0, FULL ? 1000 : 50).mapToObj(RandomPart::of));
-    }
-
-    private static Stream<Part> presets() {
-        return Stream.<Design>concat(Presets.stands(), Presets.walls())
-                .flatMap(design -> SampleBoards.flat(SampleBoards.cutList(design)).stream())
-                .map(CutLine::part)
-                .distinct();
+        return Stream.concat(
+                SampleBoards.presetParts().stream(),
+                LongStream.range(0, FULL ? 1000 : 50).mapToObj(RandomPart::of));
     }
 
     @Test

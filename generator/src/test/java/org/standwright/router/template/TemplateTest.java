@@ -11,6 +11,8 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.standwright.drawing.plot.Layer;
 import org.standwright.drawing.plot.Mark;
 import org.standwright.drawing.plot.Plot;
@@ -58,8 +60,8 @@ class TemplateTest {
                         "A side, 2 x ply 18, 600 x 300 x 18 mm finished",
                         "check: 100 mm",
                         "z 9",
-                        "8 through",
-                        "bench 5 12 deep",
+                        "\u00d8 8 through",
+                        "bench \u00d8 5, 12 deep",
                         "bench 6 deep")
                 .anyMatch(words -> words.startsWith("show face up"));
     }
@@ -122,6 +124,19 @@ class TemplateTest {
         assertThat(Template.page(Template.of("A", 1, Part.blank("beam", PLY, 5000, 100)))
                         .width())
                 .isEqualTo(5020);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"<&>\"'", "two\nlines", "\ud83d\ude00", "\u0000", "]]>", "\ud800"})
+    void takesAnyName(String name) throws Exception {
+        var part = Part.blank(name, PLY, 300, 200).with(Hole.through(50, 50, 8, name));
+        var plot = Template.of("A", 1, part);
+
+        assertThat(svg(plot).getElementsByTagName("g").getLength())
+                .isEqualTo(plot.layers().size());
+        var out = new ByteArrayOutputStream();
+        PdfWriter.write(List.of(Template.page(plot)), out);
+        assertThat(out.size()).isPositive();
     }
 
     private static List<String> words(Plot plot) {
