@@ -28,6 +28,7 @@ import org.standwright.part.Contour;
 import org.standwright.part.Edge;
 import org.standwright.part.Face;
 import org.standwright.part.Grain;
+import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.router.RoutedPiece;
@@ -159,6 +160,29 @@ class RouterPlannerTest {
         var b = placed(plan, "B").get(0).outline().bounds();
         assertThat(a.x0()).isCloseTo(b.x1() + 7.95, within(1e-3));
         assertThat(a.y0()).isCloseTo(b.y0(), within(1e-6));
+    }
+
+    /** The verifier would not let a strip pass that runs the other way. */
+    @Test
+    void keepsAStripInItsOrderWhenItIsCutFaceDown() {
+        var hole = Hole.blind(Face.BENCH, 100, 50, 5, 10, "handle");
+        var list = new CutList(
+                List.of(
+                        line("A", Part.blank("lower front", VENEERED, 500, 150).with(hole), 1),
+                        line("B", Part.blank("upper front", VENEERED, 500, 300).with(hole), 1)),
+                List.of(),
+                new Cutting(
+                        Set.of(),
+                        Set.of("A", "B"),
+                        Set.of(),
+                        List.of(new Together(Kind.ONE_STRIP, List.of("A", "B"), Along.WIDTH, 0))));
+
+        for (var board : List.of(
+                board("wide", VENEERED, 520, 480, 18, 0, true), board("narrow", VENEERED, 480, 520, 18, 0, true))) {
+            assertThat(pieces(Routes.plan(stock(board), list, ROUTER)))
+                    .hasSize(2)
+                    .allMatch(piece -> piece.lie().overturned());
+        }
     }
 
     /** A saw gets both from a strip of 2 x 100 - 18 mm + its kerf. */
