@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,6 +13,7 @@ import org.standwright.cutlist.CutList;
 import org.standwright.cutlist.Cutting;
 import org.standwright.cutlist.Together.Kind;
 import org.standwright.design.kit.Router;
+import org.standwright.router.RouterPlan;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 import org.standwright.sheet.plan.RandomShop;
@@ -19,12 +21,14 @@ import org.standwright.sheet.plan.Seeds;
 import org.standwright.sheet.plan.SheetJob;
 
 class RandomRoutesTest {
+    private static final Effort SHORT = new Effort(4, 2, 0, true);
+
     static LongStream seeds() {
-        return Seeds.fewOrMany(6, 200);
+        return Seeds.fewOrMany(5, 200);
     }
 
     static LongStream shops() {
-        return Seeds.fewOrMany(30, 2000);
+        return Seeds.fewOrMany(25, 2000);
     }
 
     static LongStream fewSeeds() {
@@ -65,11 +69,11 @@ class RandomRoutesTest {
     @MethodSource("fewSeeds")
     void plansTheSameJobTheSameWayOnEveryThread(long seed) {
         var job = SheetJob.random(seed, 40);
-        var first = Routes.plan(job.stock(), job.cutList(), router(seed));
+        Callable<RouterPlan> plan =
+                () -> RouterPlanner.plan(job.stock(), job.cutList(), router(seed), SHORT, () -> false);
+        var first = Threads.call(1, plan);
 
-        var again = List.of(1, 2).stream()
-                .map(threads -> Threads.call(threads, () -> Routes.plan(job.stock(), job.cutList(), router(seed))))
-                .toList();
+        var again = List.of(Threads.call(1, plan), Threads.call(2, plan));
 
         assertThat(again).allMatch(first::equals);
     }
