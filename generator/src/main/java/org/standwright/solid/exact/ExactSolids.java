@@ -24,6 +24,9 @@ public final class ExactSolids {
                 return attempt.solid().get();
             }
             if (attempt.offenders().isEmpty()) {
+                if (Arrays.stream(labels).allMatch(label -> label == Labels.LOOSE)) {
+                    throw new IllegalStateException("the mesh of '" + part.name() + "' bounds nothing.");
+                }
                 // nothing left to blame: the mesh itself
                 Arrays.fill(labels, Labels.LOOSE);
             }

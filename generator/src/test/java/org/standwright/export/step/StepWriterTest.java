@@ -59,6 +59,18 @@ class StepWriterTest {
         assertThat(text).isASCII().startsWith("ISO-10303-21;\nHEADER;\n").endsWith("ENDSEC;\nEND-ISO-10303-21;\n");
     }
 
+    /** The circles keep 0.01 mm apart, the polygons of the mesh overlap. */
+    @Test
+    void theHeaderNamesPartsWhoseRoundFacesStayFlat() throws IOException {
+        var close = Part.blank("close", Designs.BOARD_18.material(), 200, 100)
+                .with(Hole.through(50, 50, 10, "bolt"), Hole.through(60.01, 50, 10, "bolt"));
+
+        assertThat(part(close))
+                .containsPattern("FILE_DESCRIPTION\\(\\('close','close: [1-9]\\d* flat facets in place of");
+        assertThat(assembly(board("board"), close)).containsPattern(",'close: [1-9]\\d* flat facets in place of");
+        assertThat(part(board("board"))).contains("FILE_DESCRIPTION(('board'),'2;1')");
+    }
+
     @Test
     void equalPartsAreOneProductThatOccursTwice() throws IOException {
         var text = assembly(board("board"), board("board"));
