@@ -100,36 +100,11 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
     }
 
     private boolean onEdge(double x0, double y0, double x1, double y1) {
-        return both(x0, x1, 0)
-                || both(x0, x1, part.length())
-                || both(y0, y1, 0)
-                || both(y0, y1, part.width())
-                || part.contour().isPresent() && onContour((x0 + x1) / 2, (y0 + y1) / 2, x0, y0, x1, y1);
+        return both(x0, x1, 0) || both(x0, x1, part.length()) || both(y0, y1, 0) || both(y0, y1, part.width());
     }
 
     private static boolean both(double a, double b, double edge) {
         return Math.abs(a - edge) < SAME && Math.abs(b - edge) < SAME;
-    }
-
-    /** Whether both ends of a side and its middle lie on the contour. */
-    private boolean onContour(double... points) {
-        var corners = part.contour().orElseThrow().outline().corners();
-        for (int k = 0; k < points.length; k += 2) {
-            double nearest = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < corners.size(); i++) {
-                var a = corners.get(i);
-                var b = corners.get((i + 1) % corners.size());
-                double dx = b.x() - a.x();
-                double dy = b.y() - a.y();
-                double t = ((points[k] - a.x()) * dx + (points[k + 1] - a.y()) * dy) / (dx * dx + dy * dy);
-                t = Math.max(0, Math.min(1, t));
-                nearest = Math.min(nearest, Math.hypot(points[k] - a.x() - t * dx, points[k + 1] - a.y() - t * dy));
-            }
-            if (nearest > SAME) {
-                return false;
-            }
-        }
-        return true;
     }
 
     @Override

@@ -9,12 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.standwright.design.kit.Router;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.drawing.plot.Layer;
 import org.standwright.drawing.plot.Plot;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec2;
+import org.standwright.part.Face;
 import org.standwright.router.RoutedSheet;
 import org.standwright.router.machining.Kind;
 import org.standwright.router.machining.Mm;
@@ -25,7 +27,7 @@ final class Legend {
     private final String title;
     private final RoutedSheet sheet;
     private final Router router;
-    private final List<RouterPlots.Worked> worked;
+    private final List<Worked> worked;
     private final List<Vec2> dowels;
     private final Plot top;
     private final Optional<Plot> bottom;
@@ -35,7 +37,7 @@ final class Legend {
             String title,
             RoutedSheet sheet,
             Router router,
-            List<RouterPlots.Worked> worked,
+            List<Worked> worked,
             List<Vec2> dowels,
             Plot top,
             Optional<Plot> bottom) {
@@ -160,16 +162,27 @@ final class Legend {
             if (!said.add(one.name())) {
                 continue;
             }
-            long count = worked.stream()
-                    .filter(other -> other.name().equals(one.name()))
-                    .count();
             var part = one.piece().part();
-            lines.add("  " + one.name() + ": " + count + " x, " + Mm.of(part.roughLength()) + " x "
-                    + Mm.of(part.roughWidth()) + " mm, "
-                    + one.up().name().toLowerCase(Locale.ROOT) + " face up");
+            lines.add("  " + one.name() + ": " + Mm.of(part.roughLength()) + " x " + Mm.of(part.roughWidth()) + " mm, "
+                    + facesUp(one.name()));
             one.machining().remarks().forEach(remark -> lines.add("    - " + remark));
             one.machining().byHand().forEach(work -> lines.add("    - not from above: " + work));
         }
+    }
+
+    /** '2 show face up, 1 bench face up'. */
+    private String facesUp(String name) {
+        return Stream.of(Face.SHOW, Face.BENCH)
+                .map(face -> Map.entry(face, count(name, face)))
+                .filter(entry -> entry.getValue() > 0)
+                .map(entry -> entry.getValue() + " " + entry.getKey().name().toLowerCase(Locale.ROOT) + " face up")
+                .collect(Collectors.joining(", "));
+    }
+
+    private long count(String name, Face up) {
+        return worked.stream()
+                .filter(other -> other.name().equals(name) && other.up() == up)
+                .count();
     }
 
     private void cautions() {

@@ -69,8 +69,10 @@ final class Ground {
     /**
      * How far and which way a side of a pocket runs out: where it lies on an edge of the part there is no wall. No way at
      * all where what covers the edge later is wider than the bit reaches.
+     *
+     * @param contourToo whether one that lies on the part's contour does so too, which the model leaves closed
      */
-    Optional<Vec2> runOut(Vec2 from, Vec2 to) {
+    Optional<Vec2> runOut(Vec2 from, Vec2 to, boolean contourToo) {
         for (var edge : Edge.values()) {
             if (lies(from, edge) && lies(to, edge)) {
                 double band = part.bands().on(edge).map(Banding::thickness).orElse(0.0);
@@ -78,7 +80,7 @@ final class Ground {
                 return Optional.of(outwards(edge).times(by));
             }
         }
-        if (part.contour().isPresent() && part.oversize() == 0 && onContour(from, to)) {
+        if (contourToo && part.contour().isPresent() && part.oversize() == 0 && onContour(from, to)) {
             var way = to.minus(from);
             return Optional.of(new Vec2(way.y(), -way.x()).times(bit / 2 / way.length()));
         }

@@ -24,27 +24,33 @@ import org.standwright.part.Pocket;
 record Sunk(Feature feature, Face face, Outline outline, double radius, double depth, List<Optional<Vec2>> runOuts) {
     static Sunk of(Channel channel, Ground ground) {
         var outline = Outline.of(channel.area());
-        return new Sunk(channel, channel.face(), outline, 0, channel.depth(), runOuts(outline, ground));
+        return new Sunk(channel, channel.face(), outline, 0, channel.depth(), runOuts(outline, ground, true));
     }
 
     static Sunk of(Pocket pocket, Ground ground, double thickness) {
         var outline = pocket.outline();
         return new Sunk(
-                pocket, pocket.face(), outline, pocket.radius(), pocket.depthIn(thickness), runOuts(outline, ground));
+                pocket,
+                pocket.face(),
+                outline,
+                pocket.radius(),
+                pocket.depthIn(thickness),
+                runOuts(outline, ground, pocket.radius() == 0));
     }
 
     /** As the finished part has it: nothing runs out. */
     static Sunk finished(Pocket pocket, Part part) {
-        var runOuts = runOuts(pocket.outline(), new Ground(part, 0)).stream()
+        var runOuts = runOuts(pocket.outline(), new Ground(part, 0), pocket.radius() == 0).stream()
                 .map(runOut -> runOut.map(by -> Vec2.ZERO))
                 .toList();
         return new Sunk(
                 pocket, pocket.face(), pocket.outline(), pocket.radius(), pocket.depthIn(part.thickness()), runOuts);
     }
 
-    private static List<Optional<Vec2>> runOuts(Outline outline, Ground ground) {
+    /** Rounded pockets keep their corners on a contour. */
+    private static List<Optional<Vec2>> runOuts(Outline outline, Ground ground, boolean square) {
         return IntStream.range(0, outline.corners().size())
-                .mapToObj(i -> ground.runOut(outline.corner(i), outline.corner(i + 1)))
+                .mapToObj(i -> ground.runOut(outline.corner(i), outline.corner(i + 1), square))
                 .toList();
     }
 
