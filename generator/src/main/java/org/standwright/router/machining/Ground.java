@@ -16,6 +16,9 @@ import org.standwright.router.CutOutline;
 
 /** What a part is cut to, and how far the bit may run out past it: half its diameter, which no other part is near. */
 final class Ground {
+    /** Beside an edge, mm. */
+    private static final double NEAR = 1e-3;
+
     private final Part part;
     private final double bit;
     private final Outline outline;
@@ -82,9 +85,16 @@ final class Ground {
         }
         if (contourToo && part.contour().isPresent() && part.oversize() == 0 && onContour(from, to)) {
             var way = to.minus(from);
-            return Optional.of(new Vec2(way.y(), -way.x()).times(bit / 2 / way.length()));
+            var by = new Vec2(way.y(), -way.x()).times(bit / 2 / way.length());
+            return leaves(from.plus(to).times(0.5), by) ? Optional.of(by) : Optional.empty();
         }
         return Optional.empty();
+    }
+
+    /** Whether a way from the contour leads out of the part: not so for a pocket that lies outside. */
+    private boolean leaves(Vec2 at, Vec2 by) {
+        return by.length() == 0
+                || !area.intersects(Flat.point(at.plus(by.times(NEAR / by.length()))));
     }
 
     private boolean onContour(Vec2 from, Vec2 to) {

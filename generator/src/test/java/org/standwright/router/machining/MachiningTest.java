@@ -272,6 +272,13 @@ class MachiningTest {
     }
 
     @Test
+    void cutsNothingIntoThePartFromAChannelThatEndsAtItsContourFromOutside() {
+        var low = new Contour(Outline.of(new Rect(0, 0, 600, 140)), "low");
+        var machining = work(DOG_BONE, low, new Channel(Face.BENCH, Run.ALONG, new Rect(60, 140, 260, 160), 9));
+        assertThat(machining.operations()).extracting(operation -> operation.work().kind()).containsExactly(Kind.OUTLINE);
+    }
+
+    @Test
     void cutsNothingBeyondTheContourButHalfABit() {
         var sloped = new Contour(
                 new Outline(List.of(new Vec2(0, 0), new Vec2(600, 0), new Vec2(600, 100), new Vec2(0, 300))), "slope");
