@@ -93,8 +93,7 @@ final class Ground {
 
     /** Whether a way from the contour leads out of the part: not so for a pocket that lies outside. */
     private boolean leaves(Vec2 at, Vec2 by) {
-        return by.length() == 0
-                || !area.intersects(Flat.point(at.plus(by.times(NEAR / by.length()))));
+        return by.length() == 0 || !area.intersects(Flat.point(at.plus(by.times(NEAR / by.length()))));
     }
 
     private boolean onContour(Vec2 from, Vec2 to) {

@@ -275,7 +275,9 @@ class MachiningTest {
     void cutsNothingIntoThePartFromAChannelThatEndsAtItsContourFromOutside() {
         var low = new Contour(Outline.of(new Rect(0, 0, 600, 140)), "low");
         var machining = work(DOG_BONE, low, new Channel(Face.BENCH, Run.ALONG, new Rect(60, 140, 260, 160), 9));
-        assertThat(machining.operations()).extracting(operation -> operation.work().kind()).containsExactly(Kind.OUTLINE);
+        assertThat(machining.operations())
+                .extracting(operation -> operation.work().kind())
+                .containsExactly(Kind.OUTLINE);
     }
 
     @Test
