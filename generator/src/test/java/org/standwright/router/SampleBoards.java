@@ -4,17 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 import org.standwright.Presets;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Design;
-import org.standwright.design.StandDesign;
-import org.standwright.design.WallDesign;
 import org.standwright.design.kit.Router;
 import org.standwright.design.kit.StockSheet;
-import org.standwright.design.stand.StandBuilder;
-import org.standwright.design.wall.build.WallBuilder;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
@@ -32,17 +26,11 @@ public final class SampleBoards {
     }
 
     private static final class PresetParts {
-        private static final List<Part> ALL = Stream.<Design>concat(Presets.stands(), Presets.walls())
-                .flatMap(design -> flat(cutList(design)).stream())
+        private static final List<Part> ALL = Presets.furniture().stream()
+                .flatMap(furniture -> flat(CutList.of(furniture)).stream())
                 .map(CutLine::part)
                 .distinct()
                 .toList();
-    }
-
-    public static CutList cutList(Design design) {
-        return design instanceof StandDesign stand
-                ? CutList.of(StandBuilder.build(stand))
-                : CutList.of(WallBuilder.build((WallDesign) design));
     }
 
     /** Those lines of a cut list that are cut from sheets. */

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.LongStream;
-import java.util.stream.Stream;
 import org.standwright.Presets;
-import org.standwright.design.Design;
+import org.standwright.cutlist.CutList;
+import org.standwright.design.built.Furniture;
 import org.standwright.design.kit.Router;
 import org.standwright.drawing.plot.Plot;
 import org.standwright.export.PdfWriter;
@@ -42,9 +42,8 @@ public final class WritePlots {
 
     public static void main(String[] args) throws IOException {
         var plots = new WritePlots(Path.of(args[0]));
-        for (var design :
-                Stream.<Design>concat(Presets.stands(), Presets.walls()).toList()) {
-            plots.design(design);
+        for (var furniture : Presets.furniture()) {
+            plots.furniture(furniture);
         }
         long count = args.length > 1 ? Long.parseLong(args[1]) : 50;
         for (long seed : LongStream.range(FIRST_SEED, FIRST_SEED + count).toArray()) {
@@ -54,10 +53,10 @@ public final class WritePlots {
         System.out.println(plots.files + " plots written");
     }
 
-    private void design(Design design) throws IOException {
-        var name = fileName(design.name());
+    private void furniture(Furniture furniture) throws IOException {
+        var name = fileName(furniture.design().name());
         Map<String, List<SampleBoards.Named>> flat = new LinkedHashMap<>();
-        for (var line : SampleBoards.cutList(design).lines()) {
+        for (var line : CutList.of(furniture).lines()) {
             template(name + "/" + fileName(line.label() + " " + line.part().name()), line.label(), line.part(), true);
             if (!line.material().isBar()) {
                 flat.computeIfAbsent(line.material().name(), key -> new ArrayList<>())

@@ -7,8 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.standwright.Presets;
 import org.standwright.assembly.Assembly;
-import org.standwright.design.stand.StandBuilder;
-import org.standwright.design.wall.build.WallBuilder;
+import org.standwright.design.built.Furniture;
 import org.standwright.part.Part;
 
 /** Every different workpiece of the presets, and the assemblies that they are in. */
@@ -16,9 +15,7 @@ final class DistinctParts {
     private DistinctParts() {}
 
     static Stream<Assembly> assemblies() {
-        return Stream.concat(
-                Presets.stands().map(design -> StandBuilder.build(design).assembly()),
-                Presets.walls().map(design -> WallBuilder.build(design).assembly()));
+        return Presets.furniture().stream().map(Furniture::assembly);
     }
 
     /** By the assembly that each is first in and its label there. */

@@ -5,11 +5,8 @@ import java.util.Optional;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.standwright.Presets;
-import org.standwright.assembly.Assembly;
 import org.standwright.assembly.PlacedPart;
 import org.standwright.assembly.Placement;
-import org.standwright.design.stand.StandBuilder;
-import org.standwright.design.wall.build.WallBuilder;
 import org.standwright.geom.Axis;
 import org.standwright.geom.Vec3;
 import org.standwright.part.Part;
@@ -28,11 +25,7 @@ final class MeshSamples {
     private MeshSamples() {}
 
     static Stream<AssemblySolids> presets() {
-        return Stream.concat(
-                        Presets.stands()
-                                .map(design -> StandBuilder.build(design).assembly()),
-                        Presets.walls().map(design -> WallBuilder.build(design).assembly()))
-                .map((Assembly assembly) -> AssemblySolids.of(assembly));
+        return Presets.solids().stream();
     }
 
     /** One part each, off the origin and turned; parts of which nothing is left are passed over. */

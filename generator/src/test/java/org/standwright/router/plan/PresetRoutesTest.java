@@ -9,12 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.Presets;
 import org.standwright.cutlist.CutList;
-import org.standwright.design.Design;
-import org.standwright.design.StandDesign;
-import org.standwright.design.WallDesign;
 import org.standwright.design.built.Furniture;
-import org.standwright.design.stand.StandBuilder;
-import org.standwright.design.wall.build.WallBuilder;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.sheet.plan.ImpossiblePlanException;
@@ -24,16 +19,16 @@ class PresetRoutesTest {
     /** Its strips are as long as a saw can make them from the sheet: 2490 of 2500 mm. */
     private static final String LONG_STRIPS = "Corner walls";
 
-    static Stream<Design> designs() {
-        return Stream.<Design>concat(Presets.stands(), Presets.walls())
-                .filter(design -> !design.name().equals(LONG_STRIPS));
+    static Stream<Furniture> furniture() {
+        return Presets.furniture().stream()
+                .filter(built -> !built.design().name().equals(LONG_STRIPS));
     }
 
     @ParameterizedTest
-    @MethodSource("designs")
-    void takesNoMoreBoardsOfAnyMaterialThanTheSaw(Design design) {
-        var cutList = CutList.of(built(design));
-        var stock = Stock.of(design);
+    @MethodSource("furniture")
+    void takesNoMoreBoardsOfAnyMaterialThanTheSaw(Furniture built) {
+        var cutList = CutList.of(built);
+        var stock = Stock.of(built.design());
         var router = Routers.usual();
         var plan = RouterPlanner.plan(stock, cutList, router, Effort.QUICK, () -> false);
         var sawn = SheetPlanner.plan(stock, cutList, Effort.QUICK);
@@ -50,21 +45,18 @@ class PresetRoutesTest {
 
     @Test
     void refusesStripsThatLeaveNoWayForTheBitRoundThem() {
-        var design = Presets.walls()
-                .filter(one -> one.name().equals(LONG_STRIPS))
+        var built = Presets.furniture().stream()
+                .filter(one -> one.design().name().equals(LONG_STRIPS))
                 .findFirst()
                 .orElseThrow();
-        var cutList = CutList.of(built(design));
+        var stock = Stock.of(built.design());
+        var cutList = CutList.of(built);
 
-        assertThatThrownBy(() -> Routes.plan(Stock.of(design), cutList, Routers.usual()))
+        assertThatThrownBy(() -> Routes.plan(stock, cutList, Routers.usual()))
                 .isInstanceOf(ImpossiblePlanException.class)
                 .hasMessageContaining("5.88 mm too short")
                 .hasMessageContaining("Use a smaller bit or margin: 5.00 mm together would do.");
-        assertThat(Routes.plan(Stock.of(design), cutList, Routers.of(3.5, 1.5)).materials())
+        assertThat(Routes.plan(stock, cutList, Routers.of(3.5, 1.5)).materials())
                 .isNotEmpty();
-    }
-
-    private static Furniture built(Design design) {
-        return design instanceof StandDesign stand ? StandBuilder.build(stand) : WallBuilder.build((WallDesign) design);
     }
 }
