@@ -16,30 +16,29 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.standwright.drawing.TextMeasure;
 import org.standwright.drawing.Weight;
 
-/** The shipped typeface, embedded in one document as the subset that it uses. */
+/** The shipped typeface: what a document uses of it is embedded there, as a subset. */
 final class PdfFonts {
-    private final TextMeasure measure;
-    private final Map<Weight, PDType0Font> fonts;
+    private final TextMeasure measure = TextMeasure.shipped();
+    private final Map<Weight, PDType0Font> fonts = new EnumMap<>(Weight.class);
+    private final PDDocument document;
 
-    private PdfFonts(TextMeasure measure, Map<Weight, PDType0Font> fonts) {
-        this.measure = measure;
-        this.fonts = fonts;
+    PdfFonts(PDDocument document) {
+        this.document = document;
     }
 
-    static PdfFonts embed(PDDocument document) throws IOException {
-        var fonts = new EnumMap<Weight, PDType0Font>(Weight.class);
-        for (var weight : Weight.values()) {
-            try (var file = weight.open()) {
-                var font = new TTFParser().parse(new RandomAccessReadBuffer(file));
-                font.setEnableGsub(false); // no ligatures: letters stay letters when text is taken out of the file
-                fonts.put(weight, PDType0Font.load(document, font, true));
-            }
+    PDType0Font of(Weight weight) throws IOException {
+        var known = fonts.get(weight);
+        return known == null ? embed(weight) : known;
+    }
+
+    private PDType0Font embed(Weight weight) throws IOException {
+        try (var file = weight.open()) {
+            var font = new TTFParser().parse(new RandomAccessReadBuffer(file));
+            font.setEnableGsub(false); // no ligatures: letters stay letters when text is taken out of the file
+            var embedded = PDType0Font.load(document, font, true);
+            fonts.put(weight, embedded);
+            return embedded;
         }
-        return new PdfFonts(TextMeasure.shipped(), fonts);
-    }
-
-    PDType0Font of(Weight weight) {
-        return fonts.get(weight);
     }
 
     /** Words of which the fonts have every character. */

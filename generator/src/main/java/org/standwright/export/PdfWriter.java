@@ -25,7 +25,7 @@ public final class PdfWriter {
         try (var document = new PDDocument()) {
             document.setDocumentId(0L);
             document.getDocumentInformation().setTitle(pages.get(0).title());
-            var fonts = PdfFonts.embed(document);
+            var fonts = new PdfFonts(document);
             for (var drawing : pages) {
                 draw(drawing, document, fonts);
             }
