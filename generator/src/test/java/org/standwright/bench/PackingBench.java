@@ -17,7 +17,7 @@ import java.util.concurrent.ForkJoinPool;
 import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.job.BinInstance;
 import org.standwright.sheet.job.PackingJob;
-import org.standwright.sheet.search.Budget;
+import org.standwright.sheet.lane.Budget;
 import org.standwright.sheet.search.Search;
 
 /**

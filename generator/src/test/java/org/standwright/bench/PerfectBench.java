@@ -4,7 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import java.util.concurrent.ForkJoinPool;
 import org.standwright.sheet.job.SawnSheet;
-import org.standwright.sheet.search.Budget;
+import org.standwright.sheet.lane.Budget;
 import org.standwright.sheet.search.Search;
 
 /**

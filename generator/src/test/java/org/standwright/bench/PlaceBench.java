@@ -13,7 +13,7 @@ import org.standwright.router.plan.places.PlaceSearch;
 import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.job.BinInstance;
 import org.standwright.sheet.job.PackingJob;
-import org.standwright.sheet.search.Budget;
+import org.standwright.sheet.lane.Budget;
 
 /**
  * Packs public bin packing instances without cuts from edge to edge and prints sums of bins beside published ones.

@@ -8,9 +8,9 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.bound.LowerBound;
+import org.standwright.sheet.lane.Budget;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.sheet.plan.SheetJob;
-import org.standwright.sheet.search.Budget;
 import org.standwright.sheet.search.Search;
 
 /**

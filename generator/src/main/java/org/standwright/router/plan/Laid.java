@@ -15,7 +15,7 @@ import org.standwright.sheet.plan.Effort;
 
 /** One material's pieces at their places. */
 record Laid(RouterWork work, Filling filling) {
-    /** @throws org.standwright.router.plan.places.ScarceBoardsException when the boards do not suffice */
+    /** @throws org.standwright.sheet.lane.ScarceStockException when the boards do not suffice */
     static Laid of(RouterWork work, Effort effort, BooleanSupplier givenUp) {
         // of the seconds, half for each of both searches
         double seconds = effort.seconds() / 2;

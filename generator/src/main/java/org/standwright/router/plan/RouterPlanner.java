@@ -13,8 +13,8 @@ import org.standwright.part.Material;
 import org.standwright.router.RouterPlan;
 import org.standwright.router.RouterPlan.MaterialSheets;
 import org.standwright.router.RouterVerifier;
-import org.standwright.router.plan.places.ScarceBoardsException;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.lane.ScarceStockException;
 import org.standwright.sheet.plan.Effort;
 import org.standwright.sheet.plan.ImpossiblePlanException;
 
@@ -65,7 +65,7 @@ public final class RouterPlanner {
         for (var work : ways) {
             try {
                 laid.add(Laid.of(work, each, givenUp));
-            } catch (ScarceBoardsException e) {
+            } catch (ScarceStockException e) {
                 missing = Math.min(missing, e.missingArea());
             }
         }

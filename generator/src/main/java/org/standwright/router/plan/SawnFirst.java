@@ -9,8 +9,8 @@ import org.standwright.sheet.Cut.Direction;
 import org.standwright.sheet.job.CutNode;
 import org.standwright.sheet.job.CutTree;
 import org.standwright.sheet.job.PackingJob;
-import org.standwright.sheet.search.Budget;
-import org.standwright.sheet.search.ScarceStockException;
+import org.standwright.sheet.lane.Budget;
+import org.standwright.sheet.lane.ScarceStockException;
 import org.standwright.sheet.search.Search;
 
 /** A first answer: what a saw whose kerf is the spacing would do, its trees of cuts told as places. */

@@ -2,7 +2,7 @@ package org.standwright.sheet.plan;
 
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
-import org.standwright.sheet.search.Budget;
+import org.standwright.sheet.lane.Budget;
 
 /**
  * How much is spent on a plan.

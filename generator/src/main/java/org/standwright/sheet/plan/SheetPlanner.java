@@ -19,11 +19,11 @@ import org.standwright.sheet.SheetPlanVerifier;
 import org.standwright.sheet.SheetUnit;
 import org.standwright.sheet.Stock;
 import org.standwright.sheet.bound.LowerBound;
+import org.standwright.sheet.lane.Budget;
+import org.standwright.sheet.lane.ScarceStockException;
 import org.standwright.sheet.sawing.Sawing;
-import org.standwright.sheet.search.Budget;
 import org.standwright.sheet.search.Found;
 import org.standwright.sheet.search.Packing;
-import org.standwright.sheet.search.ScarceStockException;
 import org.standwright.sheet.search.Search;
 
 /**

@@ -6,6 +6,8 @@ import java.util.List;
 import org.standwright.sheet.Cut.Direction;
 import org.standwright.sheet.job.CutNode;
 import org.standwright.sheet.job.CutTree;
+import org.standwright.sheet.lane.BoardInWork;
+import org.standwright.sheet.lane.Dice;
 
 /**
  * One board's cut tree in flat arrays, sizes enlarged by the kerf and no places yet: pieces, rests, and splits whose
@@ -14,7 +16,7 @@ import org.standwright.sheet.job.CutTree;
  *
  * <p>A node is the place of its first field in {@link #at}; a node keeps its place in copies.
  */
-final class Board {
+final class Board implements BoardInWork<Board> {
     /** What a node is where it is no piece; a piece's own value is its type. */
     private static final int REST = -1;
 
@@ -95,7 +97,7 @@ final class Board {
         if (tree instanceof CutNode.Piece piece) {
             at[node + WHAT] = piece.type();
             mark += terms.mark[piece.type()];
-            pieceArea += terms.area[piece.type()];
+            pieceArea += terms.tally.area(piece.type());
         } else if (tree instanceof CutNode.Split split) {
             at[node + WHAT] = split.direction() == Direction.RIP ? RIP : CROSSCUT;
             for (var inner : split.nodes()) {
@@ -107,7 +109,8 @@ final class Board {
     }
 
     /** The same board, to be changed by another owner. */
-    Board copy(long newOwner) {
+    @Override
+    public Board copy(long newOwner) {
         var copy = new Board(
                 terms,
                 kind,
@@ -122,11 +125,13 @@ final class Board {
         return copy;
     }
 
-    int kind() {
+    @Override
+    public int kind() {
         return kind;
     }
 
-    long owner() {
+    @Override
+    public long owner() {
         return owner;
     }
 
@@ -135,7 +140,8 @@ final class Board {
         return mark;
     }
 
-    long pieceArea() {
+    @Override
+    public long pieceArea() {
         return pieceArea;
     }
 
@@ -160,7 +166,8 @@ final class Board {
     }
 
     /** Sum of the worth of its rests. */
-    double restValue() {
+    @Override
+    public double restValue() {
         double sum = 0;
         for (int i = 0; i < restCount; i++) {
             sum += terms.values.of(at[rests[i] + LENGTH], at[rests[i] + WIDTH]);
@@ -214,7 +221,7 @@ final class Board {
         int width = at[rest + WIDTH];
         dropRest(rest);
         mark += terms.mark[type];
-        pieceArea += terms.area[type];
+        pieceArea += terms.tally.area(type);
         if (along == length && across == width) {
             at[rest + WHAT] = type;
             return;
@@ -304,7 +311,7 @@ final class Board {
         if (what >= 0) {
             missing[what]++;
             mark -= terms.mark[what];
-            pieceArea -= terms.area[what];
+            pieceArea -= terms.tally.area(what);
         } else if (what == REST) {
             dropRest(node);
         } else {
@@ -340,7 +347,8 @@ final class Board {
     }
 
     /** Area of its largest rest as it lies in the workshop, the kerf taken off, units². */
-    long largestOffcut() {
+    @Override
+    public long largestRest() {
         long largest = 0;
         for (int node = 0; node < end; node += FIELDS) {
             if (at[node + WHAT] == REST || at[node + WHAT] == KEPT) {
@@ -369,7 +377,8 @@ final class Board {
     }
 
     /** Counts its pieces by type. */
-    int[] counts() {
+    @Override
+    public int[] counts() {
         var counts = new int[terms.types()];
         for (int node = 0; node < end; node += FIELDS) {
             if (at[node + WHAT] >= 0) {

@@ -9,6 +9,8 @@ import org.standwright.sheet.cover.Pattern;
 import org.standwright.sheet.cover.PatternCover;
 import org.standwright.sheet.cover.PatternDive;
 import org.standwright.sheet.job.CutTree;
+import org.standwright.sheet.lane.Dice;
+import org.standwright.sheet.lane.Layout;
 
 /**
  * Puts boards that the lanes came by at different times together to a cheaper layout, if there is one among them: a set
@@ -23,7 +25,7 @@ final class Choice {
     private static final long NOBODY = Long.MIN_VALUE;
 
     private final Terms terms;
-    private final Layout best;
+    private final Layout<Board> best;
     private final List<Board> boards = new ArrayList<>();
     private final List<Pattern> patterns;
     private final int[] needed;
@@ -34,7 +36,7 @@ final class Choice {
      * @param met boards that the lanes came by
      * @param proving boards that prices led to
      */
-    Choice(Terms terms, Layout best, List<Patterns> met, List<CutTree> proving) {
+    Choice(Terms terms, Layout<Board> best, List<Patterns> met, List<CutTree> proving) {
         this.terms = terms;
         this.best = best;
         var marks = new HashSet<Long>();
@@ -48,7 +50,7 @@ final class Choice {
                 .sort(Comparator.comparingDouble(this::fill).reversed());
         boards.subList(Math.min(MOST_BOARDS, boards.size()), boards.size()).clear();
         this.patterns = boards.stream()
-                .map(board -> new Pattern(board.counts(), terms.cost[board.kind()], board.kind()))
+                .map(board -> new Pattern(board.counts(), terms.tally.cost(board.kind()), board.kind()))
                 .toList();
         this.needed = terms.job.types().stream().mapToInt(type -> type.count()).toArray();
         this.available =
@@ -66,9 +68,9 @@ final class Choice {
     }
 
     /** A layout that costs less, no piece missing. Its boards belong to {@code owner}. */
-    Optional<Layout> cheaper(long owner) {
+    Optional<Layout<Board>> cheaper(long owner) {
         var patterns = boards.stream()
-                .map(board -> new Pattern(board.counts(), terms.cost[board.kind()], board.kind()))
+                .map(board -> new Pattern(board.counts(), terms.tally.cost(board.kind()), board.kind()))
                 .toList();
         int[] needed = terms.job.types().stream().mapToInt(type -> type.count()).toArray();
         int[] available =
@@ -81,7 +83,7 @@ final class Choice {
      * Boards for no more than so much as the linear program likes them best, pieces missing; each time from another
      * part of those there are.
      */
-    Layout start(long most, Dice dice, long owner) {
+    Layout<Board> start(long most, Dice dice, long owner) {
         var some = new ArrayList<Pattern>();
         for (var pattern : patterns) {
             some.add(dice.below(4) == 0 ? pattern.without() : pattern);
@@ -89,15 +91,28 @@ final class Choice {
         return layout(PatternDive.of(some, needed, available, most), owner);
     }
 
-    private Layout layout(int[] uses, long owner) {
-        var layout = Layout.empty(terms);
+    private Layout<Board> layout(int[] uses, long owner) {
+        var layout = Layout.<Board>empty(terms.tally);
         layout.take(layout, owner);
         for (int i = 0; i < uses.length; i++) {
             for (int use = 0; use < uses[i]; use++) {
                 layout.lay(boards.get(i));
             }
         }
-        layout.takeSurplusOff();
+        takeSurplusOff(layout);
         return layout;
+    }
+
+    /** Takes pieces off that are there too often. */
+    private void takeSurplusOff(Layout<Board> layout) {
+        for (int type = 0; type < terms.types(); type++) {
+            int surplus = type;
+            for (int i = 0; i < layout.count(); i++) {
+                while (layout.missing(type) < 0 && layout.board(i).has(type)) {
+                    layout.takeOff(i, (board, missing) -> board.removeOne(surplus, missing));
+                }
+            }
+        }
+        layout.dropUnused();
     }
 }

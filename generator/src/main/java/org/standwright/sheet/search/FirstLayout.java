@@ -7,6 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.standwright.sheet.job.PieceType;
+import org.standwright.sheet.lane.Dice;
+import org.standwright.sheet.lane.Layout;
 
 /** The first answer: largest pieces first, each where it costs least, by several notions of large; the best counts. */
 final class FirstLayout {
@@ -26,7 +28,7 @@ final class FirstLayout {
         this.recreation = new Recreation(terms, new Dice(0), false);
     }
 
-    static Layout of(Terms terms) {
+    static Layout<Board> of(Terms terms) {
         var first = new FirstLayout(terms);
         return SMALL_FIRST.stream()
                 .map(order -> first.inOrder(order.thenComparing(PieceType::area).reversed()))
@@ -34,8 +36,8 @@ final class FirstLayout {
                 .orElseThrow();
     }
 
-    private Layout inOrder(Comparator<PieceType> order) {
-        var layout = Layout.empty(terms);
+    private Layout<Board> inOrder(Comparator<PieceType> order) {
+        var layout = Layout.<Board>empty(terms.tally);
         IntStream.range(0, terms.types())
                 .boxed()
                 .sorted((a, b) -> order.compare(
@@ -44,7 +46,7 @@ final class FirstLayout {
         return layout;
     }
 
-    private static boolean isBetter(Layout a, Layout b) {
+    private static boolean isBetter(Layout<Board> a, Layout<Board> b) {
         long missingA = a.missingArea();
         long missingB = b.missingArea();
         if (missingA != missingB) {

@@ -1,6 +1,8 @@
 package org.standwright.sheet.search;
 
 import org.standwright.design.kit.Saw.First;
+import org.standwright.sheet.lane.LateAcceptance;
+import org.standwright.sheet.lane.Layout;
 
 /**
  * Clears as large a rectangle as it can from the boards of a layout, without another board: keeps a strip from side to
@@ -13,24 +15,24 @@ final class OffcutSearch {
     private static final double LEAST_GAIN = 1.0 / 64;
 
     private final Terms terms;
-    private final RuinAndRecreate search;
-    private Layout best;
+    private final LateAcceptance<Board> search;
+    private Layout<Board> best;
     private long offcut;
 
-    OffcutSearch(Terms terms, Layout complete, RuinAndRecreate search) {
+    OffcutSearch(Terms terms, Layout<Board> complete, LateAcceptance<Board> search) {
         this.terms = terms;
         this.search = search;
         this.best = complete;
-        this.offcut = complete.largestOffcut();
+        this.offcut = complete.largestRest();
     }
 
-    Layout run(int steps) {
-        long most = best.freeArea();
+    Layout<Board> run(int steps) {
+        long most = freeArea();
         int left = steps;
         for (double share = 0.5; share > LEAST_GAIN && left > 0 && offcut < most; ) {
             long before = offcut;
             long wanted = offcut + Math.max(1, (long) (share * (most - offcut)));
-            for (int kind = 0; kind < terms.cost.length && offcut == before; kind++) {
+            for (int kind = 0; kind < terms.tally.kinds() && offcut == before; kind++) {
                 left -= keep(kind, true, wanted, steps / TRIES);
                 if (offcut == before) {
                     left -= keep(kind, false, wanted, steps / TRIES);
@@ -39,6 +41,13 @@ final class OffcutSearch {
             share = offcut == before ? share / 2 : share;
         }
         return best;
+    }
+
+    /** Area that no piece covers, kerf included, units². */
+    private long freeArea() {
+        return best.boards().stream()
+                .mapToLong(board -> terms.kind(board.kind()).area() - board.pieceArea())
+                .sum();
     }
 
     /** Tries to keep a strip of so much area on a board of this kind; returns the steps it took. */
@@ -56,12 +65,12 @@ final class OffcutSearch {
         if (extra < 0 || strip + extra >= across) {
             return 0;
         }
-        search.beginKeeping(best, board, rip, (int) strip);
+        search.beginInstead(best, board, owner -> Board.keeping(terms, kind, owner, rip, (int) strip));
         for (int step = 1; step <= steps; step++) {
             if (search.step()) {
                 best = search.found().copy();
                 best.dropUnused();
-                offcut = best.largestOffcut();
+                offcut = best.largestRest();
                 return step;
             }
         }

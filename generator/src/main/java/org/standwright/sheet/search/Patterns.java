@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.standwright.sheet.lane.Layout;
 
 /** Boards that a lane came by, each set of pieces once; when there are too many, the better filled half stays. */
 final class Patterns {
@@ -19,11 +20,11 @@ final class Patterns {
         this.terms = terms;
     }
 
-    /** Adds the boards that this owner changed. */
-    void collect(Layout layout, long owner) {
+    /** Adds the boards that the layout's owner changed. */
+    void collect(Layout<Board> layout) {
         for (int i = 0; i < layout.count(); i++) {
             var board = layout.board(i);
-            if (board.owner() == owner && fill(board) >= leastFill && marks.add(board.mark())) {
+            if (board.owner() == layout.owner() && fill(board) >= leastFill && marks.add(board.mark())) {
                 boards.add(board);
             }
         }

@@ -2,6 +2,8 @@ package org.standwright.sheet.search;
 
 import java.util.Arrays;
 import org.standwright.sheet.Cut.Direction;
+import org.standwright.sheet.lane.Dice;
+import org.standwright.sheet.lane.Layout;
 
 /**
  * Lays missing pieces where they cost least: the type with the fewest places goes first; one without a place begins a
@@ -12,7 +14,7 @@ final class Recreation {
     private final Dice dice;
     private final boolean overlooks;
 
-    private Layout layout;
+    private Layout<Board> layout;
     private long limit;
 
     private int rests;
@@ -43,7 +45,7 @@ final class Recreation {
     }
 
     /** Lays what it can, begun boards costing no more than the limit together. */
-    void fill(Layout target, long costLimit) {
+    void fill(Layout<Board> target, long costLimit) {
         layout = target;
         limit = costLimit;
         gatherRests();
@@ -59,11 +61,11 @@ final class Recreation {
                 drop(place);
             }
         }
-        layout.returnWholeBoards();
+        layout.dropEach(Board::isWhole);
     }
 
     /** Lays all pieces of one type, on new boards where it has to. */
-    boolean place(Layout target, int type, long costLimit) {
+    boolean place(Layout<Board> target, int type, long costLimit) {
         layout = target;
         limit = costLimit;
         gatherRests();
@@ -169,18 +171,15 @@ final class Recreation {
     private boolean begin(int type) {
         int chosen = -1;
         int choices = 0;
-        for (int kind = 0; kind < terms.cost.length; kind++) {
-            if (layout.has(kind)
-                    && layout.cost() + terms.cost[kind] <= limit
-                    && terms.starts(type, kind)
-                    && dice.oneIn(++choices)) {
+        for (int kind = 0; kind < terms.tally.kinds(); kind++) {
+            if (layout.affords(kind, limit) && terms.starts(type, kind) && dice.oneIn(++choices)) {
                 chosen = kind;
             }
         }
         if (chosen < 0) {
             return false;
         }
-        layout.begin(chosen);
+        layout.add(Board.whole(terms, chosen, layout.owner()));
         int index = layout.count() - 1;
         var begun = layout.board(index);
         add(index, begun, begun.rest(0));

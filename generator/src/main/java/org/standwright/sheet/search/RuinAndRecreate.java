@@ -1,156 +1,47 @@
 package org.standwright.sheet.search;
 
-import java.util.Arrays;
+import org.standwright.sheet.lane.Dice;
+import org.standwright.sheet.lane.Layout;
+import org.standwright.sheet.lane.Move;
 
-/**
- * Looks for a layout without a missing piece whose boards cost no more than a limit: take some pieces off, lay them
- * again where few places remain for them, keep the result if it is not worse than what stood some steps ago. After
- * T. Gardeyn, T. Wauters, A goal-driven ruin and recreate heuristic for the 2D variable-sized bin packing problem with
- * guillotine constraints, EJOR 2021.
- */
-final class RuinAndRecreate {
+/** Takes some pieces and splits off, any of them, and lays them again where few places remain for them. */
+final class RuinAndRecreate implements Move<Board> {
     private static final int MEAN_REMOVALS = 4;
-    /** How many steps back a layout is compared to, at first. */
-    private static final int SHORT_MEMORY = 50;
-    /** Steps without progress, in memories, after which the memory grows. */
-    private static final int PATIENCE = 400;
 
-    private static final int LONG_MEMORY = 2000;
-
-    private final Terms terms;
     private final Dice dice;
     private final Recreation recreation;
     private final Patterns patterns;
-    private final int owners;
-    private Layout current;
-    private Layout trial;
-    private long limit;
-    private long owner;
 
-    private long[] missing = new long[SHORT_MEMORY];
-    private double[] values = new double[SHORT_MEMORY];
-    private int slot;
-    private long currentMissing;
-    private double currentValue;
-    private long leastMissing;
-    private int idle;
-
-    /**
-     * @param owner from 0 on, of all searches that share boards: none changes another one's
-     * @param owners number of those searches
-     * @param patterns collects good boards
-     */
-    RuinAndRecreate(Terms terms, Dice dice, int owner, int owners, Patterns patterns) {
-        this.terms = terms;
+    /** @param patterns collects good boards */
+    RuinAndRecreate(Terms terms, Dice dice, Patterns patterns) {
         this.dice = dice;
-        this.owner = owner;
-        this.owners = owners;
-        this.patterns = patterns;
         this.recreation = new Recreation(terms, dice, true);
-        this.current = Layout.empty(terms);
-        this.trial = Layout.empty(terms);
+        this.patterns = patterns;
     }
 
-    /** Starts anew from a layout, its missing pieces included. */
-    void begin(Layout start, long costLimit) {
-        limit = costLimit;
-        current.take(start, nextOwner());
-        while (current.cost() > limit) {
-            current.clear(current.emptiest());
-        }
-        remember(SHORT_MEMORY);
-    }
-
-    /**
-     * Starts anew with a strip of one board kept free, the pieces on that board missing at first.
-     *
-     * @param rip whether a rip parts the strip from the rest of its board
-     */
-    void beginKeeping(Layout start, int board, boolean rip, int strip) {
-        limit = start.cost();
-        current.take(start, nextOwner());
-        int kind = current.board(board).kind();
-        current.clear(board);
-        current.add(Board.keeping(terms, kind, owner, rip, strip));
-        remember(SHORT_MEMORY);
-    }
-
-    private void remember(int steps) {
-        if (steps != missing.length) {
-            missing = new long[steps];
-            values = new double[steps];
-        }
-        currentMissing = current.missingArea();
-        currentValue = current.restValue();
-        Arrays.fill(missing, currentMissing);
-        Arrays.fill(values, currentValue);
-        leastMissing = currentMissing;
-        slot = 0;
-        idle = 0;
-    }
-
-    /** The layout after the last step that found one without a missing piece. */
-    Layout found() {
-        return trial;
-    }
-
-    /** @return whether a layout without a missing piece is found */
-    boolean step() {
-        trial.take(current, nextOwner());
-        ruin();
-        recreation.fill(trial, limit);
-        long trialMissing = trial.missingArea();
-        if (trialMissing == 0) {
-            return true;
-        }
-        double trialValue = trial.restValue();
-        if (!better(missing[slot], values[slot], trialMissing, trialValue)
-                || !better(currentMissing, currentValue, trialMissing, trialValue)) {
-            accept(trialMissing, trialValue);
-        }
-        missing[slot] = currentMissing;
-        values[slot] = currentValue;
-        slot = slot + 1 == missing.length ? 0 : slot + 1;
-        if (++idle > PATIENCE * missing.length && missing.length < LONG_MEMORY) {
-            remember(2 * missing.length);
-        }
-        return false;
-    }
-
-    /** Whether it has come no nearer for long. */
-    boolean isIdle() {
-        return idle > PATIENCE * missing.length / 2;
-    }
-
-    private void accept(long trialMissing, double trialValue) {
-        patterns.collect(trial, owner);
-        var other = current;
-        current = trial;
-        trial = other;
-        currentMissing = trialMissing;
-        currentValue = trialValue;
-        if (currentMissing < leastMissing) {
-            leastMissing = currentMissing;
-            idle = 0;
-        }
-    }
-
-    private static boolean better(long missingA, double valueA, long missingB, double valueB) {
-        return missingA != missingB ? missingA < missingB : valueA > valueB;
-    }
-
-    private void ruin() {
+    @Override
+    public void change(Layout<Board> layout, long limit) {
         int removals = 1 + dice.below(2 * MEAN_REMOVALS - 1);
-        for (int i = 0; i < removals && trial.count() > 0; i++) {
-            int board = dice.below(trial.count());
-            if (trial.board(board).pieceArea() > 0) {
-                trial.remove(board, trial.board(board).any(dice));
+        for (int i = 0; i < removals && layout.count() > 0; i++) {
+            int index = dice.below(layout.count());
+            if (layout.board(index).pieceArea() > 0) {
+                remove(layout, index, layout.board(index).any(dice));
             }
         }
+        recreation.fill(layout, limit);
     }
 
-    private long nextOwner() {
-        owner += owners;
-        return owner;
+    /** A board that is whole again goes back to the stack, or one whose first cuts are not those asked for. */
+    private static void remove(Layout<Board> layout, int index, int node) {
+        layout.takeOff(index, (board, missing) -> board.remove(node, missing));
+        var board = layout.board(index);
+        if (board.isWhole() || board.startsAcross() && !board.hasSpanningPiece()) {
+            layout.clear(index);
+        }
+    }
+
+    @Override
+    public void accepted(Layout<Board> layout) {
+        patterns.collect(layout);
     }
 }

@@ -1,10 +1,15 @@
 package org.standwright.sheet.search;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.lane.Budget;
+import org.standwright.sheet.lane.Dice;
+import org.standwright.sheet.lane.Lanes;
+import org.standwright.sheet.lane.Layout;
+import org.standwright.sheet.lane.ScarceStockException;
+import org.standwright.sheet.lane.Tally;
 
 /**
  * Finds cut trees for a packing job: a first answer at once, then better ones. Four lanes search side by side, each with
@@ -26,11 +31,10 @@ public final class Search {
 
     private final Terms terms;
     private final int steps;
-    private final Consumer<Packing> improved;
-    private final List<Lane> lanes;
+    private final Lanes<Board> lanes;
+    private final List<Patterns> patterns;
     private final Prover prover;
     private final Dice dice;
-    private Layout best;
     private int round;
 
     private Search(PackingJob job, long bound, Budget budget, Consumer<Packing> improved) {
@@ -38,12 +42,18 @@ public final class Search {
         this.prover = new Prover(job, bound);
         this.dice = new Dice(budget.seed());
         this.steps = Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, ROUND / job.pieceCount()));
-        this.improved = improved;
-        this.best = FirstLayout.of(terms);
-        this.lanes = IntStream.range(0, budget.lanes())
-                .mapToObj(lane -> new Lane(terms, best, budget.seed() + lane, lane, budget.lanes()))
-                .toList();
-        tell();
+        this.patterns =
+                Stream.generate(() -> new Patterns(terms)).limit(budget.lanes()).toList();
+        var first = FirstLayout.of(terms);
+        this.lanes = new Lanes<>(
+                terms.tally,
+                first,
+                budget,
+                (lane, own) -> new RuinAndRecreate(terms, own, patterns.get(lane)),
+                better -> improved.accept(packing(better)));
+        if (first.isComplete()) {
+            improved.accept(packing(first));
+        }
     }
 
     /**
@@ -70,72 +80,43 @@ public final class Search {
     }
 
     private boolean isDone() {
-        return best.isComplete() && best.cost() <= goal();
+        return lanes.best().isFor(goal());
     }
 
     private long goal() {
-        return Math.multiplyExact(prover.bound(), Terms.DEAR);
+        return Tally.count(prover.bound());
     }
 
     private void round() {
-        long goal = goal();
-        long cost = best.isComplete() ? best.cost() / Terms.DEAR : Long.MAX_VALUE;
-        var work = new ArrayList<Runnable>();
-        lanes.forEach(lane -> work.add(() -> lane.run(steps, goal)));
-        work.add(() -> prover.run(cost, lanes.size() * PROVING));
-        work.parallelStream().forEach(Runnable::run);
-        for (var lane : lanes) {
-            if (isBetter(lane.best(), best)) {
-                best = lane.best();
-                tell();
-            }
-        }
-        if (++round % CHOOSING == 0 && best.isComplete() && !isDone()) {
+        var best = lanes.best();
+        long cost = best.isComplete() ? best.cost() / Tally.DEAR : Long.MAX_VALUE;
+        lanes.run(steps, goal(), () -> prover.run(cost, lanes.count() * PROVING));
+        if (++round % CHOOSING == 0 && lanes.best().isComplete() && !isDone()) {
             choose();
         }
-        for (var lane : lanes) {
-            if (isBetter(best, lane.best())) {
-                lane.adopt(best);
-            }
-        }
+        lanes.share();
     }
 
     private void choose() {
-        var patterns = lanes.stream().map(Lane::patterns).toList();
-        var choice = new Choice(terms, best, patterns, prover.boards());
+        var choice = new Choice(terms, lanes.best(), patterns, prover.boards());
         var cheaper = choice.cheaper(-2L * round);
         if (cheaper.isPresent()) {
-            best = cheaper.get();
-            tell();
+            lanes.offer(cheaper.get());
             return;
         }
-        var lane = lanes.get(round / CHOOSING % lanes.size());
+        var lane = lanes.lane(round / CHOOSING % lanes.count());
         if (lane.isIdle()) {
-            lane.restart(choice.start(best.cost() - 1, dice, -2L * round - 1));
-        }
-    }
-
-    private static boolean isBetter(Layout layout, Layout than) {
-        return layout.isComplete() && (!than.isComplete() || layout.cost() < than.cost());
-    }
-
-    private void tell() {
-        if (best.isComplete()) {
-            improved.accept(packing(best));
+            lane.restart(choice.start(lanes.best().cost() - 1, dice, -2L * round - 1));
         }
     }
 
     private Found found(int offcutRounds) {
-        if (!best.isComplete()) {
-            throw new ScarceStockException(best.missingArea());
-        }
-        var answers = lanes.parallelStream()
-                .map(lane -> packing(lane.cleared(offcutRounds * steps)))
-                .toList();
+        var answers = lanes.finish(
+                (best, search) -> packing(new OffcutSearch(terms, best, search).run(offcutRounds * steps)));
         return new Found(answers, prover.bound());
     }
 
-    private Packing packing(Layout layout) {
-        return Packing.of(terms.job, layout.trees());
+    private Packing packing(Layout<Board> layout) {
+        return Packing.of(terms.job, layout);
     }
 }

@@ -8,25 +8,20 @@ import org.standwright.sheet.job.BoardKind;
 import org.standwright.sheet.job.CutRules;
 import org.standwright.sheet.job.PackingJob;
 import org.standwright.sheet.job.PieceType;
+import org.standwright.sheet.lane.Tally;
+import org.standwright.sheet.lane.Values;
 
 /** A packing job in arrays, as the search's inner loops want it. Never changes. */
 final class Terms {
-    /**
-     * What a bought board costs at least in the search's own count; an at-hand one costs 1, so that it is used where it
-     * helps and left on the rack where it does not.
-     */
-    static final long DEAR = 1 << 15;
-
     final PackingJob job;
+    final Tally tally;
     final Values values;
     final int[] length;
     final int[] width;
-    final long[] area;
     final boolean[] straight;
     final boolean[] turned;
     final boolean[] mating;
     final long[] mark;
-    final long[] cost;
     final CutRules rules;
     /** Whether stages or the first direction are limited. */
     final boolean restricted;
@@ -36,6 +31,7 @@ final class Terms {
 
     Terms(PackingJob job) {
         this.job = job;
+        this.tally = new Tally(job);
         this.rules = job.rules();
         this.restricted = rules.stages() != CutRules.ANY || rules.first() != First.EITHER;
         this.most = rules.stages() == CutRules.ANY ? CutRules.ANY - 1 : rules.stages();
@@ -47,11 +43,7 @@ final class Terms {
         List<PieceType> types = job.types();
         this.length = types.stream().mapToInt(PieceType::length).toArray();
         this.width = types.stream().mapToInt(PieceType::width).toArray();
-        this.area = types.stream().mapToLong(PieceType::area).toArray();
         this.mark = new SplittableRandom(types.size()).longs(types.size()).toArray();
-        this.cost = job.kinds().stream()
-                .mapToLong(kind -> kind.cost() == 0 ? 1 : Math.multiplyExact(kind.cost(), DEAR))
-                .toArray();
         this.straight = new boolean[types.size()];
         this.turned = new boolean[types.size()];
         this.mating = new boolean[types.size()];
@@ -60,10 +52,10 @@ final class Terms {
             turned[i] = types.get(i).allows(true);
             mating[i] = types.get(i).mating();
         }
-        this.starts = new boolean[types.size() * cost.length];
+        this.starts = new boolean[types.size() * tally.kinds()];
         for (int i = 0; i < starts.length; i++) {
-            var type = types.get(i / cost.length);
-            var kind = job.kinds().get(i % cost.length);
+            var type = types.get(i / tally.kinds());
+            var kind = job.kinds().get(i % tally.kinds());
             starts[i] = rules.begins(type, kind);
         }
     }
@@ -92,7 +84,7 @@ final class Terms {
 
     /** Whether a piece of the type can be the first that is cut from a board of the kind. */
     boolean starts(int type, int kind) {
-        return starts[type * cost.length + kind];
+        return starts[type * tally.kinds() + kind];
     }
 
     /**

@@ -12,6 +12,7 @@ import org.standwright.sheet.job.CutRules;
 import org.standwright.sheet.job.CutTree;
 import org.standwright.sheet.job.PackingJob;
 import org.standwright.sheet.job.PieceType;
+import org.standwright.sheet.lane.Dice;
 
 /**
  * Boards without any waste, for jobs whose pieces have the area of so many boards to the unit: joins pieces that have a

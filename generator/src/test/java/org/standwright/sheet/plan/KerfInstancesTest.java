@@ -23,9 +23,9 @@ import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.job.BinInstance;
 import org.standwright.sheet.job.PackingJob;
 import org.standwright.sheet.job.PieceType;
+import org.standwright.sheet.lane.Budget;
 import org.standwright.sheet.sawing.Block;
 import org.standwright.sheet.sawing.Sawing;
-import org.standwright.sheet.search.Budget;
 import org.standwright.sheet.search.Search;
 
 /** The public instances, a unit of theirs a millimetre, sawn with a kerf of 2 % of the bin's side, cut by cut. */

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standwright.sheet.job.SawnSheet;
-import org.standwright.sheet.search.Budget;
+import org.standwright.sheet.lane.Budget;
 import org.standwright.sheet.search.Search;
 
 class PerfectPlanTest {

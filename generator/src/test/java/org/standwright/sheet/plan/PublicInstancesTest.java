@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.job.BinInstance;
-import org.standwright.sheet.search.Budget;
+import org.standwright.sheet.lane.Budget;
 import org.standwright.sheet.search.Search;
 
 /** Instances and results that other people published; see the README beside the data. */

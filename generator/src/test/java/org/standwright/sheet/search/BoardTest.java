@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.sheet.job.CutTree;
 import org.standwright.sheet.job.Pack;
 import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.lane.Dice;
 import org.standwright.sheet.plan.Seeds;
 
 /** A is 40 x 30, B 20 x 30, C 100 x 30, D 100 x 60, E 60 x 10; the board is 100 x 60. */
@@ -128,7 +129,7 @@ class BoardTest {
             assertThat(keeping.restCount()).isEqualTo(1);
             assertThat(keeping.length(keeping.rest(0))).isEqualTo(100);
             assertThat(keeping.width(keeping.rest(0))).isEqualTo(40);
-            assertThat(keeping.largestOffcut()).isEqualTo(4000);
+            assertThat(keeping.largestRest()).isEqualTo(4000);
             insert(keeping, 100, 40, A, true);
         }
     }

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.standwright.sheet.job.CutTree;
 import org.standwright.sheet.job.Pack;
 import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.lane.Layout;
+import org.standwright.sheet.lane.Tally;
 
 class ChoiceTest {
     /** A is 10 x 6, B 10 x 4, C 10 x 7, D 10 x 3: AB and CD fill a board of 10 x 10 each. */
@@ -24,12 +27,12 @@ class ChoiceTest {
         var best = layout(terms, "AB", "C", "D");
         var other = layout(terms, "A", "B", "CD");
 
-        assertThat(best.cost()).isEqualTo(3 * Terms.DEAR);
+        assertThat(best.cost()).isEqualTo(3 * Tally.DEAR);
         var united = new Choice(terms, best, List.of(patterns(terms, other)), List.of())
                 .cheaper(-1)
                 .orElseThrow();
-        assertThat(united.cost()).isEqualTo(2 * Terms.DEAR);
-        assertThat(TreeCheck.faults(job, united.trees())).isEmpty();
+        assertThat(united.cost()).isEqualTo(2 * Tally.DEAR);
+        assertThat(TreeCheck.faults(job, trees(united))).isEmpty();
     }
 
     @Test
@@ -57,7 +60,7 @@ class ChoiceTest {
                 .cheaper(-1)
                 .orElseThrow();
         assertThat(cheaper.count()).isEqualTo(2);
-        assertThat(TreeCheck.faults(three, cheaper.trees())).isEmpty();
+        assertThat(TreeCheck.faults(three, trees(cheaper))).isEmpty();
     }
 
     @Test
@@ -66,21 +69,25 @@ class ChoiceTest {
         var other = layout(terms, "A", "B", "CD");
         new Choice(terms, best, List.of(patterns(terms, other)), List.of()).cheaper(-1);
 
-        assertThat(best.trees()).isEqualTo(layout(terms, "AB", "C", "D").trees());
-        assertThat(other.trees()).isEqualTo(layout(terms, "A", "B", "CD").trees());
+        assertThat(trees(best)).isEqualTo(trees(layout(terms, "AB", "C", "D")));
+        assertThat(trees(other)).isEqualTo(trees(layout(terms, "A", "B", "CD")));
     }
 
-    private static Patterns patterns(Terms terms, Layout layout) {
+    private List<CutTree> trees(Layout<Board> layout) {
+        return Packing.of(terms.job, layout).boards();
+    }
+
+    private static Patterns patterns(Terms terms, Layout<Board> layout) {
         var patterns = new Patterns(terms);
-        patterns.collect(layout, 0);
+        patterns.collect(layout);
         return patterns;
     }
 
     /** Each board's pieces one above the other, said by the letters of their types. */
-    private static Layout layout(Terms terms, String... boards) {
-        var layout = Layout.empty(terms);
+    private static Layout<Board> layout(Terms terms, String... boards) {
+        var layout = Layout.<Board>empty(terms.tally);
         for (int i = 0; i < boards.length; i++) {
-            layout.begin(0);
+            layout.add(Board.whole(terms, 0, layout.owner()));
             for (char letter : boards[i].toCharArray()) {
                 int type = letter - 'A';
                 var board = layout.own(i);

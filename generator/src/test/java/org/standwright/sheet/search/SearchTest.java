@@ -18,6 +18,8 @@ import org.standwright.sheet.job.CutNode;
 import org.standwright.sheet.job.CutRules;
 import org.standwright.sheet.job.Pack;
 import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.lane.Budget;
+import org.standwright.sheet.lane.ScarceStockException;
 import org.standwright.sheet.plan.Seeds;
 
 class SearchTest {

@@ -2,10 +2,10 @@ package org.standwright.router.plan.places;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
+import org.standwright.sheet.lane.BoardInWork;
 
 /** One board in work: its pieces at their places, and what is free beside them. */
-final class Board {
+final class Board implements BoardInWork<Board> {
     private static final int FIELDS = 4;
     private static final int TYPE = 0;
     private static final int TURNED = 1;
@@ -45,8 +45,16 @@ final class Board {
         return new Board(terms, kind, owner, length, width, new int[8 * FIELDS], FreeSpace.of(length, width));
     }
 
+    /** A board filled like this. */
+    static Board of(Terms terms, FilledBoard filled, long owner) {
+        var board = empty(terms, filled.kind(), owner);
+        filled.places().forEach(place -> board.place(place.type(), place.turned(), place.x(), place.y()));
+        return board;
+    }
+
     /** The same board, to be changed by another owner. */
-    Board copy(long newOwner) {
+    @Override
+    public Board copy(long newOwner) {
         var copy = new Board(terms, kind, newOwner, length, width, Arrays.copyOf(at, end + 4 * FIELDS), free.copy());
         copy.end = end;
         copy.pieceArea = pieceArea;
@@ -62,15 +70,18 @@ final class Board {
         return opened;
     }
 
-    int kind() {
+    @Override
+    public int kind() {
         return kind;
     }
 
-    long owner() {
+    @Override
+    public long owner() {
         return owner;
     }
 
-    long pieceArea() {
+    @Override
+    public long pieceArea() {
         return pieceArea;
     }
 
@@ -82,13 +93,19 @@ final class Board {
         return free;
     }
 
-    /** Of the board that pieces may lie on. */
-    int length() {
-        return length;
+    /** Whether only a part of it may be used. */
+    boolean isNarrow() {
+        var size = terms.kind(kind);
+        return length < size.length() || width < size.width();
     }
 
-    int width() {
-        return width;
+    @Override
+    public int[] counts() {
+        var counts = new int[terms.types()];
+        for (int i = 0; i < end; i += FIELDS) {
+            counts[at[i + TYPE]]++;
+        }
+        return counts;
     }
 
     void place(int type, boolean turned, int x, int y) {
@@ -100,7 +117,7 @@ final class Board {
         at[end + X] = x;
         at[end + Y] = y;
         end += FIELDS;
-        pieceArea += terms.area[type];
+        pieceArea += terms.tally.area(type);
         free.take(x, y, terms.along(type, turned), terms.across(type, turned));
     }
 
@@ -112,7 +129,7 @@ final class Board {
     void remove(int index, int[] missing) {
         int i = index * FIELDS;
         missing[at[i + TYPE]]++;
-        pieceArea -= terms.area[at[i + TYPE]];
+        pieceArea -= terms.tally.area(at[i + TYPE]);
         end -= FIELDS;
         System.arraycopy(at, end, at, i, FIELDS);
         isStale = true;
@@ -160,7 +177,8 @@ final class Board {
     }
 
     /** Worth of its largest free rectangle. */
-    double restValue() {
+    @Override
+    public double restValue() {
         double most = 0;
         for (int i = 0; i < free.count(); i++) {
             most = Math.max(most, terms.values.of(free.length(i), free.width(i)));
@@ -169,7 +187,8 @@ final class Board {
     }
 
     /** Area of its largest free rectangle as it lies in the workshop, units². */
-    long largestRest() {
+    @Override
+    public long largestRest() {
         long largest = 0;
         for (int i = 0; i < free.count(); i++) {
             largest = Math.max(largest, terms.rest(free.length(i), free.width(i)));
@@ -177,11 +196,11 @@ final class Board {
         return largest;
     }
 
-    List<Place> places() {
+    FilledBoard filled() {
         var places = new ArrayList<Place>();
         for (int i = 0; i < end; i += FIELDS) {
             places.add(new Place(at[i + TYPE], at[i + X], at[i + Y], at[i + TURNED] == 1));
         }
-        return places;
+        return new FilledBoard(kind, places, largestRest());
     }
 }

@@ -1,10 +1,13 @@
 package org.standwright.router.plan.places;
 
 import java.util.List;
-import java.util.stream.IntStream;
 import org.standwright.sheet.job.PackingJob;
-import org.standwright.sheet.search.Budget;
-import org.standwright.sheet.search.Dice;
+import org.standwright.sheet.lane.Budget;
+import org.standwright.sheet.lane.Dice;
+import org.standwright.sheet.lane.Lanes;
+import org.standwright.sheet.lane.Layout;
+import org.standwright.sheet.lane.ScarceStockException;
+import org.standwright.sheet.lane.Tally;
 
 /**
  * Finds places for the pieces of a packing job anywhere on its boards, from a first answer on. Lanes search side by side,
@@ -21,19 +24,24 @@ public final class PlaceSearch {
 
     private final Terms terms;
     private final int steps;
-    private final List<Lane> lanes;
+    private final Lanes<Board> lanes;
     private final long goal;
-    private Layout best;
 
     private PlaceSearch(PackingJob job, List<FilledBoard> first, long bound, Budget budget) {
         this.terms = new Terms(job);
         this.steps = Math.max(FEWEST_STEPS, Math.min(MOST_STEPS, ROUND / job.pieceCount()));
-        this.goal = Math.multiplyExact(bound, Terms.DEAR);
-        this.best = Layout.of(terms, first);
-        new Recreation(terms, new Dice(budget.seed())).fill(best, Long.MAX_VALUE);
-        this.lanes = IntStream.range(0, budget.lanes())
-                .mapToObj(lane -> new Lane(terms, best, budget.seed() + lane, lane, budget.lanes()))
-                .toList();
+        this.goal = Tally.count(bound);
+        var layout = layout(first);
+        new Recreation(terms, new Dice(budget.seed())).fill(layout, Long.MAX_VALUE);
+        this.lanes = new Lanes<>(
+                terms.tally, layout, budget, (lane, dice) -> new RuinAndRecreate(terms, dice), better -> {});
+    }
+
+    /** Boards filled like these. */
+    private Layout<Board> layout(List<FilledBoard> filled) {
+        var layout = Layout.<Board>empty(terms.tally);
+        filled.forEach(board -> layout.lay(Board.of(terms, board, layout.owner())));
+        return layout;
     }
 
     /**
@@ -41,49 +49,29 @@ public final class PlaceSearch {
      *
      * @param first an answer, or a part of one
      * @param bound no answer costs less
-     * @throws ScarceBoardsException when the boards do not suffice for all pieces
+     * @throws ScarceStockException when the boards do not suffice for all pieces
      */
     public static Filling run(PackingJob job, List<FilledBoard> first, long bound, Budget budget) {
         var search = new PlaceSearch(job, first, bound, budget);
         for (int round = 0; !budget.over().getAsBoolean() && round < budget.rounds() && !search.isDone(); round++) {
-            search.round();
+            search.lanes.run(search.steps, search.goal, () -> {});
+            search.lanes.share();
         }
         return search.found(budget.offcutRounds());
     }
 
     private boolean isDone() {
-        return best.isComplete() && best.cost() <= goal;
-    }
-
-    private void round() {
-        lanes.parallelStream().forEach(lane -> lane.run(steps, goal));
-        for (var lane : lanes) {
-            if (isBetter(lane.best(), best)) {
-                best = lane.best();
-            }
-        }
-        for (var lane : lanes) {
-            if (isBetter(best, lane.best())) {
-                lane.adopt(best);
-            }
-        }
-    }
-
-    private static boolean isBetter(Layout layout, Layout than) {
-        return layout.isComplete() && (!than.isComplete() || layout.cost() < than.cost());
+        return lanes.best().isFor(goal);
     }
 
     private Filling found(int rounds) {
-        if (!best.isComplete()) {
-            throw new ScarceBoardsException(best.missingArea());
-        }
-        return lanes.parallelStream().map(lane -> filling(lane.cleared(rounds * steps))).toList().stream()
+        return lanes.finish((best, search) -> filling(new Clearing(terms, best, search).run(rounds * steps))).stream()
                 .reduce((a, b) -> b.cost() < a.cost() || b.cost() == a.cost() && b.rest() > a.rest() ? b : a)
                 .orElseThrow();
     }
 
-    private Filling filling(Layout layout) {
-        var boards = layout.filled();
+    private Filling filling(Layout<Board> layout) {
+        var boards = layout.boards().stream().map(Board::filled).toList();
         return new Filling(
                 boards,
                 boards.stream()

@@ -1,6 +1,7 @@
 package org.standwright.router.plan.places;
 
-import org.standwright.sheet.search.Dice;
+import org.standwright.sheet.lane.Dice;
+import org.standwright.sheet.lane.Layout;
 
 /**
  * Lays missing pieces, large ones first, each where it leaves least beside it; one without a place begins a board if the
@@ -18,7 +19,7 @@ final class Recreation {
     private final Terms terms;
     private final Dice dice;
 
-    private Layout layout;
+    private Layout<Board> layout;
     private long limit;
 
     private int waiting;
@@ -39,7 +40,7 @@ final class Recreation {
     }
 
     /** Lays what it can, begun boards costing no more than the limit together. */
-    void fill(Layout target, long costLimit) {
+    void fill(Layout<Board> target, long costLimit) {
         layout = target;
         limit = costLimit;
         gatherTypes();
@@ -47,7 +48,8 @@ final class Recreation {
             int type = types[i];
             while (layout.missing(type) > 0 && (findCheapest(type) || begin(type))) {
                 if (cheapest < Double.POSITIVE_INFINITY) {
-                    layout.place(cheapestBoard, type, cheapestTurned, cheapestX, cheapestY);
+                    layout.own(cheapestBoard).place(type, cheapestTurned, cheapestX, cheapestY);
+                    layout.place(type);
                 }
             }
         }
@@ -74,7 +76,7 @@ final class Recreation {
 
     private double size(int type, int by) {
         return switch (by) {
-            case 0 -> terms.area[type];
+            case 0 -> terms.tally.area(type);
             case 1 -> Math.max(terms.length[type], terms.width[type]);
             default -> Math.min(terms.length[type], terms.width[type]);
         };
@@ -84,18 +86,15 @@ final class Recreation {
     private boolean begin(int type) {
         int chosen = -1;
         int choices = 0;
-        for (int kind = 0; kind < terms.cost.length; kind++) {
-            if (layout.has(kind)
-                    && layout.cost() + terms.cost[kind] <= limit
-                    && terms.fits(type, kind)
-                    && dice.oneIn(++choices)) {
+        for (int kind = 0; kind < terms.tally.kinds(); kind++) {
+            if (layout.affords(kind, limit) && terms.fits(type, kind) && dice.oneIn(++choices)) {
                 chosen = kind;
             }
         }
         if (chosen < 0) {
             return false;
         }
-        layout.begin(chosen);
+        layout.add(Board.empty(terms, chosen, layout.owner()));
         return true;
     }
 

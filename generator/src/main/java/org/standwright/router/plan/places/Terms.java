@@ -2,46 +2,37 @@ package org.standwright.router.plan.places;
 
 import org.standwright.sheet.job.BoardKind;
 import org.standwright.sheet.job.PackingJob;
-import org.standwright.sheet.search.Values;
+import org.standwright.sheet.lane.Tally;
+import org.standwright.sheet.lane.Values;
 
 /** A packing job in arrays, as the search's inner loops want it. Never changes. */
 final class Terms {
-    /**
-     * What a bought board costs at least in the search's own count; an at-hand one costs 1, so that it is used where it
-     * helps and left on the rack where it does not.
-     */
-    static final long DEAR = 1 << 15;
-
     final PackingJob job;
+    final Tally tally;
     final Values values;
     final int[] length;
     final int[] width;
-    final long[] area;
     final boolean[] straight;
     final boolean[] turned;
-    final long[] cost;
 
     private final boolean[] fits;
 
     Terms(PackingJob job) {
         this.job = job;
+        this.tally = new Tally(job);
         this.values =
                 new Values(job.kinds().stream().mapToLong(BoardKind::area).max().orElseThrow());
         var types = job.types();
         this.length = types.stream().mapToInt(type -> type.length()).toArray();
         this.width = types.stream().mapToInt(type -> type.width()).toArray();
-        this.area = types.stream().mapToLong(type -> type.area()).toArray();
         this.straight = new boolean[types.size()];
         this.turned = new boolean[types.size()];
-        this.cost = job.kinds().stream()
-                .mapToLong(kind -> kind.cost() == 0 ? 1 : Math.multiplyExact(kind.cost(), DEAR))
-                .toArray();
-        this.fits = new boolean[types.size() * cost.length];
+        this.fits = new boolean[types.size() * tally.kinds()];
         for (int type = 0; type < types.size(); type++) {
             straight[type] = types.get(type).allows(false);
             turned[type] = types.get(type).allows(true);
-            for (int kind = 0; kind < cost.length; kind++) {
-                fits[type * cost.length + kind] = types.get(type).fits(kind(kind));
+            for (int kind = 0; kind < tally.kinds(); kind++) {
+                fits[type * tally.kinds() + kind] = types.get(type).fits(kind(kind));
             }
         }
     }
@@ -56,7 +47,7 @@ final class Terms {
 
     /** Whether a piece can be cut from this kind of board, its thickness included. */
     boolean fits(int type, int kind) {
-        return fits[type * cost.length + kind];
+        return fits[type * tally.kinds() + kind];
     }
 
     int along(int type, boolean isTurned) {

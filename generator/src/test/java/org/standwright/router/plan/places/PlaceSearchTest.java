@@ -13,8 +13,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.standwright.sheet.bound.LowerBound;
 import org.standwright.sheet.job.Pack;
 import org.standwright.sheet.job.PackingJob;
+import org.standwright.sheet.lane.Budget;
+import org.standwright.sheet.lane.ScarceStockException;
 import org.standwright.sheet.plan.Seeds;
-import org.standwright.sheet.search.Budget;
 
 class PlaceSearchTest {
     private static final int SIDE = 7;
@@ -63,7 +64,7 @@ class PlaceSearchTest {
 
         assertThatThrownBy(() -> run(job))
                 .isInstanceOfSatisfying(
-                        ScarceBoardsException.class,
+                        ScarceStockException.class,
                         e -> assertThat(e.missingArea()).isEqualTo(9));
     }
 

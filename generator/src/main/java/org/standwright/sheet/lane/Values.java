@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.lane;
 
 /**
  * Worth of a rest by its area: area^1.2, so that one large rest beats two small ones. Read off a table, since powers

@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.lane;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

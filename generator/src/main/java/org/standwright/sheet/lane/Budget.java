@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.lane;
 
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;

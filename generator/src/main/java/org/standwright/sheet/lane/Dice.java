@@ -1,4 +1,4 @@
-package org.standwright.sheet.search;
+package org.standwright.sheet.lane;
 
 /** Seeded chance that falls the same on every machine: the generator known as SplitMix64. */
 public final class Dice {
