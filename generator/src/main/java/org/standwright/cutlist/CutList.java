@@ -1,8 +1,11 @@
 package org.standwright.cutlist;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.standwright.assembly.Assembly;
 import org.standwright.design.built.Furniture;
 import org.standwright.part.Material;
@@ -41,6 +44,39 @@ public record CutList(List<CutLine> lines, List<HardwareLine> hardware, Cutting 
     /** What is cut from sheets: all that a sheet plan knows. */
     public List<CutLine> sheetLines() {
         return lines.stream().filter(line -> !line.material().isBar()).toList();
+    }
+
+    /** What is cut from each sheet material, in order of first use. */
+    public Map<Material, List<CutLine>> linesBySheetMaterial() {
+        return sheetLines().stream()
+                .filter(line -> line.count() > 0)
+                .collect(Collectors.groupingBy(CutLine::material, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    /** The groups whose pieces are cut from this sheet material; one whose labels are no lines is in none. */
+    public List<Together> together(Material material) {
+        var labels = sheetLines().stream()
+                .filter(line -> line.material().equals(material))
+                .map(CutLine::label)
+                .collect(Collectors.toSet());
+        return cutting.together().stream()
+                .filter(group -> labels.contains(group.labels().get(0)))
+                .toList();
+    }
+
+    /**
+     * For those who tell pieces by their label.
+     *
+     * @throws IllegalArgumentException if two lines have one label
+     */
+    public void requireOwnLabels() {
+        var seen = new HashSet<String>();
+        for (var line : lines) {
+            if (!seen.add(line.label())) {
+                throw new IllegalArgumentException(
+                        "two lines of the cut list are labelled '" + line.label() + "'; give each its own label.");
+            }
+        }
     }
 
     /** What is cut from bars, section by section. */

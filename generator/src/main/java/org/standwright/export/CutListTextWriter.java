@@ -7,10 +7,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.standwright.check.Finding;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
@@ -24,7 +22,6 @@ import org.standwright.packet.words.MemberNames;
 import org.standwright.packet.words.ProofWords;
 import org.standwright.packet.words.SecondStage;
 import org.standwright.packet.words.SheetCount;
-import org.standwright.part.Material;
 import org.standwright.sheet.MaterialPlan;
 import org.standwright.sheet.SheetPlan;
 import org.standwright.unit.Units;
@@ -133,7 +130,7 @@ public final class CutListTextWriter {
     }
 
     private void cuts(CutList cutList, SecondStage later) {
-        byMaterial(cutList).forEach((material, ofMaterial) -> {
+        cutList.linesBySheetMaterial().forEach((material, ofMaterial) -> {
             heading("Cut from " + material.name() + ", " + units.length(material.thickness()) + " thick");
             var table = new TextTable(LEFT, RIGHT, RIGHT, LEFT, RIGHT, LEFT);
             ofMaterial.forEach(line -> table.add(
@@ -212,14 +209,5 @@ public final class CutListTextWriter {
         lines.add("");
         lines.add(text);
         lines.add("-".repeat(text.length()));
-    }
-
-    private static Map<Material, List<CutLine>> byMaterial(CutList cutList) {
-        var byMaterial = new LinkedHashMap<Material, List<CutLine>>();
-        cutList.sheetLines()
-                .forEach(line -> byMaterial
-                        .computeIfAbsent(line.material(), material -> new ArrayList<>())
-                        .add(line));
-        return byMaterial;
     }
 }

@@ -1,8 +1,6 @@
 package org.standwright.router;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -10,52 +8,35 @@ import org.standwright.cutlist.Together;
 import org.standwright.cutlist.Together.Along;
 import org.standwright.cutlist.Together.Kind;
 import org.standwright.geom.Grid;
+import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec2;
-import org.standwright.part.Part;
+import org.standwright.sheet.GroupFinder;
 
 /**
- * Finds the pieces of one material that are to stay together for their figure: on one sheet, or one after the other in a
- * strip, in their own direction and with no more than the spacing between. What a saw cuts from one blank to hold it
- * safely is held by its sheet here. Each group has its own pieces, so that groups with labels in
- * common are shared out by trial.
+ * Whether the pieces of one material stay together that are to for their figure: on one sheet, or one after the other in
+ * a strip, in their own direction and with no more than the spacing between, see {@link GroupFinder}. What a saw cuts from
+ * one blank to hold it safely is held by its sheet here.
  */
-final class BlockVerifier {
+final class BlockVerifier implements GroupFinder.Choices<BlockVerifier.Spot> {
     /** What rounding of both sides up to the planner's unit may add to a gap, mm. */
     private static final double ROUNDING = 1e-3;
 
     /** One piece of the material on one of its boards. */
-    private record Spot(int sheet, int index, RoutedPiece piece) {
+    record Spot(int sheet, int index, RoutedPiece piece) {
         /** Its blank on the board. */
         Rect blank() {
-            var part = piece.part();
-            var plain = new Part(
-                    part.name(),
-                    part.material(),
-                    part.length(),
-                    part.width(),
-                    part.oversize(),
-                    part.bands(),
-                    List.of());
-            return CutOutline.of(plain).moved(piece.lie()).bounds();
+            return Outline.of(CutOutline.rough(piece.part())).moved(piece.lie()).bounds();
         }
     }
 
     private final List<Spot> spots = new ArrayList<>();
     private final int sheets;
-    private final List<Together> groups;
     private final double spacing;
-    private final Set<Spot> used = new HashSet<>();
-    private int furthest;
 
-    private BlockVerifier(List<RoutedSheet> sheets, List<Together> groups, double spacing) {
+    private BlockVerifier(List<RoutedSheet> sheets, double spacing) {
         this.sheets = sheets.size();
         this.spacing = spacing;
-        // what may lie anywhere on a board comes last
-        this.groups = groups.stream()
-                .filter(group -> group.kind() != Kind.ONE_BLANK)
-                .sorted(Comparator.comparing((Together group) -> group.kind() == Kind.ONE_SHEET))
-                .toList();
         for (int i = 0; i < sheets.size(); i++) {
             var pieces = sheets.get(i).pieces();
             for (int j = 0; j < pieces.size(); j++) {
@@ -66,57 +47,48 @@ final class BlockVerifier {
 
     /** The first group that finds no place, with all before it in theirs. */
     static List<String> faults(List<RoutedSheet> sheets, List<Together> groups, double spacing) {
-        var verifier = new BlockVerifier(sheets, groups, spacing);
-        if (verifier.find(0, 0)) {
-            return List.of();
-        }
-        var group = verifier.groups.get(verifier.furthest);
+        var verifier = new BlockVerifier(sheets, spacing);
+        var figured =
+                groups.stream().filter(group -> group.kind() != Kind.ONE_BLANK).toList();
+        return GroupFinder.homeless(figured, verifier).stream()
+                .map(verifier::fault)
+                .toList();
+    }
+
+    private String fault(Together group) {
         var place = group.kind() == Kind.ONE_SHEET
                 ? "on one sheet"
                 : "side by side, " + String.format(Locale.ROOT, "%.3f mm apart", spacing);
-        return List.of("pieces " + group.labels() + " do not lie " + place + ".");
+        return "pieces " + group.labels() + " do not lie " + place + ".";
     }
 
-    /** @param from groups that are equal take their choices in order */
-    private boolean find(int index, int from) {
-        if (index == groups.size()) {
-            return true;
-        }
-        furthest = Math.max(furthest, index);
-        var group = groups.get(index);
-        int choices = group.kind() == Kind.ONE_SHEET ? sheets : spots.size();
-        for (int choice = from; choice < choices; choice++) {
-            var taken = group.kind() == Kind.ONE_SHEET ? sheet(group, choice) : strip(group, spots.get(choice));
-            if (!taken.isEmpty()) {
-                used.addAll(taken);
-                boolean sameNext =
-                        index + 1 < groups.size() && groups.get(index + 1).equals(group);
-                if (find(index + 1, sameNext ? choice : 0)) {
-                    return true;
-                }
-                taken.forEach(used::remove);
-            }
-        }
-        return false;
+    @Override
+    public int count(Together group) {
+        return group.kind() == Kind.ONE_SHEET ? sheets : spots.size();
     }
 
-    private boolean isFree(Spot spot, String label) {
+    @Override
+    public List<Spot> take(Together group, int choice, Set<Spot> used) {
+        return group.kind() == Kind.ONE_SHEET ? sheet(group, choice, used) : strip(group, spots.get(choice), used);
+    }
+
+    private static boolean isFree(Spot spot, String label, Set<Spot> used) {
         return spot.piece().label().equals(label) && !used.contains(spot);
     }
 
-    private List<Spot> sheet(Together group, int sheet) {
+    private List<Spot> sheet(Together group, int sheet, Set<Spot> used) {
         var taken = new ArrayList<Spot>();
         for (var label : group.labels()) {
             spots.stream()
-                    .filter(spot -> spot.sheet() == sheet && isFree(spot, label) && !taken.contains(spot))
+                    .filter(spot -> spot.sheet() == sheet && isFree(spot, label, used) && !taken.contains(spot))
                     .findFirst()
                     .ifPresent(taken::add);
         }
         return taken.size() == group.labels().size() ? taken : List.of();
     }
 
-    private List<Spot> strip(Together group, Spot first) {
-        if (!isFree(first, group.labels().get(0))) {
+    private List<Spot> strip(Together group, Spot first, Set<Spot> used) {
+        if (!isFree(first, group.labels().get(0), used)) {
             return List.of();
         }
         var along = group.along() == Along.LENGTH ? new Vec2(1, 0) : new Vec2(0, 1);
@@ -126,7 +98,7 @@ final class BlockVerifier {
         for (var label : group.labels().subList(1, group.labels().size())) {
             var last = taken.get(taken.size() - 1);
             spots.stream()
-                    .filter(spot -> isFree(spot, label) && follows(last, spot, on))
+                    .filter(spot -> isFree(spot, label, used) && follows(last, spot, on))
                     .findFirst()
                     .ifPresent(taken::add);
         }

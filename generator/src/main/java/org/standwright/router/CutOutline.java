@@ -22,7 +22,8 @@ public final class CutOutline {
         return part.contour().get().outline().within(blank);
     }
 
-    private static Rect rough(Part part) {
+    /** Its rough blank, what a saw cuts, in the part's frame. */
+    public static Rect rough(Part part) {
         double over = part.oversize();
         return new Rect(
                 cover(part, Edge.X0) - over,

@@ -1,7 +1,6 @@
 package org.standwright.router;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,12 +8,12 @@ import java.util.Map;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.kit.Router;
-import org.standwright.design.kit.StockSheet;
 import org.standwright.part.Face;
 import org.standwright.part.Grain;
 import org.standwright.part.Material;
 import org.standwright.router.RouterPlan.MaterialSheets;
 import org.standwright.sheet.Stock;
+import org.standwright.sheet.StockVerifier;
 
 /**
  * Judges a finished router plan by its outlines alone, knowing nothing of how it was found: every part is there as often
@@ -52,25 +51,12 @@ public final class RouterVerifier {
     }
 
     private void checkStock() {
-        var seen = new HashSet<Material>();
-        var taken = new LinkedHashMap<StockSheet, Integer>();
-        for (var material : plan.materials()) {
-            if (!seen.add(material.material())) {
-                faults.add("Sheets of '" + material.material().name() + "' are planned twice.");
-            }
-            material.sheets().forEach(sheet -> taken.merge(sheet.from(), 1, Integer::sum));
-        }
-        taken.forEach((sheet, count) -> {
-            // equal boards may be listed more than once
-            long there = stock.sheets().stream()
-                    .filter(sheet::equals)
-                    .mapToLong(same -> same.count().orElse(Integer.MAX_VALUE))
-                    .sum();
-            if (count > there) {
-                faults.add("The plan takes " + count + " of sheet '" + sheet.name() + "', but "
-                        + (there == 0 ? "it is not in stock." : "the stock holds " + there + "."));
-            }
-        });
+        faults.addAll(StockVerifier.faults(
+                stock,
+                plan.materials().stream().map(MaterialSheets::material).toList(),
+                plan.materials().stream()
+                        .flatMap(material -> material.sheets().stream())
+                        .map(RoutedSheet::from)));
     }
 
     private void checkCount(String label, int count) {
@@ -88,10 +74,7 @@ public final class RouterVerifier {
             sheet.pieces().forEach(piece -> check(piece, sheet, material.material()));
             ClearanceVerifier.faults(sheet, router.spacing()).forEach(fault -> faults.add(board + fault));
         }
-        var groups = cutList.cutting().together().stream()
-                .filter(group -> lines.containsKey(group.labels().get(0)))
-                .filter(group -> lines.get(group.labels().get(0)).material().equals(material.material()))
-                .toList();
+        var groups = cutList.together(material.material());
         BlockVerifier.faults(material.sheets(), groups, router.spacing())
                 .forEach(fault -> faults.add(name + ": " + fault));
     }

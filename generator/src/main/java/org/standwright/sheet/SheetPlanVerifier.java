@@ -1,16 +1,8 @@
 package org.standwright.sheet;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
-import org.standwright.cutlist.Together;
-import org.standwright.design.kit.StockSheet;
-import org.standwright.part.Material;
 
 /**
  * Judges a finished plan by its coordinates and printed cuts alone, knowing nothing of how it was found: every piece is
@@ -42,31 +34,18 @@ public final class SheetPlanVerifier {
         if (!plan.saw().equals(stock.saw())) {
             faults.add("The plan is for another saw than the stock's.");
         }
-        var seen = new HashSet<Material>();
-        var taken = new LinkedHashMap<StockSheet, Integer>();
-        for (var material : plan.materials()) {
-            if (!seen.add(material.material())) {
-                faults.add("Sheets of '" + material.material().name() + "' are planned twice.");
-            }
-            material.sheets().forEach(sheet -> taken.merge(sheet.from(), 1, Integer::sum));
-        }
-        taken.forEach((sheet, count) -> {
-            // equal boards may be listed more than once
-            long there = stock.sheets().stream()
-                    .filter(sheet::equals)
-                    .mapToLong(same -> same.count().orElse(Integer.MAX_VALUE))
-                    .sum();
-            if (count > there) {
-                faults.add("The plan takes " + count + " of sheet '" + sheet.name() + "', but "
-                        + (there == 0 ? "it is not in stock." : "the stock holds " + there + "."));
-            }
-        });
+        faults.addAll(StockVerifier.faults(
+                stock,
+                plan.materials().stream().map(MaterialPlan::material).toList(),
+                plan.materials().stream()
+                        .flatMap(material -> material.sheets().stream())
+                        .map(PlannedSheet::from)));
     }
 
     private void checkMaterial(MaterialPlan material) {
         var sheets = material.sheets();
         var name = material.material().name();
-        var groups = groups(material.material());
+        var groups = cutList.together(material.material());
         var later = cutList.cutting().later();
         TogetherVerifier.faults(sheets, groups, stock.saw()).forEach(fault -> faults.add(name + ": " + fault));
         NumberVerifier.faults(sheets, later).forEach(fault -> faults.add(name + ": " + fault));
@@ -75,16 +54,5 @@ public final class SheetPlanVerifier {
             SheetVerifier.faults(sheets.get(i), stock.saw(), stock.keep()).forEach(fault -> faults.add(board + fault));
             StageVerifier.faults(sheets.get(i), groups, stock.saw()).forEach(fault -> faults.add(board + fault));
         }
-    }
-
-    /** The groups whose pieces are of this material; one of none is judged nowhere, since its labels are no lines. */
-    private List<Together> groups(Material material) {
-        Set<String> labels = cutList.sheetLines().stream()
-                .filter(line -> line.material().equals(material))
-                .map(CutLine::label)
-                .collect(Collectors.toSet());
-        return cutList.cutting().together().stream()
-                .filter(group -> labels.contains(group.labels().get(0)))
-                .toList();
     }
 }

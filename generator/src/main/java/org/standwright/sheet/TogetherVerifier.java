@@ -1,8 +1,6 @@
 package org.standwright.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -12,13 +10,10 @@ import org.standwright.cutlist.Together.Kind;
 import org.standwright.design.kit.Saw;
 import org.standwright.sheet.PlacedPiece.Parting;
 
-/**
- * Finds the pieces of one material that are to stay together: each group its own pieces, so that groups with labels in
- * common are shared out by trial.
- */
-final class TogetherVerifier {
+/** Whether the pieces of one material stay together where they are to, see {@link GroupFinder}. */
+final class TogetherVerifier implements GroupFinder.Choices<TogetherVerifier.Spot> {
     /** One piece of the material on one of its boards. */
-    private record Spot(int sheet, PlacedPiece piece) {
+    record Spot(int sheet, PlacedPiece piece) {
         boolean is(String label) {
             return piece.parting() == Parting.NONE && piece.label().equals(label);
         }
@@ -26,18 +21,11 @@ final class TogetherVerifier {
 
     private final List<Spot> spots = new ArrayList<>();
     private final int sheets;
-    private final List<Together> groups;
     private final int leastGap;
     private final int mostGap;
-    private final Set<Spot> used = new HashSet<>();
-    private int furthest;
 
-    private TogetherVerifier(List<PlannedSheet> sheets, List<Together> groups, Saw saw) {
+    private TogetherVerifier(List<PlannedSheet> sheets, Saw saw) {
         this.sheets = sheets.size();
-        // what may lie anywhere on a board comes last
-        this.groups = groups.stream()
-                .sorted(Comparator.comparing((Together group) -> group.kind() == Kind.ONE_SHEET))
-                .toList();
         this.leastGap = SheetUnit.up(saw.kerf());
         int byHand = saw.breakDown()
                 .map(hand -> SheetUnit.up(hand.kerf()) + 2 * SheetUnit.up(hand.allowance()))
@@ -56,13 +44,15 @@ final class TogetherVerifier {
      * @param groups those of this material
      */
     static List<String> faults(List<PlannedSheet> sheets, List<Together> groups, Saw saw) {
-        var verifier = new TogetherVerifier(sheets, groups, saw);
-        if (verifier.find(0, 0)) {
-            return List.of();
-        }
-        var group = verifier.groups.get(verifier.furthest);
+        var verifier = new TogetherVerifier(sheets, saw);
+        return GroupFinder.homeless(groups, verifier).stream()
+                .map(TogetherVerifier::fault)
+                .toList();
+    }
+
+    private static String fault(Together group) {
         var place = group.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        return List.of("pieces " + group.labels() + " do not come from " + place + ".");
+        return "pieces " + group.labels() + " do not come from " + place + ".";
     }
 
     private static Area around(Area a, Area b) {
@@ -71,39 +61,21 @@ final class TogetherVerifier {
         return new Area(x, y, Math.max(a.endX(), b.endX()) - x, Math.max(a.endY(), b.endY()) - y);
     }
 
-    /** @param from groups that are equal take their choices in order */
-    private boolean find(int index, int from) {
-        if (index == groups.size()) {
-            return true;
-        }
-        furthest = Math.max(furthest, index);
-        var group = groups.get(index);
-        int choices = group.kind() == Kind.ONE_SHEET ? sheets : spots.size();
-        for (int choice = from; choice < choices; choice++) {
-            var taken = take(group, choice);
-            if (!taken.isEmpty()) {
-                used.addAll(taken);
-                boolean sameNext =
-                        index + 1 < groups.size() && groups.get(index + 1).equals(group);
-                if (find(index + 1, sameNext ? choice : 0)) {
-                    return true;
-                }
-                taken.forEach(used::remove);
-            }
-        }
-        return false;
+    @Override
+    public int count(Together group) {
+        return group.kind() == Kind.ONE_SHEET ? sheets : spots.size();
     }
 
-    /** The pieces of a choice; none where it does not hold the group. */
-    private List<Spot> take(Together group, int choice) {
+    @Override
+    public List<Spot> take(Together group, int choice, Set<Spot> used) {
         return switch (group.kind()) {
-            case ONE_STRIP -> strip(group, spots.get(choice));
-            case ONE_BLANK -> isBlank(group, spots.get(choice)) ? List.of(spots.get(choice)) : List.of();
-            case ONE_SHEET -> sheet(group, choice);
+            case ONE_STRIP -> strip(group, spots.get(choice), used);
+            case ONE_BLANK -> isBlank(group, spots.get(choice), used) ? List.of(spots.get(choice)) : List.of();
+            case ONE_SHEET -> sheet(group, choice, used);
         };
     }
 
-    private boolean isBlank(Together group, Spot spot) {
+    private boolean isBlank(Together group, Spot spot, Set<Spot> used) {
         var blank = spot.piece();
         return !used.contains(spot)
                 && blank.parting() == Parting.LATER
@@ -126,7 +98,7 @@ final class TogetherVerifier {
         return labels.stream().sorted().toList();
     }
 
-    private List<Spot> sheet(Together group, int sheet) {
+    private List<Spot> sheet(Together group, int sheet, Set<Spot> used) {
         var taken = new ArrayList<Spot>();
         for (var label : group.labels()) {
             spots.stream()
@@ -138,7 +110,7 @@ final class TogetherVerifier {
         return taken.size() == group.labels().size() ? taken : List.of();
     }
 
-    private List<Spot> strip(Together group, Spot first) {
+    private List<Spot> strip(Together group, Spot first, Set<Spot> used) {
         if (!first.is(group.labels().get(0)) || used.contains(first)) {
             return List.of();
         }

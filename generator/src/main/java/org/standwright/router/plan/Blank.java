@@ -1,6 +1,5 @@
 package org.standwright.router.plan;
 
-import java.util.List;
 import org.standwright.cutlist.CutLine;
 import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
@@ -25,10 +24,7 @@ record Blank(CutLine line, Rect around) {
 
     /** The rough blank that a saw would cut; what lies in one strip has to agree in it. */
     static Blank rough(CutLine line) {
-        var part = line.part();
-        var plain = new Part(
-                part.name(), part.material(), part.length(), part.width(), part.oversize(), part.bands(), List.of());
-        return new Blank(line, CutOutline.of(plain).bounds());
+        return new Blank(line, CutOutline.rough(line.part()));
     }
 
     /** The same line of plain rectangles. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.standwright.cutlist.CutLine;
 import org.standwright.design.kit.Router;
 import org.standwright.design.kit.StockSheet;
@@ -76,7 +75,7 @@ record RouterLimits(Stock stock, Router router) {
                 .anyMatch(
                         kind -> type.fits(new BoardKind(kind.length(), kind.width(), kind.count(), kind.cost(), true)));
         if (large) {
-            throw notMating(what, work.sheets());
+            throw ImpossiblePlanException.notMating(what, work.sheets(), stock.fit());
         }
         int spacing = work.job().rules().kerf();
         throw tooLarge(
@@ -141,23 +140,6 @@ record RouterLimits(Stock stock, Router router) {
         var turned = new Excess(
                 sheet, Math.max(0, width + around - sheet.length()), Math.max(0, length + around - sheet.width()));
         return ways == Ways.EITHER ? List.of(straight, turned) : List.of(straight);
-    }
-
-    private ImpossiblePlanException notMating(String what, List<StockSheet> sheets) {
-        var any = sheets.get(0);
-        var measured = sheets.stream()
-                .map(sheet -> String.format(Locale.ROOT, "'%s' %.2f mm", sheet.name(), sheet.thickness()))
-                .collect(Collectors.joining(", "));
-        return new ImpossiblePlanException(
-                SHEETS,
-                what
-                        + String.format(
-                                Locale.ROOT,
-                                " counts on a board of %.2f to %.2f mm, and no board that is large enough is: %s.",
-                                any.thinnest(stock.fit()),
-                                any.thickest(stock.fit()),
-                                measured),
-                List.of("Draw the design for the boards that are there: write their thickness into its sheet."));
     }
 
     /** @param missing area of the pieces without a place, enlarged by the spacing, units² */

@@ -1,15 +1,9 @@
 package org.standwright.router.plan;
 
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
-import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
 import org.standwright.design.kit.Router;
-import org.standwright.part.Material;
 import org.standwright.router.RouterPlan;
 import org.standwright.router.RouterPlan.MaterialSheets;
 import org.standwright.router.RouterVerifier;
@@ -40,9 +34,9 @@ public final class RouterPlanner {
      * @throws java.util.concurrent.CancellationException once it was given up
      */
     public static RouterPlan plan(Stock stock, CutList cutList, Router router, Effort effort, BooleanSupplier givenUp) {
-        requireOwnLabels(cutList);
+        cutList.requireOwnLabels();
         var materials = new ArrayList<MaterialSheets>();
-        linesByMaterial(cutList).forEach((material, lines) -> {
+        cutList.linesBySheetMaterial().forEach((material, lines) -> {
             var work = RouterWork.of(stock, lines, cutList.cutting(), router);
             materials.add(
                     new MaterialSheets(material, best(work, effort, givenUp).sheets()));
@@ -73,26 +67,5 @@ public final class RouterPlanner {
         return laid.stream()
                 .reduce((a, b) -> b.isBetter(a) ? b : a)
                 .orElseThrow(() -> RouterLimits.scarce(single, least));
-    }
-
-    private static Map<Material, List<CutLine>> linesByMaterial(CutList cutList) {
-        var lines = new LinkedHashMap<Material, List<CutLine>>();
-        for (var line : cutList.sheetLines()) {
-            if (line.count() > 0) {
-                lines.computeIfAbsent(line.material(), none -> new ArrayList<>())
-                        .add(line);
-            }
-        }
-        return lines;
-    }
-
-    private static void requireOwnLabels(CutList cutList) {
-        var seen = new HashSet<String>();
-        for (var line : cutList.lines()) {
-            if (!seen.add(line.label())) {
-                throw new IllegalArgumentException(
-                        "two lines of the cut list are labelled '" + line.label() + "'; give each its own label.");
-            }
-        }
     }
 }

@@ -35,7 +35,7 @@ final class Feasible {
             throw tooLarge(block, type, overhang);
         }
         if (kinds.stream().noneMatch(type::fits)) {
-            throw notMating(block, type);
+            throw ImpossiblePlanException.notMating(named(block, type), work.sheets(), stock.fit());
         }
         if (kinds.stream().noneMatch(kind -> work.job().rules().begins(type, kind))) {
             throw notSawn(block, type);
@@ -60,23 +60,6 @@ final class Feasible {
                 named(block, type) + " is larger than '" + nearest.name() + "', "
                         + size(nearest.length(), nearest.width()) + ", after trimming.",
                 ways);
-    }
-
-    private ImpossiblePlanException notMating(Block block, PieceType type) {
-        var any = work.sheets().get(0);
-        var measured = work.sheets().stream()
-                .map(sheet -> String.format(Locale.ROOT, "'%s' %.2f mm", sheet.name(), sheet.thickness()))
-                .collect(Collectors.joining(", "));
-        return new ImpossiblePlanException(
-                "/stock/sheets",
-                named(block, type)
-                        + String.format(
-                                Locale.ROOT,
-                                " counts on a board of %.2f to %.2f mm, and no board that is large enough is: %s.",
-                                any.thinnest(stock.fit()),
-                                any.thickest(stock.fit()),
-                                measured),
-                List.of("Draw the design for the boards that are there: write their thickness into its sheet."));
     }
 
     private ImpossiblePlanException notSawn(Block block, PieceType type) {

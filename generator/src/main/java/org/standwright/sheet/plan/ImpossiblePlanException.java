@@ -1,6 +1,9 @@
 package org.standwright.sheet.plan;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.standwright.design.kit.StockSheet;
 
 /** A job that no plan can do: what stands against it, and what would help. */
 public sealed class ImpossiblePlanException extends RuntimeException permits PartTooLargeException {
@@ -17,6 +20,30 @@ public sealed class ImpossiblePlanException extends RuntimeException permits Par
     public ImpossiblePlanException(String field, String reason, List<String> waysOut) {
         super(waysOut.isEmpty() ? reason : reason + " " + String.join(" ", waysOut));
         this.field = field;
+    }
+
+    /**
+     * No board is of the thickness that a piece counts on.
+     *
+     * @param what the piece, as a message begins
+     * @param sheets the boards of its material
+     * @param fit how much wider a dado is than the board it was drawn for, mm
+     */
+    public static ImpossiblePlanException notMating(String what, List<StockSheet> sheets, double fit) {
+        var any = sheets.get(0);
+        var measured = sheets.stream()
+                .map(sheet -> String.format(Locale.ROOT, "'%s' %.2f mm", sheet.name(), sheet.thickness()))
+                .collect(Collectors.joining(", "));
+        return new ImpossiblePlanException(
+                "/stock/sheets",
+                what
+                        + String.format(
+                                Locale.ROOT,
+                                " counts on a board of %.2f to %.2f mm, and no board that is large enough is: %s.",
+                                any.thinnest(fit),
+                                any.thickest(fit),
+                                measured),
+                List.of("Draw the design for the boards that are there: write their thickness into its sheet."));
     }
 
     public final String field() {

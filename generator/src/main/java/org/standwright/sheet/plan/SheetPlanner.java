@@ -2,11 +2,8 @@ package org.standwright.sheet.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import org.standwright.cutlist.CutLine;
 import org.standwright.cutlist.CutList;
@@ -56,9 +53,9 @@ public final class SheetPlanner {
      * @throws java.util.concurrent.CancellationException once it was given up
      */
     public static SheetPlan plan(Stock stock, CutList cutList, Effort effort, BooleanSupplier givenUp) {
-        requireOwnLabels(cutList);
+        cutList.requireOwnLabels();
         var materials = new ArrayList<MaterialPlan>();
-        linesByMaterial(cutList)
+        cutList.linesBySheetMaterial()
                 .forEach((material, lines) ->
                         materials.add(plan(stock, material, lines, cutList, effort.budget(givenUp))));
         var plan = new SheetPlan(stock.saw(), materials, effort.isRepeatable());
@@ -72,7 +69,7 @@ public final class SheetPlanner {
     /** What no plan can do without, material by material, without planning. Throws as {@link #plan} does. */
     public static List<Least> least(Stock stock, CutList cutList) {
         var least = new ArrayList<Least>();
-        linesByMaterial(cutList).forEach((material, lines) -> {
+        cutList.linesBySheetMaterial().forEach((material, lines) -> {
             var work = Work.of(stock, lines, cutList.cutting());
             least.add(new Least(material, work.goal(), LowerBound.of(work.job())));
         });
@@ -127,26 +124,5 @@ public final class SheetPlanner {
                 .mapToLong(Area::size)
                 .max()
                 .orElse(0);
-    }
-
-    private static Map<Material, List<CutLine>> linesByMaterial(CutList cutList) {
-        var lines = new LinkedHashMap<Material, List<CutLine>>();
-        for (var line : cutList.sheetLines()) {
-            if (line.count() > 0) {
-                lines.computeIfAbsent(line.material(), none -> new ArrayList<>())
-                        .add(line);
-            }
-        }
-        return lines;
-    }
-
-    private static void requireOwnLabels(CutList cutList) {
-        var seen = new HashSet<String>();
-        for (var line : cutList.lines()) {
-            if (!seen.add(line.label())) {
-                throw new IllegalArgumentException(
-                        "two lines of the cut list are labelled '" + line.label() + "'; give each its own label.");
-            }
-        }
     }
 }
