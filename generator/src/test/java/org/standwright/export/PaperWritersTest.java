@@ -167,7 +167,7 @@ class PaperWritersTest {
     void measuredWidthIsTheWidthThatThePdfPrints() throws IOException {
         var measure = TextMeasure.shipped();
         try (var document = new PDDocument()) {
-            var fonts = PdfFonts.embed(document);
+            var fonts = new PdfFonts(document);
             for (var weight : Weight.values()) {
                 assertThat(measure.width(SIGNS, 10, weight))
                         .isCloseTo(fonts.of(weight).getStringWidth(SIGNS) / 100, within(0.05));
