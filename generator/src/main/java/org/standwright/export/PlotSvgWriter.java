@@ -40,7 +40,8 @@ public final class PlotSvgWriter {
     private static String group(Layer layer, String id, double height) {
         var ink = new Ink(height, layer.colour().toString());
         return "<g id=\"" + id + "\" data-layer=\"" + SvgWriter.escape(layer.name())
-                + "\" fill=\"none\" stroke=\"" + layer.colour() + "\" stroke-width=\"0.25\">\n"
+                + "\" fill=\"none\" stroke=\"" + layer.colour() + "\" stroke-width=\"" + number(layer.stroke())
+                + "\">\n"
                 + layer.marks().stream().map(mark -> mark.accept(ink)).collect(Collectors.joining())
                 + "</g>\n";
     }

@@ -95,7 +95,7 @@ public enum Format {
             "router",
             product -> product.routed()
                     .map(plan ->
-                            RouterFiles.of(plan, product.furniture().design().name()))
+                            RouterFiles.of(plan, product.furniture().design().name(), product.units()))
                     .orElse(List.of()));
 
     private enum When {

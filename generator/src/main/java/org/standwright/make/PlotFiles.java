@@ -30,6 +30,11 @@ final class PlotFiles {
     }
 
     private static String name(CutLine line, String ending) {
-        return "parts/" + FileNames.of(line.label(), line.part().name(), ending);
+        return name(line.label(), line.part().name(), ending);
+    }
+
+    /** Of the drawing of one line of the cut list. */
+    static String name(String label, String part, String ending) {
+        return "parts/" + FileNames.of(label, part, ending);
     }
 }

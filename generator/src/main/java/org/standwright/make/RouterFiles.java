@@ -5,11 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.drawing.plot.Plot;
 import org.standwright.export.PlotSvgWriter;
 import org.standwright.export.dxf.DxfWriter;
+import org.standwright.part.Material;
 import org.standwright.router.RouterPlan;
 import org.standwright.router.board.RouterPlots;
+import org.standwright.unit.Units;
 
 /** What a router's program and its operator get: each board as DXF and SVG, and one legend for all. */
 final class RouterFiles {
@@ -20,18 +23,24 @@ final class RouterFiles {
      * first.
      *
      * @param design what the boards are for
+     * @param units that the design is read in
      */
-    static List<OutputFile> of(RouterPlan plan, String design) {
+    static List<OutputFile> of(RouterPlan plan, String design, Units units) {
         var files = new ArrayList<OutputFile>();
         var legend = new ArrayList<String>();
         int number = 0;
         for (var material : plan.materials()) {
             for (int i = 0; i < material.sheets().size(); i++) {
                 number++;
-                var name = material.material().name();
+                var name = name(material.material(), material.sheets().get(i).from());
                 var title = design + ": " + String.format(Locale.ROOT, "%02d", number) + " " + name + ", sheet "
                         + (i + 1) + " of " + material.sheets().size();
-                var plots = RouterPlots.of(title, material.sheets().get(i), plan.router());
+                var plots = RouterPlots.of(
+                        title,
+                        material.sheets().get(i),
+                        plan.router(),
+                        units,
+                        piece -> PlotFiles.name(piece.label(), piece.part().name(), ".dxf"));
                 files.addAll(files(plots, String.format(Locale.ROOT, "%02d", number), name));
                 legend.addAll(plots.legend());
                 legend.add("");
@@ -40,6 +49,11 @@ final class RouterFiles {
         var text = legend.stream().map(line -> line + "\n").collect(Collectors.joining());
         files.add(new OutputFile("router/legend.txt", out -> out.write(text.getBytes(StandardCharsets.UTF_8))));
         return files;
+    }
+
+    /** The board's own name where it has one that says more than the material's: two may differ in thickness. */
+    private static String name(Material material, StockSheet board) {
+        return board.name().startsWith(material.name()) ? board.name() : board.name() + ", " + material.name();
     }
 
     private static List<OutputFile> files(RouterPlots plots, String number, String material) {

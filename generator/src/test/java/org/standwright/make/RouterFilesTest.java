@@ -20,6 +20,7 @@ import org.standwright.router.RoutedSheet;
 import org.standwright.router.RouterPlan;
 import org.standwright.router.SampleBoards;
 import org.standwright.router.SampleRouters;
+import org.standwright.unit.Units;
 
 class RouterFilesTest {
     private static final Material PLY = new Material("Birch ply, " + "very ".repeat(30) + "good", 18, 700, Grain.NONE);
@@ -31,15 +32,15 @@ class RouterFilesTest {
         var plan = new RouterPlan(
                 SampleRouters.router(Router.Relief.DOG_BONE),
                 List.of(new RouterPlan.MaterialSheets(PLY, List.of(sheet(plain), sheet(both)))));
-        var files = RouterFiles.of(plan, "Stand");
+        var files = RouterFiles.of(plan, "Stand", Units.MM);
 
         assertThat(files.stream().map(OutputFile::name))
                 .allMatch(name -> name.startsWith("router/"))
                 .doesNotHaveDuplicates()
                 .hasSize(7)
-                .anyMatch(name -> name.matches("router/01-top-birch-ply-.*\\.dxf"))
-                .anyMatch(name -> name.matches("router/02-first-bottom-birch-ply-.*\\.dxf"))
-                .anyMatch(name -> name.matches("router/02-then-top-birch-ply-.*\\.svg"))
+                .anyMatch(name -> name.matches("router/01-top-board-birch-ply-.*\\.dxf"))
+                .anyMatch(name -> name.matches("router/02-first-bottom-board-birch-ply-.*\\.dxf"))
+                .anyMatch(name -> name.matches("router/02-then-top-board-birch-ply-.*\\.svg"))
                 .contains("router/legend.txt");
         assertThat(text(files.get(files.size() - 1)))
                 .contains("sheet 1 of 2", "sheet 2 of 2", "TWO SIDES", "This is a drawing, no machine code");

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.standwright.cutlist.TrimmedParts;
 import org.standwright.design.kit.Router;
 import org.standwright.geom.Outline;
+import org.standwright.geom.Rect;
 import org.standwright.part.Banding;
 import org.standwright.part.Bevel;
 import org.standwright.part.Channel;
@@ -165,6 +167,9 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
                         Double::sum);
             }
             boolean upShow = !piece.lie().overturned();
+            if (part.oversize() > 0 && TrimmedParts.boredAfter(part)) {
+                continue;
+            }
             for (var feature : part.features()) {
                 if (feature instanceof Hole hole) {
                     hole(hole, part, router, upShow, top, total);
@@ -225,20 +230,24 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
     }
 
     /**
-     * Length by width, each side that lies on an edge run out by half a bit from where the part is cut; each inside corner
-     * as round as the bit, unless another channel of the face takes it.
+     * Length by width, each side that lies on an edge run out by half a bit from where the part is cut, as into another
+     * channel; each inside corner as round as the bit, unless another channel of the face takes it.
      */
     private static double area(Channel channel, Part part, Router router) {
         double r = router.bit() / 2;
         var at = channel.area();
-        boolean left = Math.abs(at.x0()) < SAME;
-        boolean right = Math.abs(at.x1() - part.length()) < SAME;
-        boolean low = Math.abs(at.y0()) < SAME;
-        boolean high = Math.abs(at.y1() - part.width()) < SAME;
-        double x0 = left ? cover(part, Edge.X0) - part.oversize() - r : at.x0();
-        double x1 = right ? part.length() - cover(part, Edge.X1) + part.oversize() + r : at.x1();
-        double y0 = low ? cover(part, Edge.Y0) - part.oversize() - r : at.y0();
-        double y1 = high ? part.width() - cover(part, Edge.Y1) + part.oversize() + r : at.y1();
+        boolean atX0 = Math.abs(at.x0()) < SAME;
+        boolean atX1 = Math.abs(at.x1() - part.length()) < SAME;
+        boolean atY0 = Math.abs(at.y0()) < SAME;
+        boolean atY1 = Math.abs(at.y1() - part.width()) < SAME;
+        boolean left = atX0 || meets(new Rect(at.x0() - r, at.y0(), at.x0(), at.y1()), channel, part);
+        boolean right = atX1 || meets(new Rect(at.x1(), at.y0(), at.x1() + r, at.y1()), channel, part);
+        boolean low = atY0 || meets(new Rect(at.x0(), at.y0() - r, at.x1(), at.y0()), channel, part);
+        boolean high = atY1 || meets(new Rect(at.x0(), at.y1(), at.x1(), at.y1() + r), channel, part);
+        double x0 = (left ? -r : 0) + (atX0 ? cover(part, Edge.X0) - part.oversize() : at.x0());
+        double x1 = (right ? r : 0) + (atX1 ? part.length() - cover(part, Edge.X1) + part.oversize() : at.x1());
+        double y0 = (low ? -r : 0) + (atY0 ? cover(part, Edge.Y0) - part.oversize() : at.y0());
+        double y1 = (high ? r : 0) + (atY1 ? part.width() - cover(part, Edge.Y1) + part.oversize() : at.y1());
         int inside = 0;
         inside += left || low || isTaken(at.x0(), at.y0(), channel, part) ? 0 : 1;
         inside += right || low || isTaken(at.x1(), at.y0(), channel, part) ? 0 : 1;
@@ -257,6 +266,19 @@ final class ExpectedPlot implements FeatureVisitor<Void> {
                         && other.area().x1() >= x + 0.5
                         && other.area().y0() <= y - 0.5
                         && other.area().y1() >= y + 0.5);
+    }
+
+    /** Whether another channel of the face clears the strip before one end, as deep at least: the bit runs out into it. */
+    private static boolean meets(Rect strip, Channel channel, Part part) {
+        return part.features().stream()
+                .anyMatch(feature -> feature != channel
+                        && feature instanceof Channel other
+                        && other.face() == channel.face()
+                        && other.depth() >= channel.depth() - SAME
+                        && other.area().x0() <= strip.x0() + SAME
+                        && other.area().x1() >= strip.x1() - SAME
+                        && other.area().y0() <= strip.y0() + SAME
+                        && other.area().y1() >= strip.y1() - SAME);
     }
 
     private static double cover(Part part, Edge edge) {

@@ -15,7 +15,6 @@ import org.standwright.geom.Rect;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Colour;
 import org.standwright.router.machining.Kind;
-import org.standwright.router.machining.Mm;
 import org.standwright.router.machining.Work;
 
 /** One side of a board while its layers are filled: all work of one kind to one depth on one of them. */
@@ -23,6 +22,13 @@ final class BoardSide {
     private static final Colour SHEET = new Colour(170, 170, 170);
     private static final Colour LABEL = new Colour(90, 90, 90);
     private static final Colour DOWEL = new Colour(120, 0, 120);
+    /** Height of lettering along the edges, mm, where the strip there has room for it. */
+    private static final double EDGE_SIZE = 6;
+
+    private static final double EDGE_SHARE = 0.7;
+    /** What of letters reaches below their baseline. */
+    private static final double DESCENT = 0.2;
+
     private static final double[] LABEL_SIZES = {16, 12, 9, 7, 5, 4};
 
     private final StockSheet board;
@@ -30,6 +36,7 @@ final class BoardSide {
     private final List<Mark> dowels = new ArrayList<>();
     private final Map<Work, List<Mark>> marks =
             new TreeMap<>(Comparator.comparing(Work::kind).thenComparing(Work::layer));
+    private String dowelLayer = "";
     private final List<Mark> labels = new ArrayList<>();
 
     /**
@@ -42,7 +49,13 @@ final class BoardSide {
         this.image = image;
     }
 
-    void addDowels(List<Vec2> places, double diameter) {
+    /**
+     * Holes for dowels.
+     *
+     * @param layer that says where they are bored
+     */
+    void addDowels(List<Vec2> places, double diameter, String layer) {
+        dowelLayer = layer;
         places.forEach(at -> dowels.add(new Mark.Circle(image.apply(at), diameter)));
     }
 
@@ -60,16 +73,29 @@ final class BoardSide {
         }
     }
 
+    /**
+     * Which long edge lies towards the person, lettered along both in the strip that parts keep clear of.
+     *
+     * @param strip width of what is not cut along the edges, mm
+     */
+    void addEdges(String lower, String upper, double strip) {
+        double size = Math.min(EDGE_SIZE, EDGE_SHARE * strip);
+        double low = (strip - size) / 2 + DESCENT * size;
+        labels.add(new Mark.Words(lower, new Vec2(2 * strip, low), size));
+        labels.add(new Mark.Words(upper, new Vec2(2 * strip, board.width() - strip + low), size));
+    }
+
     Plot plot(String title) {
         var layers = new ArrayList<Layer>();
         var edge = new Mark.Closed(Loop.of(new Rect(0, 0, board.length(), board.width())));
         layers.add(new Layer("sheet", SHEET, List.of(edge)));
         if (!dowels.isEmpty()) {
-            var wide = ((Mark.Circle) dowels.get(0)).diameter();
-            layers.add(new Layer("dowel " + Mm.of(wide) + " through", DOWEL, dowels));
+            layers.add(new Layer(dowelLayer, DOWEL, dowels));
         }
-        marks.forEach(
-                (work, all) -> layers.add(new Layer(work.layer(), work.kind().colour(), all)));
+        marks.forEach((work, all) -> layers.add(
+                work.kind() == Kind.TAB
+                        ? Layer.heavy(work.layer(), work.kind().colour(), all)
+                        : new Layer(work.layer(), work.kind().colour(), all)));
         layers.add(new Layer("label", LABEL, labels));
         return new Plot(title, board.length(), board.width(), layers);
     }

@@ -7,28 +7,37 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.standwright.design.kit.Router;
-import org.standwright.design.kit.StockSheet;
 import org.standwright.drawing.plot.Layer;
 import org.standwright.drawing.plot.Plot;
 import org.standwright.geom.Grid;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Face;
+import org.standwright.part.Grain;
+import org.standwright.router.RoutedPiece;
 import org.standwright.router.RoutedSheet;
 import org.standwright.router.machining.Kind;
 import org.standwright.router.machining.Mm;
+import org.standwright.router.machining.Sizes;
 import org.standwright.router.machining.Work;
 
 /** What an operator has to know about one board. */
 final class Legend {
+    /** How many of its diameters a bit reaches down; our own rule after common practice, no source. */
+    private static final double REACH = 5;
+
     private final String title;
     private final RoutedSheet sheet;
     private final Router router;
+    private final Sizes sizes;
+    private final Function<RoutedPiece, String> drawing;
     private final List<Worked> worked;
-    private final List<Vec2> dowels;
+    private final Dowels dowels;
     private final Plot top;
     private final Optional<Plot> bottom;
     private final List<String> lines = new ArrayList<>();
@@ -37,13 +46,17 @@ final class Legend {
             String title,
             RoutedSheet sheet,
             Router router,
+            Sizes sizes,
+            Function<RoutedPiece, String> drawing,
             List<Worked> worked,
-            List<Vec2> dowels,
+            Dowels dowels,
             Plot top,
             Optional<Plot> bottom) {
         this.title = title;
         this.sheet = sheet;
         this.router = router;
+        this.sizes = sizes;
+        this.drawing = drawing;
         this.worked = worked;
         this.dowels = dowels;
         this.top = top;
@@ -56,6 +69,7 @@ final class Legend {
             turning();
             layers("Layers of the bottom, cut first:", plot);
         });
+        boardCautions();
         layers(bottom.isPresent() ? "Layers of the top, cut then:" : "Layers:", top);
         parts();
         cautions();
@@ -68,48 +82,84 @@ final class Legend {
     }
 
     private void board() {
-        StockSheet from = sheet.from();
         lines.add(title);
         lines.add("=".repeat(title.codePointCount(0, title.length())));
-        lines.add("board: " + from.name() + ", " + Mm.of(from.length()) + " x " + Mm.of(from.width()) + " mm, "
-                + Mm.of(from.thickness()) + " mm thick as measured; measure it again before cutting");
-        lines.add("zero: x 0, y 0 at the lower left corner, x along the board's length; all in mm");
-        lines.add("bit: " + Mm.of(router.bit()) + " mm; parts lie " + Mm.of(router.spacing())
+        lines.add("board: " + size() + ", " + Mm.of(sheet.from().thickness())
+                + " mm thick as measured; measure it again before cutting");
+        lines.add("zero: x 0, y 0 at the lower left corner, x along the board's length; all in mm"
+                + (sheet.from().material().grain() == Grain.NONE ? "" : "; the grain runs along x"));
+        lines.add("bit: " + sizes.bore(router.bit()) + "; parts lie " + Mm.of(router.spacing())
                 + " mm apart and from the edges (bit and margin)");
         lines.add("lines are those of the finished cut: the program offsets them by half of the bit, outlines outwards,"
                 + " cutouts, pockets and channels inwards");
         if (router.skin() > 0) {
-            lines.add("outlines leave a skin of " + Mm.of(router.skin()) + " mm that holds the parts");
+            lines.add("outlines leave a skin of " + sizes.of(router.skin()) + " that holds the parts");
         }
         router.tabs()
-                .ifPresent(tabs -> lines.add("tabs " + Mm.of(tabs.height()) + " mm high and " + Mm.of(tabs.length())
-                        + " mm long hold the parts: short lines on the outline where the bit stays that high"));
-        if (Grid.same(router.skin(), 0)) {
-            lines.add("through cuts go " + Mm.of(router.below()) + " mm below the board: lay waste under it");
+                .ifPresent(tabs -> lines.add("tabs " + sizes.of(tabs.height()) + " high and " + Mm.of(tabs.length())
+                        + " mm long hold the parts: short red lines on the outline where the bit stays that high"));
+        if (goesThrough()) {
+            lines.add("through cuts go " + sizes.of(router.below()) + " below the board: lay waste under it");
+        }
+        lines.add("order of work: marks, bores, pockets and channels first, cutouts next, outlines last"
+                + (bottom.isPresent() ? "; the bottom before the top" : ""));
+        faces();
+    }
+
+    /** Its name, which may hold the size already. */
+    private String size() {
+        var from = sheet.from();
+        var size = Mm.of(from.length()) + " x " + Mm.of(from.width()) + " mm";
+        boolean isSaid =
+                from.name().contains(Mm.of(from.length())) && from.name().contains(Mm.of(from.width()));
+        return isSaid ? from.name() : from.name() + ", " + size;
+    }
+
+    private boolean goesThrough() {
+        double thickness = sheet.from().thickness();
+        return worked.stream()
+                .flatMap(piece -> Stream.concat(piece.above(), piece.below()))
+                .anyMatch(placing -> placing.work().goesThrough(thickness));
+    }
+
+    /** Which parts lie the other way up than most would expect, where there are both. */
+    private void faces() {
+        var down = worked.stream()
+                .filter(piece -> piece.up() == Face.BENCH)
+                .map(piece -> piece.piece().label())
+                .distinct()
+                .toList();
+        if (!down.isEmpty() && worked.stream().anyMatch(piece -> piece.up() == Face.SHOW)) {
+            lines.add("show face down on this board: " + String.join(", ", down)
+                    + "; all others lie show face up, so mind which face of the board is the better one");
         }
     }
 
     private void turning() {
         lines.add("");
         lines.add("TWO SIDES: cut the bottom first, then turn the board over side to side, about its long middle line"
-                + " (x stays, y becomes " + Mm.of(sheet.from().width()) + " - y), and cut the top");
-        if (dowels.isEmpty()) {
+                + " (x stays, y becomes " + Mm.of(sheet.from().width()) + " - y), and cut the top; set no new zero"
+                + " after turning; the drawings say which long edge lies towards you");
+        if (dowels.places().isEmpty()) {
             lines.add(
                     "no room for two dowels in the waste: line the board up by its edges against a fence, with the same"
                             + " end against the same stop");
             return;
         }
-        lines.add("dowels: two holes of " + Mm.of(router.dowel())
-                + " mm, through the board and into the bed below it, at "
-                + places(new Turning(sheet.from().width())) + " of the bottom; before the top is cut, bore those of the"
-                + " top into the bed, at " + places(at -> at) + ", and lay the turned board on dowels there");
-        if (!Dowels.areFarApart(dowels, sheet)) {
-            lines.add("the dowels are less than half of the board's length apart: check the far end by its edge too");
+        lines.add("dowels: two holes of " + sizes.bore(router.dowel())
+                + "; with the bottom up bore them through the board" + " (layer 'dowel'), at "
+                + places(new Turning(sheet.from().width())));
+        lines.add("bed dowels: take the board off, bore the holes of the top's layer 'bed dowel' "
+                + Mm.of(Dowels.IN_BED) + " mm deep into the bare bed, at " + places(at -> at)
+                + ", and lay the turned board on dowels there; do not run this layer again with the board in place");
+        if (dowels.tellTheWay()) {
+            lines.add("a board turned end over end lies " + Mm.of(dowels.misplaced())
+                    + " mm out of place on the dowels: check one edge before cutting");
         }
     }
 
     private String places(UnaryOperator<Vec2> image) {
-        return dowels.stream()
+        return dowels.places().stream()
                 .map(image)
                 .map(at -> "(" + Mm.of(at.x()) + ", " + Mm.of(at.y()) + ")")
                 .collect(Collectors.joining(" and "));
@@ -142,7 +192,7 @@ final class Legend {
         }
         double wide = layer.marks().get(0).accept(new Widths());
         return Grid.less(wide, router.bit())
-                ? "; narrower than the bit: bore it with a tool of " + Mm.of(wide) + " mm"
+                ? "; narrower than the bit: bore it with a tool of " + sizes.bore(wide)
                 : "; bored, or milled round with the bit";
     }
 
@@ -150,8 +200,54 @@ final class Legend {
         return switch (layer.name()) {
             case "sheet" -> "the board's edge; not cut";
             case "label" -> "lettering; not cut";
-            default -> layer.marks().size() + " x hole for a dowel to turn the board over on";
+            default ->
+                layer.marks().size() + " x "
+                        + (layer.name().startsWith("bed")
+                                ? "hole for a dowel, into the bare bed before the board is laid on it; not run again"
+                                : "hole for a dowel to turn the board over on, through the board")
+                        + (Grid.less(router.dowel(), router.bit())
+                                ? "; narrower than the bit: bore it with a tool of " + sizes.bore(router.dowel())
+                                : "");
         };
+    }
+
+    /** What can go wrong with this board, by name. */
+    private void boardCautions() {
+        var cautions = new ArrayList<String>();
+        if (!dowels.places().isEmpty()) {
+            if (!dowels.areFarApart(sheet)) {
+                cautions.add("the dowels are less than half of the board's length apart: check the far end by its edge"
+                        + " too");
+            }
+            if (!dowels.tellTheWay()) {
+                cautions.add(
+                        "the dowels lie point-symmetric, so that the board drops onto them turned end over end too:"
+                                + " mark one end, and keep it at the same side");
+            }
+        }
+        double deepest = worked.stream()
+                .flatMap(Worked::above)
+                .filter(placing -> placing.work().kind() == Kind.OUTLINE)
+                .mapToDouble(placing -> placing.work().depth().orElse(0))
+                .max()
+                .orElse(0);
+        if (Grid.less(REACH * router.bit(), deepest)) {
+            cautions.add("outlines are " + Mm.of(deepest) + " mm deep, more than " + Mm.of(REACH) + " times the bit of "
+                    + sizes.bore(router.bit())
+                    + ": see that its cutting edge is that long, and cut in shallow passes, or"
+                    + " take a wider bit");
+        }
+        Map<String, Set<String>> names = new LinkedHashMap<>();
+        worked.forEach(one -> one.machining()
+                .cautions()
+                .forEach(caution -> names.computeIfAbsent(caution, key -> new LinkedHashSet<>())
+                        .add(one.name())));
+        names.forEach((caution, all) -> cautions.add(String.join(", ", all) + ": " + caution));
+        if (!cautions.isEmpty()) {
+            lines.add("");
+            lines.add("CAUTIONS:");
+            cautions.forEach(caution -> lines.add("  - " + caution));
+        }
     }
 
     private void parts() {
@@ -166,6 +262,9 @@ final class Legend {
             lines.add("  " + one.name() + ": " + Mm.of(part.roughLength()) + " x " + Mm.of(part.roughWidth()) + " mm, "
                     + facesUp(one.name()));
             one.machining().remarks().forEach(remark -> lines.add("    - " + remark));
+            if (one.machining().goesOnAfterTrim()) {
+                lines.add("    - made after the trim, by its own drawing " + drawing.apply(one.piece()));
+            }
             one.machining().byHand().forEach(work -> lines.add("    - not from above: " + work));
         }
     }

@@ -28,14 +28,14 @@ final class FeatureWork implements FeatureVisitor<Void> {
     private final Remarks remarks;
     private final HoleWork holes;
 
-    FeatureWork(Part part, Router router, double thickness, Ground ground) {
+    FeatureWork(Part part, Router router, double thickness, Ground ground, Sizes sizes) {
         this.part = part;
         this.router = router;
         this.ground = ground;
         neighbours = new Neighbours(part, Corner.WIDER * router.bit() / 2);
         through = thickness + router.below();
         afterTrim = Trim.comesFirst(part);
-        remarks = new Remarks(router);
+        remarks = new Remarks(router, sizes);
         holes = new HoleWork(ground, router, through, remarks, this::add);
     }
 
@@ -49,7 +49,7 @@ final class FeatureWork implements FeatureVisitor<Void> {
 
     @Override
     public Void channel(Channel channel) {
-        var sunk = Sunk.of(channel, ground);
+        var sunk = neighbours.runInto(Sunk.of(channel, ground), router.bit() / 2);
         var reliefs = sink(sunk, Optional.of(channel.face()), Work.channel(channel.depth()));
         if (channel.isStopped(part.length(), part.width())) {
             remarks.stopped(channel, reliefs);

@@ -11,20 +11,25 @@ import org.standwright.part.Edge;
 import org.standwright.part.EdgeHole;
 import org.standwright.part.Face;
 import org.standwright.part.Part;
+import org.standwright.unit.Units;
 
 /** What a bit that comes from above cannot cut, in words. */
 public final class HandWork {
     private HandWork() {}
 
     public static List<String> of(Part part) {
+        return of(part, new Sizes(Units.MM));
+    }
+
+    static List<String> of(Part part, Sizes sizes) {
         Map<String, List<Double>> holes = new LinkedHashMap<>();
         var lines = new ArrayList<String>();
         for (var feature : part.features()) {
             if (feature instanceof EdgeHole hole) {
-                holes.computeIfAbsent(words(hole, part), key -> new ArrayList<>())
+                holes.computeIfAbsent(words(hole, part, sizes), key -> new ArrayList<>())
                         .add(hole.along());
             } else if (feature instanceof Bevel bevel) {
-                lines.add(words(bevel, part));
+                lines.add(words(bevel, part, sizes));
             }
         }
         holes.forEach((words, along) -> lines.add(
@@ -37,20 +42,20 @@ public final class HandWork {
         return face == Face.BENCH ? "bench face" : "show face";
     }
 
-    private static String words(EdgeHole hole, Part part) {
+    private static String words(EdgeHole hole, Part part, Sizes sizes) {
         boolean through = Grid.same(hole.depth(), hole.edge().isEnd() ? part.length() : part.width());
-        return hole.purpose() + ", " + Mm.of(hole.diameter()) + " mm wide, "
-                + (through ? "through" : Mm.of(hole.depth()) + " mm deep") + ", into the " + edge(hole.edge()) + ", "
-                + Mm.of(hole.z()) + " mm above the bench face, at "
+        return hole.purpose() + ", " + sizes.bore(hole.diameter()) + " wide, "
+                + (through ? "through" : sizes.of(hole.depth()) + " deep") + ", into the " + edge(hole.edge()) + ", "
+                + sizes.of(hole.z()) + " above the bench face, at "
                 + (hole.edge().isEnd() ? "y" : "x");
     }
 
     /** One that leaves little of the edge flat is a bevel whose tip is taken off. */
-    private static String words(Bevel bevel, Part part) {
+    private static String words(Bevel bevel, Part part, Sizes sizes) {
         double tip = bevel.blunted(part.thickness()).orElse(0);
         boolean isBevel = tip > 0 || Grid.same(bevel.depth(), part.thickness());
         return (isBevel ? "bevel" : "chamfer") + " along the " + edge(bevel.edge()) + ", blade tilted "
-                + Mm.of(bevel.tilt()) + " degrees from square, " + Mm.of(bevel.setback()) + " mm off the "
+                + Mm.of(bevel.tilt()) + " degrees from square, " + sizes.of(bevel.setback()) + " off the "
                 + face(bevel.face()) + ", "
                 + (isBevel
                         ? Mm.of(part.thickness() - bevel.depth()) + " mm of the edge left flat"

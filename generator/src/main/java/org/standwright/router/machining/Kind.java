@@ -9,9 +9,9 @@ public enum Kind {
     NARROW(new Colour(200, 160, 0), "too narrow for this bit; cut it with a narrower one or by hand"),
     CHANNEL(new Colour(0, 140, 0), "clear out"),
     POCKET(new Colour(0, 0, 200), "clear out"),
-    CUTOUT(new Colour(200, 0, 0), "cut inside the line, right through"),
+    CUTOUT(new Colour(140, 70, 0), "cut inside the line, right through"),
     OUTLINE(new Colour(0, 0, 0), "cut outside the line"),
-    TAB(new Colour(120, 120, 120), "bridge left in the outline");
+    TAB(new Colour(255, 0, 0), "bridge left in the outline");
 
     private final Colour colour;
     private final String words;

@@ -2,6 +2,8 @@ package org.standwright.router.machining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.standwright.geom.Box3;
 import org.standwright.geom.Grid;
@@ -60,9 +62,45 @@ final class Neighbours {
                 .anyMatch(other -> other.area.isWithinDistance(area, other.relieved ? reliefReach : Grid.STEP));
     }
 
+    /** The same channel, run out by so much, mm, where it ends in another channel or pocket as deep from the same face. */
+    Sunk runInto(Sunk sunk, double by) {
+        var runOuts = new ArrayList<>(sunk.runOuts());
+        for (int i = 0; i < sunk.count(); i++) {
+            var from = sunk.outline().corner(i);
+            var way = sunk.outline().corner(i + 1).minus(from);
+            var out = new Vec2(way.y(), -way.x()).times(by / way.length());
+            if (runOuts.get(i).isEmpty() && isOpen(sunk, from, way, out)) {
+                runOuts.set(i, Optional.of(out));
+            }
+        }
+        return new Sunk(sunk.feature(), sunk.face(), sunk.outline(), sunk.radius(), sunk.depth(), runOuts);
+    }
+
+    private boolean isOpen(Sunk sunk, Vec2 from, Vec2 way, Vec2 out) {
+        var beyond =
+                Flat.of(new Outline(List.of(from, from.plus(out), from.plus(way).plus(out), from.plus(way))));
+        return asDeep(sunk)
+                .flatMap(other -> floor(other).stream())
+                .anyMatch(floor -> floor.buffer(Grid.STEP).covers(beyond));
+    }
+
+    /** What a channel or pocket clears for certain: of a rounded one, all but its corners. */
+    private static Optional<Geometry> floor(Taken taken) {
+        if (taken.feature instanceof Pocket pocket && pocket.radius() > 0) {
+            return Optional.of(taken.area.buffer(-pocket.radius()).buffer(pocket.radius()));
+        }
+        boolean square = taken.feature instanceof Channel || taken.feature instanceof Pocket;
+        return square ? Optional.of(taken.area) : Optional.empty();
+    }
+
     /** Whether the wood round a corner goes anyway, as deep at least. */
     boolean swallow(Sunk sunk, Vec2 corner) {
         var near = Flat.point(corner).buffer(NEAR);
+        return asDeep(sunk).anyMatch(other -> other.area.covers(near));
+    }
+
+    /** What else is cut from the same face, as deep at least. */
+    private Stream<Taken> asDeep(Sunk sunk) {
         return all.stream()
                 .filter(other -> other.feature != sunk.feature())
                 .filter(other -> sunk.face() == Face.BENCH
@@ -71,8 +109,7 @@ final class Neighbours {
                         : Grid.same(other.box.max().z(), thickness)
                                 && !Grid.less(
                                         thickness - sunk.depth(),
-                                        other.box.min().z()))
-                .anyMatch(other -> other.area.covers(near));
+                                        other.box.min().z()));
     }
 
     /** Seen from above; nothing for what changes the outline. */

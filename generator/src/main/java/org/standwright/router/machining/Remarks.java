@@ -15,11 +15,13 @@ import org.standwright.part.Recess;
 /** What there is to say about what does not come out as designed, equal holes in one sentence. */
 final class Remarks {
     private final Router router;
+    private final Sizes sizes;
     private final List<String> lines = new ArrayList<>();
     private final Map<String, List<Vec2>> holes = new LinkedHashMap<>();
 
-    Remarks(Router router) {
+    Remarks(Router router, Sizes sizes) {
         this.router = router;
+        this.sizes = sizes;
     }
 
     List<String> all() {
@@ -30,7 +32,7 @@ final class Remarks {
 
     void narrow(Sunk sunk, double widest) {
         lines.add(what(sunk) + " is narrower than the bit of " + Mm.of(router.bit())
-                + " mm: cut it with a bit of at most " + Mm.of(widest) + " mm, or with a saw or chisel");
+                + " mm: cut it with a bit of at most " + sizes.bore(widest) + ", or with a saw or chisel");
     }
 
     void narrowInPlaces(Sunk sunk) {
@@ -45,11 +47,14 @@ final class Remarks {
                 .ifPresent(at -> lines.add(what + ": round end or notched mate: round or notch the mate's corners by "
                         + Mm.of(router.bit() / 2) + " mm, or square the ends by hand, at " + at));
         if (reliefs.isRelieved()) {
-            lines.add(what + ": its square ends are relieved, so that a square mate goes in");
+            lines.add(what + ": its square ends are relieved, so that a square mate goes in" + seen());
         }
     }
 
     void corners(String purpose, Reliefs reliefs) {
+        if (reliefs.isRelieved() && !seen().isEmpty()) {
+            lines.add(purpose + ": its corners are relieved" + seen());
+        }
         reliefs.roundAt()
                 .ifPresent(at -> lines.add(purpose + ": corners stay round by " + Mm.of(router.bit() / 2)
                         + " mm, without room for relief or by choice: round or notch the mate, or square them by hand, at "
@@ -66,17 +71,26 @@ final class Remarks {
 
     void countersink(Hole hole, Recess.Countersink cone) {
         count(
-                hole.purpose() + ": bored only; countersink it to " + Mm.of(cone.diameter()) + " mm at "
+                hole.purpose() + ": bored only; countersink it to " + sizes.of(cone.diameter()) + " at "
                         + Mm.of(cone.angle()) + " degrees from the " + HandWork.face(hole.face()),
                 hole);
     }
 
     void centreMark(Hole hole) {
-        var depth = hole.depth().isEmpty() ? "through" : Mm.of(hole.depth().getAsDouble()) + " deep";
+        var depth = hole.depth().isEmpty()
+                ? " through"
+                : ", " + sizes.of(hole.depth().getAsDouble()) + " deep";
         count(
-                hole.purpose() + ": centre mark only; drill " + Mm.of(hole.diameter()) + " mm " + depth + " from the "
+                hole.purpose() + ": centre mark only; drill " + sizes.bore(hole.diameter()) + depth + " from the "
                         + HandWork.face(hole.face()),
                 hole);
+    }
+
+    /** A T-bone's circle has its middle on a side: half of it lies beyond, where no mate covers it. */
+    private String seen() {
+        return router.relief() == Router.Relief.T_BONE
+                ? "; a half-moon of radius " + Mm.of(Corner.WIDER * router.bit() / 2) + " mm stays visible beside it"
+                : "";
     }
 
     private void count(String words, Hole hole) {

@@ -1,7 +1,9 @@
 package org.standwright.router.machining;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.standwright.cutlist.TrimmedParts;
 import org.standwright.part.Edge;
 import org.standwright.part.Part;
@@ -22,15 +24,22 @@ final class Trim {
                     + (part.features().isEmpty()
                             ? ""
                             : comesFirst(part)
-                                    ? "; what is in it is cut after the trim: leave the layers 'after trim' out here"
-                                    : "; what is in it is placed from the trimmed edges"));
+                                    ? "; what is in it is made after the trim, from the part's own drawing: it is not drawn on the board"
+                                    : "; what is in it is placed from the trimmed edges"
+                                            + (part.contour().isPresent()
+                                                    ? ", but its contour is cut after the trim, from its own drawing"
+                                                    : "")));
         }
+        Map<String, List<String>> covered = new LinkedHashMap<>();
         for (var edge : Edge.values()) {
             part.bands()
                     .on(edge)
-                    .ifPresent(band -> lines.add("cut " + Mm.of(band.thickness()) + " mm smaller at " + place(edge)
-                            + ", where '" + band.name() + "' comes on"));
+                    .ifPresent(band -> covered.computeIfAbsent(
+                                    Mm.of(band.thickness()) + " mm smaller, where '" + band.name() + "' comes on, at ",
+                                    key -> new ArrayList<>())
+                            .add(place(edge)));
         }
+        covered.forEach((words, edges) -> lines.add("cut " + words + String.join(", ", edges)));
         return lines;
     }
 

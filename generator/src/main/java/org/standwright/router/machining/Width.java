@@ -3,6 +3,8 @@ package org.standwright.router.machining;
 import java.util.OptionalDouble;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.standwright.geom.Bend;
 import org.standwright.geom.Loop;
 
@@ -16,6 +18,9 @@ final class Width {
     /** How far the largest circle inside may be off, mm; a finer one takes long in long narrow areas. */
     private static final double INSCRIBED = 0.05;
 
+    /** Share of a bit's radius that its way may be off. */
+    private static final double SIMPLER = 1e-4;
+
     private final double radius;
     private final Geometry flat;
     private final Geometry middles;
@@ -24,13 +29,20 @@ final class Width {
     Width(Loop loop, double bit) {
         radius = bit / 2 - PLAY;
         flat = Flat.of(loop);
-        middles = flat.buffer(-radius);
+        middles = grown(flat, -radius);
         left = corners(loop);
     }
 
     /** The widest bit that gets in somewhere, if this one doesn't, mm. */
     OptionalDouble widest() {
         return middles.isEmpty() ? OptionalDouble.of(inscribed()) : OptionalDouble.empty();
+    }
+
+    /** Without the simplification that buffers begin with otherwise: it takes up to 1 % of the distance off an arc. */
+    private static Geometry grown(Geometry area, double by) {
+        var exact = new BufferParameters(32);
+        exact.setSimplifyFactor(SIMPLER);
+        return BufferOp.bufferOp(area, by, exact);
     }
 
     /** Diameter of the largest circle inside, mm. */
@@ -45,7 +57,7 @@ final class Width {
     boolean isNarrowInPlaces() {
         return !middles.isEmpty()
                 && (middles.getNumGeometries() > 1
-                        || Flat.without(flat, middles.buffer(radius, 32)).getArea() > left + LITTLE);
+                        || Flat.without(flat, grown(middles, radius)).getArea() > left + LITTLE);
     }
 
     /** Area that the bit leaves in corners that it fits beside, mm². */

@@ -2,6 +2,7 @@ package org.standwright.router.machining;
 
 import java.util.OptionalDouble;
 import org.standwright.design.kit.Router;
+import org.standwright.geom.Grid;
 
 /**
  * One kind of work to one depth: what shares a layer.
@@ -10,6 +11,8 @@ import org.standwright.design.kit.Router;
  * @param depth below the face that the bit enters by, mm; empty where a layer cuts nothing by itself
  */
 public record Work(Kind kind, String layer, OptionalDouble depth) {
+    private static final String AFTER_TRIM = "after trim ";
+
     static Work outline(double depth, double thickness) {
         var how = depth < thickness ? " skin " + Mm.of(thickness - depth) : "";
         return new Work(
@@ -56,7 +59,17 @@ public record Work(Kind kind, String layer, OptionalDouble depth) {
 
     /** The same, not before the part is trimmed to its finished size. */
     Work afterTrim() {
-        return new Work(kind, "after trim " + layer, depth);
+        return new Work(kind, AFTER_TRIM + layer, depth);
+    }
+
+    /** Whether it is not made on the board at all. */
+    public boolean isAfterTrim() {
+        return layer.startsWith(AFTER_TRIM);
+    }
+
+    /** Whether the bit comes out below a board this thick, mm. */
+    public boolean goesThrough(double thickness) {
+        return depth.isPresent() && !Grid.less(depth.getAsDouble(), thickness);
     }
 
     private static String deep(double depth) {

@@ -28,6 +28,7 @@ import org.standwright.part.Pocket;
 import org.standwright.part.Recess;
 import org.standwright.part.Run;
 import org.standwright.router.SampleRouters;
+import org.standwright.unit.Units;
 
 class MachiningTest {
     private static final Material PLY = new Material("ply", 18, 700, Grain.NONE);
@@ -226,9 +227,7 @@ class MachiningTest {
         assertThat(machining.operations())
                 .extracting(operation -> operation.work().kind())
                 .containsExactly(Kind.CENTRE_MARK, Kind.NARROW, Kind.NARROW, Kind.OUTLINE);
-        assertThat(machining.remarks())
-                .anyMatch(remark -> remark.startsWith("room for 0 of 4 tabs only")
-                        || remark.startsWith("room for 0 of 6 tabs only"));
+        assertThat(machining.cautions()).anyMatch(caution -> caution.startsWith("no room for a tab"));
     }
 
     @Test
@@ -268,7 +267,15 @@ class MachiningTest {
         assertThat(machining.operations())
                 .extracting(operation -> operation.work().layer())
                 .containsExactly("after trim bore 9 through", "outline through 18.2 deep");
-        assertThat(machining.remarks()).singleElement().asString().contains("leave the layers 'after trim' out here");
+        assertThat(machining.remarks())
+                .singleElement()
+                .asString()
+                .contains("made after the trim, from the part's own drawing");
+        assertThat(machining.on(Face.SHOW, true))
+                .as("on the board")
+                .extracting(operation -> operation.work().layer())
+                .containsExactly("outline through 18.2 deep");
+        assertThat(machining.goesOnAfterTrim()).isTrue();
     }
 
     @Test
@@ -288,6 +295,109 @@ class MachiningTest {
         var reach = Flat.grown(Flat.of(sloped.outline()), 3.001);
         assertThat(reach.covers(machining.operations().get(0).mark().accept(new MarkArea())))
                 .isTrue();
+    }
+
+    /** A bit of 6 mm leaves 2 x 6 mm less of each cutout; bores no wider than the bit leave none. */
+    @Test
+    void namesTheWasteThatComesFree() {
+        var machining = work(
+                DOG_BONE,
+                Pocket.through(new Rect(100, 100, 200, 150), 6, "cord"),
+                Hole.through(300, 100, 50, "hose"),
+                Hole.through(350, 200, 8, "bolt"),
+                Pocket.blind(Face.SHOW, new Rect(400, 100, 500, 150), 6, 9, "lock"));
+        assertThat(machining.cautions())
+                .containsExactly(
+                        "waste comes free in it: 1 x 88 x 38 mm, 1 x 38 mm across; hold it with double-sided tape"
+                                + " or a screw, or clear it as a pocket");
+    }
+
+    /** 2 x 300 mm of 1800 mm are open below, as the show face is up. */
+    @Test
+    void saysHowMuchOfTheOutlineHasNoSkin() {
+        var open = new Channel(Face.BENCH, Run.ALONG, new Rect(0, 0, 600, 10), 6);
+        var top = new Channel(Face.SHOW, Run.ALONG, new Rect(0, 290, 600, 300), 6);
+        assertThat(Machining.of(board(top, open), SampleRouters.skinned(), 18).cautions())
+                .singleElement()
+                .asString()
+                .startsWith("no skin is left along 34 % of its outline");
+        var narrow = Channel.across(Face.BENCH, 100, 118, 300, 6);
+        var little = Machining.of(board(top, narrow), SampleRouters.skinned(), 18);
+        assertThat(little.cautions()).isEmpty();
+        assertThat(little.remarks()).anyMatch(remark -> remark.startsWith("no skin is left along 2 % of its outline"));
+        assertThat(Machining.of(board(top), SampleRouters.skinned(), 18).remarks())
+                .as("from above")
+                .isEmpty();
+    }
+
+    @Test
+    void runsAChannelOutIntoOneAsDeepThatItEndsAt() {
+        var level = new Channel(Face.BENCH, Run.ALONG, new Rect(0, 100, 600, 118), 3);
+        var upright = new Channel(Face.BENCH, Run.ACROSS, new Rect(100, 0, 118, 100), 3);
+        var machining = work(NONE, upright, level);
+        assertThat(box(machining)).isEqualTo(new Rect(100, -3, 118, 103));
+        assertThat(machining.remarks()).isEmpty();
+
+        var shallow = new Channel(Face.BENCH, Run.ALONG, new Rect(0, 100, 600, 118), 2);
+        assertThat(box(work(NONE, upright, shallow))).isEqualTo(new Rect(100, -3, 118, 100));
+        assertThat(work(NONE, upright, shallow).remarks())
+                .singleElement()
+                .asString()
+                .startsWith("stopped channel at (100, 0): round end");
+        var other = new Channel(Face.SHOW, Run.ALONG, new Rect(0, 100, 600, 118), 3);
+        assertThat(box(work(NONE, upright, other))).as("on the other face").isEqualTo(new Rect(100, -3, 118, 100));
+    }
+
+    /** Six of twelve chords to a corner take nothing of a rounding wider than the bit. */
+    @Test
+    void callsARoundedCutoutNarrowOnlyWhereItIs() {
+        var wide = new Router(16, 1.6, 5, 0.2, 0, Optional.empty(), Router.Relief.NONE, 8);
+        for (double radius : new double[] {8, 10, 25, 40}) {
+            var plate = Pocket.through(new Rect(100, 50, 400, 250), radius, "plate");
+            assertThat(Machining.of(board(plate), wide, 18).remarks())
+                    .as("radius %s", radius)
+                    .isEmpty();
+        }
+        var key = new Outline(List.of(
+                new Vec2(100, 100),
+                new Vec2(200, 100),
+                new Vec2(200, 110),
+                new Vec2(260, 110),
+                new Vec2(260, 120),
+                new Vec2(200, 120),
+                new Vec2(200, 150),
+                new Vec2(100, 150)));
+        var keyed = new Pocket(Face.SHOW, key, 0, OptionalDouble.of(9), "key");
+        assertThat(Machining.of(board(keyed), wide, 18).remarks())
+                .anyMatch(remark -> remark.startsWith("key at (100, 100) is narrower than the bit of 16 mm in places"));
+    }
+
+    /** A radius of 1.03 x 3 mm. */
+    @Test
+    void saysThatHalfOfATBoneStaysVisible() {
+        var channel = new Channel(Face.SHOW, Run.ACROSS, new Rect(100, 40, 118, 300), 6);
+        assertThat(work(SampleRouters.router(Router.Relief.T_BONE), channel).remarks())
+                .singleElement()
+                .asString()
+                .endsWith("a half-moon of radius 3.09 mm stays visible beside it");
+    }
+
+    @Test
+    void saysWhatCoversSeveralEdgesInOneLine() {
+        var tape = Optional.of(new Banding("tape", 0.6));
+        var banded = board().banded(new Bands(tape, tape, tape, tape));
+        assertThat(Machining.of(banded, NONE, 18).remarks())
+                .containsExactly("cut 0.6 mm smaller, where 'tape' comes on, at x = 0, the far end along x, y = 0,"
+                        + " the far edge along y");
+    }
+
+    @Test
+    void saysInchesBesideWhatIsDrilledByHand() {
+        var part = board(Hole.blind(Face.SHOW, 100, 50, 2.78125, 12.7, "pilot"));
+        assertThat(Machining.of(part, NONE, 18, Face.SHOW, new Sizes(Units.INCH))
+                        .remarks())
+                .containsExactly("1 x pilot: centre mark only; drill 2.78 mm (7/64 in), 12.7 mm (1/2 in) deep from the"
+                        + " show face, at (100, 50)");
     }
 
     private static Rect box(Machining machining) {
