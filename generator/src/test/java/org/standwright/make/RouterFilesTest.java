@@ -6,12 +6,17 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.standwright.design.kit.Router;
+import org.standwright.design.kit.StockSheet;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Channel;
 import org.standwright.part.Face;
 import org.standwright.part.Grain;
+import org.standwright.part.Hole;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
 import org.standwright.router.Lie;
@@ -47,6 +52,46 @@ class RouterFilesTest {
         for (var file : files) {
             assertThat(text(file)).isNotEmpty().isEqualTo(text(file));
         }
+    }
+
+    /** Two thicknesses of one material, and a board that bears its material's name with its size. */
+    @Test
+    void callsBoardsByTheirOwnNames() throws IOException {
+        var ply = new Material("Birch ply", 18, 700, Grain.NONE);
+        var plain = Part.blank("shelf", ply, 400, 300);
+        var sheets = Stream.of("Left over", "Birch ply, 800 mm x 600 mm", "Birch ply")
+                .map(name -> new StockSheet(
+                        name, ply, 800, 600, 18, OptionalInt.empty(), Optional.empty(), StockSheet.Source.BOUGHT))
+                .map(board -> new RoutedSheet(
+                        board, List.of(new RoutedPiece("A", plain, new Lie(false, 0, new Vec2(50, 50))))))
+                .toList();
+        var plan = new RouterPlan(
+                SampleRouters.router(Router.Relief.NONE), List.of(new RouterPlan.MaterialSheets(ply, sheets)));
+        var files = RouterFiles.of(plan, "Stand", Units.MM);
+
+        assertThat(files.stream().map(OutputFile::name))
+                .contains(
+                        "router/01-top-left-over-birch-ply.dxf",
+                        "router/02-top-birch-ply-800-mm-x-600-mm.dxf",
+                        "router/03-top-birch-ply.dxf");
+        assertThat(text(files.get(files.size() - 1)))
+                .contains("Stand: 01 Left over, Birch ply, sheet 1 of 3\n")
+                .contains("board: Birch ply, 800 mm x 600 mm, 18 mm thick as measured")
+                .contains("board: Birch ply, 800 x 600 mm, 18 mm thick as measured");
+    }
+
+    /** Its file of parts' drawings is called so too. */
+    @Test
+    void namesTheDrawingOfWhatIsMadeAfterTheTrim() throws IOException {
+        var layer = Part.blank("worktop upper layer", PLY, 400, 300)
+                .with(Hole.through(50, 50, 9, "bolt"))
+                .cutOver(3);
+        var plan = new RouterPlan(
+                SampleRouters.router(Router.Relief.NONE),
+                List.of(new RouterPlan.MaterialSheets(PLY, List.of(sheet(layer)))));
+        var files = RouterFiles.of(plan, "Stand", Units.MM);
+        assertThat(text(files.get(files.size() - 1)))
+                .contains("made after the trim, by its own drawing parts/A-worktop-upper-layer.dxf");
     }
 
     private static RoutedSheet sheet(Part part) {

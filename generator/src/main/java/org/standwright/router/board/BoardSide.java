@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.standwright.design.kit.StockSheet;
 import org.standwright.drawing.plot.Layer;
 import org.standwright.drawing.plot.Mark;
 import org.standwright.drawing.plot.Plot;
 import org.standwright.geom.Loop;
+import org.standwright.geom.Outline;
 import org.standwright.geom.Rect;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Colour;
@@ -22,6 +24,7 @@ final class BoardSide {
     private static final Colour SHEET = new Colour(170, 170, 170);
     private static final Colour LABEL = new Colour(90, 90, 90);
     private static final Colour DOWEL = new Colour(120, 0, 120);
+    private static final double[] NOTE_SIZES = {40, 30, 22, 16, 12};
     /** Height of lettering along the edges, mm, where the strip there has room for it. */
     private static final double EDGE_SIZE = 6;
 
@@ -83,6 +86,18 @@ final class BoardSide {
         double low = (strip - size) / 2 + DESCENT * size;
         labels.add(new Mark.Words(lower, new Vec2(2 * strip, low), size));
         labels.add(new Mark.Words(upper, new Vec2(2 * strip, board.width() - strip + low), size));
+    }
+
+    /** The same again as large as it fits somewhere in the waste, if it does: who looks at the whole board reads that. */
+    void addNote(String words, List<Worked> pieces) {
+        var taken = Stream.concat(
+                pieces.stream().map(piece -> outline(piece.piece().outline().moved(image))), dowels.stream());
+        var whole = Outline.of(new Rect(0, 0, board.length(), board.width()));
+        new LabelPlace(whole, taken).of(words, NOTE_SIZES).ifPresent(labels::add);
+    }
+
+    private static Mark outline(Outline outline) {
+        return new Mark.Closed(Loop.of(outline));
     }
 
     Plot plot(String title) {

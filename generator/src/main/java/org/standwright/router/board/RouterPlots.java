@@ -57,6 +57,8 @@ public record RouterPlots(Plot top, Optional<Plot> bottom, List<String> legend) 
             double strip = router.spacing() - router.bit() / 2;
             bottom.addEdges("BOTTOM UP, FIRST: this edge towards you", "towards you when the top is cut", strip);
             top.addEdges("TOP UP, THEN: this edge towards you", "was towards you when the bottom was cut", strip);
+            bottom.addNote("BOTTOM UP, FIRST: lower edge towards you", worked);
+            top.addNote("TOP UP, THEN: lower edge towards you", worked);
         }
         var topPlot = top.plot(title + ", top");
         var bottomPlot = turned ? Optional.of(bottom.plot(title + ", bottom")) : Optional.<Plot>empty();

@@ -25,6 +25,7 @@ import org.standwright.design.kit.StockSheet;
 import org.standwright.drawing.plot.Layer;
 import org.standwright.drawing.plot.Mark;
 import org.standwright.drawing.plot.Plot;
+import org.standwright.export.PlotSvgWriter;
 import org.standwright.export.dxf.DxfText;
 import org.standwright.export.dxf.DxfWriter;
 import org.standwright.geom.Outline;
@@ -221,7 +222,8 @@ class RouterPlotsTest {
         assertThat(top).extracting(Mark.Words::words).contains("TOP UP, THEN: this edge towards you");
         for (var words : List.of(bottom, top)) {
             assertThat(words)
-                    .filteredOn(word -> word.words().contains("towards you"))
+                    .filteredOn(word -> word.words().contains("towards you")
+                            && !word.words().contains("lower edge"))
                     .hasSize(2)
                     .anyMatch(word -> word.words().contains("this edge")
                             && word.at().y() > 0
@@ -230,6 +232,15 @@ class RouterPlotsTest {
                             && word.at().y() > 895.4
                             && word.at().y() + word.size() < 900.5);
         }
+        assertThat(bottom)
+                .filteredOn(word -> word.words().equals("BOTTOM UP, FIRST: lower edge towards you"))
+                .singleElement()
+                .satisfies(word -> assertThat(word.size()).isEqualTo(40))
+                .satisfies(word -> assertThat(Flat.of(Outline.of(new Rect(50, 550, 550, 850)))
+                                .intersects(Flat.of(Outline.of(new Rect(
+                                        word.at().x(), word.at().y(), word.at().x() + 100, word.at().y() + 40)))))
+                        .as("on the part, which lies there with the bottom up")
+                        .isFalse());
         var single = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), oneSided()), ROUTER);
         assertThat(words(single.top())).noneMatch(word -> word.words().contains("towards you"));
     }
@@ -318,7 +329,7 @@ class RouterPlotsTest {
     }
 
     @Test
-    void drawsTabsHeavyAndRed() {
+    void drawsTabsHeavyAndRed() throws IOException {
         var plain = Part.blank("plain", PLY, 500, 300);
         var plot = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), plain), SampleRouters.tabbed())
                 .top();
@@ -326,6 +337,14 @@ class RouterPlotsTest {
 
         assertThat(tab.colour()).isEqualTo(new Colour(255, 0, 0));
         assertThat(tab.stroke()).isGreaterThan(2 * layer(plot, "sheet").stroke());
+        var svg = new ByteArrayOutputStream();
+        PlotSvgWriter.write(plot, svg);
+        assertThat(svg.toString(StandardCharsets.UTF_8))
+                .contains("data-layer=\"tab 3 high 8 long\" fill=\"none\" stroke=\"#ff0000\" stroke-width=\"1.2\"")
+                .contains("data-layer=\"sheet\" fill=\"none\" stroke=\"#aaaaaa\" stroke-width=\"0.35\"");
+        // group 62: 1 is red
+        assertThat(dxf(plot).replaceAll("[ \r]", ""))
+                .containsPattern("2\ntab3high8long\n(70\n0\n)?62\n1\n");
     }
 
     private static List<String> legend(Router router, Part part) {
