@@ -109,6 +109,19 @@ class TabsTest {
         return Machining.of(part, SampleRouters.tabbed(), 18).cautions();
     }
 
+    /** Whole below are the low edge and a little on both sides of one corner: its two places are near each other. */
+    @Test
+    void addsATabOnTheEdgeAcross() {
+        var part = Part.blank("side", PLY, 800, 500)
+                .with(
+                        new Channel(Face.BENCH, Run.ACROSS, new Rect(0, 0, 10, 500), 6),
+                        new Channel(Face.BENCH, Run.ACROSS, new Rect(790, 0, 800, 470), 6),
+                        new Channel(Face.BENCH, Run.ALONG, new Rect(0, 490, 770, 500), 6),
+                        Hole.blind(Face.SHOW, 400, 250, 8, 5, "pin"));
+        assertThat(edges(tabs(part))).containsExactly("high", "low", "right");
+        assertThat(cautions(part)).isEmpty();
+    }
+
     /** A notch from below takes all of one long edge but its ends, and the ends are short: the rest is not crowded. */
     @Test
     void setsNoTwoTabsSideBySide() {
