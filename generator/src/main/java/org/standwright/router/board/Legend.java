@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -28,9 +27,6 @@ import org.standwright.router.machining.Work;
 
 /** What an operator has to know about one board. */
 final class Legend {
-    /** How many of its diameters a bit reaches down; our own rule after common practice, no source. */
-    private static final double REACH = 5;
-
     private final String title;
     private final RoutedSheet sheet;
     private final Router router;
@@ -211,38 +207,8 @@ final class Legend {
         };
     }
 
-    /** What can go wrong with this board, by name. */
     private void boardCautions() {
-        var cautions = new ArrayList<String>();
-        if (!dowels.places().isEmpty()) {
-            if (!dowels.areFarApart(sheet)) {
-                cautions.add("the dowels are less than half of the board's length apart: check the far end by its edge"
-                        + " too");
-            }
-            if (!dowels.tellTheWay()) {
-                cautions.add(
-                        "the dowels lie point-symmetric, so that the board drops onto them turned end over end too:"
-                                + " mark one end, and keep it at the same side");
-            }
-        }
-        double deepest = worked.stream()
-                .flatMap(Worked::above)
-                .filter(placing -> placing.work().kind() == Kind.OUTLINE)
-                .mapToDouble(placing -> placing.work().depth().orElse(0))
-                .max()
-                .orElse(0);
-        if (Grid.less(REACH * router.bit(), deepest)) {
-            cautions.add("outlines are " + Mm.of(deepest) + " mm deep, more than " + Mm.of(REACH) + " times the bit of "
-                    + sizes.bore(router.bit())
-                    + ": see that its cutting edge is that long, and cut in shallow passes, or"
-                    + " take a wider bit");
-        }
-        Map<String, Set<String>> names = new LinkedHashMap<>();
-        worked.forEach(one -> one.machining()
-                .cautions()
-                .forEach(caution -> names.computeIfAbsent(caution, key -> new LinkedHashSet<>())
-                        .add(one.name())));
-        names.forEach((caution, all) -> cautions.add(String.join(", ", all) + ": " + caution));
+        var cautions = new Cautions(sheet, router, sizes, worked, dowels).lines();
         if (!cautions.isEmpty()) {
             lines.add("");
             lines.add("CAUTIONS:");

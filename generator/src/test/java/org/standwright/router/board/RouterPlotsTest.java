@@ -238,7 +238,10 @@ class RouterPlotsTest {
                 .satisfies(word -> assertThat(word.size()).isEqualTo(40))
                 .satisfies(word -> assertThat(Flat.of(Outline.of(new Rect(50, 550, 550, 850)))
                                 .intersects(Flat.of(Outline.of(new Rect(
-                                        word.at().x(), word.at().y(), word.at().x() + 100, word.at().y() + 40)))))
+                                        word.at().x(),
+                                        word.at().y(),
+                                        word.at().x() + 100,
+                                        word.at().y() + 40)))))
                         .as("on the part, which lies there with the bottom up")
                         .isFalse());
         var single = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), oneSided()), ROUTER);
@@ -343,8 +346,7 @@ class RouterPlotsTest {
                 .contains("data-layer=\"tab 3 high 8 long\" fill=\"none\" stroke=\"#ff0000\" stroke-width=\"1.2\"")
                 .contains("data-layer=\"sheet\" fill=\"none\" stroke=\"#aaaaaa\" stroke-width=\"0.35\"");
         // group 62: 1 is red
-        assertThat(dxf(plot).replaceAll("[ \r]", ""))
-                .containsPattern("2\ntab3high8long\n(70\n0\n)?62\n1\n");
+        assertThat(dxf(plot).replaceAll("[ \r]", "")).containsPattern("2\ntab3high8long\n(70\n0\n)?62\n1\n");
     }
 
     private static List<String> legend(Router router, Part part) {
