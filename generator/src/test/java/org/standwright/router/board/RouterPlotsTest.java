@@ -263,6 +263,16 @@ class RouterPlotsTest {
     }
 
     @Test
+    void saysWhichToolBoresForADowelNarrowerThanTheBit() {
+        var wide = new Router(12, 1.6, 5, 0.2, 0, Optional.empty(), Router.Relief.NONE, 8);
+        var tool = "narrower than the bit: bore it with a tool of 8 mm";
+        assertThat(legend(wide, twoSided()))
+                .anyMatch(line -> line.startsWith("  dowel 8 through") && line.endsWith(tool))
+                .anyMatch(line -> line.startsWith("  bed dowel 8 12 deep") && line.endsWith(tool));
+        assertThat(legend(ROUTER, twoSided())).noneMatch(line -> line.contains("dowel 8") && line.endsWith(tool));
+    }
+
+    @Test
     void saysInWhichOrderToWork() {
         var order = "order of work: marks, bores, pockets and channels first, cutouts next, outlines last";
         assertThat(legend(ROUTER, oneSided())).contains(order);

@@ -248,6 +248,9 @@ class MachiningTest {
 
     @Test
     void warnsOfPartsWithLittleToHoldThemBy() {
+        assertThat(Machining.of(Part.blank("strip", PLY, 600, 74), SampleRouters.tabbed(), 18)
+                        .remarks())
+                .containsExactly("small: little holds it down, so screw or tape it besides; cut it last and slowly");
         assertThat(Machining.of(Part.blank("strip", PLY, 600, 74), NONE, 18).remarks())
                 .singleElement()
                 .asString()
