@@ -12,6 +12,8 @@ import org.standwright.design.kit.StockSheet;
 import org.standwright.geom.Vec2;
 import org.standwright.part.Material;
 import org.standwright.part.Part;
+import org.standwright.router.board.RouterPlots;
+import org.standwright.unit.Units;
 
 /** Boards with parts laid out by hand: in rows, each part lying in another way than the one before it. */
 public final class SampleBoards {
@@ -78,5 +80,10 @@ public final class SampleBoards {
         }
         var material = parts.get(0).part.material();
         return new RoutedSheet(board(material, rowLength, y + high + edge), pieces);
+    }
+
+    /** The plots of a board, all in millimetres. */
+    public static RouterPlots plots(String title, RoutedSheet sheet, Router router) {
+        return RouterPlots.of(title, sheet, router, Units.MM, piece -> piece.label() + ".dxf");
     }
 }

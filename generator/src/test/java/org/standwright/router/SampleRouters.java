@@ -2,6 +2,10 @@ package org.standwright.router;
 
 import java.util.Optional;
 import org.standwright.design.kit.Router;
+import org.standwright.part.Part;
+import org.standwright.router.machining.Machining;
+import org.standwright.router.machining.Sizes;
+import org.standwright.unit.Units;
 
 /** Routers for tests. */
 public final class SampleRouters {
@@ -18,5 +22,10 @@ public final class SampleRouters {
 
     public static Router skinned() {
         return new Router(6, 2, 3, 0.2, 0.4, Optional.empty(), Router.Relief.DOG_BONE, 10);
+    }
+
+    /** What one does to a part with the face up that the part needs, all in millimetres. */
+    public static Machining machining(Part part, Router router, double thickness) {
+        return Machining.of(part, router, thickness, FaceUp.of(part), new Sizes(Units.MM));
     }
 }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.LongStream;
 import org.standwright.Presets;
 import org.standwright.cutlist.CutList;
+import org.standwright.design.Design;
 import org.standwright.design.built.Furniture;
 import org.standwright.design.kit.Router;
 import org.standwright.drawing.plot.Plot;
@@ -18,8 +19,9 @@ import org.standwright.export.PdfWriter;
 import org.standwright.export.PlotSvgWriter;
 import org.standwright.export.dxf.DxfWriter;
 import org.standwright.part.Part;
-import org.standwright.router.board.RouterPlots;
+import org.standwright.router.plan.RouterPlanner;
 import org.standwright.router.template.Template;
+import org.standwright.sheet.Stock;
 import org.standwright.solid.RandomPart;
 
 /**
@@ -55,8 +57,16 @@ public final class WritePlots {
 
     private void furniture(Furniture furniture) throws IOException {
         var name = fileName(furniture.design().name());
+        var cutList = CutList.of(furniture);
+        if (furniture.design().router().isPresent()) {
+            planned(
+                    name,
+                    furniture.design(),
+                    cutList,
+                    furniture.design().router().get());
+        }
         Map<String, List<SampleBoards.Named>> flat = new LinkedHashMap<>();
-        for (var line : CutList.of(furniture).lines()) {
+        for (var line : cutList.lines()) {
             template(name + "/" + fileName(line.label() + " " + line.part().name()), line.label(), line.part(), true);
             if (!line.material().isBar()) {
                 flat.computeIfAbsent(line.material().name(), key -> new ArrayList<>())
@@ -92,9 +102,23 @@ public final class WritePlots {
         ExpectedPlot.template(part).forEach(line -> expected.add(name + ".dxf\t" + line));
     }
 
+    /** The boards that such a design really gets. */
+    private void planned(String name, Design design, CutList cutList, Router router) throws IOException {
+        int number = 0;
+        for (var material :
+                RouterPlanner.plan(Stock.of(design), cutList, router).materials()) {
+            for (var sheet : material.sheets()) {
+                board(name + "/planned-" + ++number, sheet, router);
+            }
+        }
+    }
+
     private void board(String name, List<SampleBoards.Named> parts, Router router, int way) throws IOException {
-        var sheet = SampleBoards.of(parts, router, way);
-        var plots = RouterPlots.of(name, sheet, router);
+        board(name, SampleBoards.of(parts, router, way), router);
+    }
+
+    private void board(String name, RoutedSheet sheet, Router router) throws IOException {
+        var plots = SampleBoards.plots(name, sheet, router);
         write(name + "-top", plots.top());
         if (plots.bottom().isPresent()) {
             write(name + "-bottom", plots.bottom().get());

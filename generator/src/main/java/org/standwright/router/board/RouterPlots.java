@@ -24,11 +24,6 @@ public record RouterPlots(Plot top, Optional<Plot> bottom, List<String> legend) 
         legend = List.copyOf(legend);
     }
 
-    /** Draws a board, in millimetres. */
-    public static RouterPlots of(String title, RoutedSheet sheet, Router router) {
-        return of(title, sheet, router, Units.MM, piece -> piece.label() + ".dxf");
-    }
-
     /**
      * Draws a board.
      *

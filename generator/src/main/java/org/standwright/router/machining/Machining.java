@@ -9,8 +9,6 @@ import org.standwright.geom.Grid;
 import org.standwright.geom.Loop;
 import org.standwright.part.Face;
 import org.standwright.part.Part;
-import org.standwright.router.FaceUp;
-import org.standwright.unit.Units;
 
 /**
  * All that a router does to one part.
@@ -32,11 +30,6 @@ public record Machining(
         remarks = List.copyOf(remarks);
         cautions = List.copyOf(cautions);
         byHand = List.copyOf(byHand);
-    }
-
-    /** The same with the face up that the part needs, all in millimetres. */
-    public static Machining of(Part part, Router router, double thickness) {
-        return of(part, router, thickness, FaceUp.of(part), new Sizes(Units.MM));
     }
 
     /**

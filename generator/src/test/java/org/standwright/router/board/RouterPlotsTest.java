@@ -58,7 +58,7 @@ class RouterPlotsTest {
 
     @Test
     void saysNothingOfASecondSideWhereNoneIsWorked() {
-        var plots = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), oneSided()), ROUTER);
+        var plots = SampleBoards.plots("board", sheet(new Lie(false, 0, new Vec2(50, 50)), oneSided()), ROUTER);
 
         assertThat(plots.bottom()).isEmpty();
         assertThat(plots.top().layers())
@@ -69,7 +69,7 @@ class RouterPlotsTest {
 
     @Test
     void cutsTheBottomFirstAndWhatIsOnItOnly() {
-        var plots = RouterPlots.of("board", sheet(new Lie(false, 1, new Vec2(400, 50)), twoSided()), ROUTER);
+        var plots = SampleBoards.plots("board", sheet(new Lie(false, 1, new Vec2(400, 50)), twoSided()), ROUTER);
 
         assertThat(plots.bottom().orElseThrow().layers())
                 .extracting(Layer::name)
@@ -88,9 +88,10 @@ class RouterPlotsTest {
         var lie = new Lie(way >= 4, way % 4, new Vec2(450, 420));
         // after the turn x stays and y counts from the other side: overturned about x, turned the other way round
         var turned = new Lie(way < 4, (4 - way % 4) % 4, new Vec2(450, 900 - 420));
-        var bottom =
-                RouterPlots.of("board", sheet(lie, twoSided()), ROUTER).bottom().orElseThrow();
-        var top = RouterPlots.of("board", sheet(turned, twoSided()), ROUTER).top();
+        var bottom = SampleBoards.plots("board", sheet(lie, twoSided()), ROUTER)
+                .bottom()
+                .orElseThrow();
+        var top = SampleBoards.plots("board", sheet(turned, twoSided()), ROUTER).top();
         for (var layer : List.of("channel 6 deep", "bore 20 6 deep", "pocket 9 deep")) {
             boolean below = layer(bottom, layer) != null;
             assertThat(below ? text(layer(bottom, layer)) : List.of())
@@ -122,7 +123,7 @@ class RouterPlotsTest {
     @Test
     void setsDowelsFarApartInTheWasteAndAtMirroredPlaces() {
         var sheet = sheet(new Lie(false, 0, new Vec2(50, 50)), twoSided());
-        var plots = RouterPlots.of("board", sheet, ROUTER);
+        var plots = SampleBoards.plots("board", sheet, ROUTER);
         var top = circles(plots.top());
         var bottom = circles(plots.bottom().orElseThrow());
         double clear = 8 / 2.0 + 6 + 1.6;
@@ -146,7 +147,7 @@ class RouterPlotsTest {
     @Test
     void setsDowelsThatMissABoardTurnedEndOverEnd() {
         var sheet = sheet(new Lie(false, 0, new Vec2(350, 300)), twoSided());
-        var plots = RouterPlots.of("board", sheet, ROUTER);
+        var plots = SampleBoards.plots("board", sheet, ROUTER);
         var dowels = circles(plots.top()).stream().map(Mark.Circle::centre).toList();
         var turned =
                 dowels.stream().map(at -> new Vec2(1200 - at.x(), 900 - at.y())).toList();
@@ -180,7 +181,7 @@ class RouterPlotsTest {
                 new Vec2(hole, hole)));
         var part = twoSided().with(new Contour(outline, "corners"));
         var board = SampleBoards.board(PLY, 500, 300);
-        var plots = RouterPlots.of(
+        var plots = SampleBoards.plots(
                 "board",
                 new RoutedSheet(board, List.of(new RoutedPiece("A", part, new Lie(false, 0, Vec2.ZERO)))),
                 ROUTER);
@@ -193,7 +194,7 @@ class RouterPlotsTest {
 
     @Test
     void tellsTheHolesInTheBedFromThoseThroughTheBoard() {
-        var plots = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), twoSided()), ROUTER);
+        var plots = SampleBoards.plots("board", sheet(new Lie(false, 0, new Vec2(50, 50)), twoSided()), ROUTER);
 
         assertThat(plots.bottom().orElseThrow().layers())
                 .extracting(Layer::name)
@@ -214,7 +215,7 @@ class RouterPlotsTest {
     /** In the strip of 6 + 1.6 - 3 mm along the edges, which nothing is cut in. */
     @Test
     void lettersWhichLongEdgeLiesTowardsThePerson() {
-        var plots = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), twoSided()), ROUTER);
+        var plots = SampleBoards.plots("board", sheet(new Lie(false, 0, new Vec2(50, 50)), twoSided()), ROUTER);
         var bottom = words(plots.bottom().orElseThrow());
         var top = words(plots.top());
 
@@ -244,7 +245,7 @@ class RouterPlotsTest {
                                         word.at().y() + 40)))))
                         .as("on the part, which lies there with the bottom up")
                         .isFalse());
-        var single = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), oneSided()), ROUTER);
+        var single = SampleBoards.plots("board", sheet(new Lie(false, 0, new Vec2(50, 50)), oneSided()), ROUTER);
         assertThat(words(single.top())).noneMatch(word -> word.words().contains("towards you"));
     }
 
@@ -344,7 +345,8 @@ class RouterPlotsTest {
     @Test
     void drawsTabsHeavyAndRed() throws IOException {
         var plain = Part.blank("plain", PLY, 500, 300);
-        var plot = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), plain), SampleRouters.tabbed())
+        var plot = SampleBoards.plots(
+                        "board", sheet(new Lie(false, 0, new Vec2(50, 50)), plain), SampleRouters.tabbed())
                 .top();
         var tab = layer(plot, "tab 3 high 8 long");
 
@@ -360,7 +362,7 @@ class RouterPlotsTest {
     }
 
     private static List<String> legend(Router router, Part part) {
-        return RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), part), router)
+        return SampleBoards.plots("board", sheet(new Lie(false, 0, new Vec2(50, 50)), part), router)
                 .legend();
     }
 
@@ -368,7 +370,7 @@ class RouterPlotsTest {
     void saysSoWhereThereIsNoRoomForDowels() {
         var board = SampleBoards.board(PLY, 520, 320);
         var piece = new RoutedPiece("A", twoSided(), new Lie(false, 0, new Vec2(10, 10)));
-        var plots = RouterPlots.of("board", new RoutedSheet(board, List.of(piece)), ROUTER);
+        var plots = SampleBoards.plots("board", new RoutedSheet(board, List.of(piece)), ROUTER);
 
         assertThat(circles(plots.top())).isEmpty();
         assertThat(plots.legend()).anyMatch(line -> line.startsWith("no room for two dowels"));
@@ -392,9 +394,9 @@ class RouterPlotsTest {
     void drawsTheSamePartInAnyWayAndTheFileHoldsIt(long seed) throws IOException {
         var part = RandomPart.of(seed);
         int way = (int) (seed % 8);
-        var straight = RouterPlots.of("a", sheet(new Lie(way >= 4, 0, new Vec2(400, 500)), part), ROUTER)
+        var straight = SampleBoards.plots("a", sheet(new Lie(way >= 4, 0, new Vec2(400, 500)), part), ROUTER)
                 .top();
-        var turned = RouterPlots.of("a", sheet(new Lie(way >= 4, way % 4, new Vec2(400, 500)), part), ROUTER)
+        var turned = SampleBoards.plots("a", sheet(new Lie(way >= 4, way % 4, new Vec2(400, 500)), part), ROUTER)
                 .top();
 
         assertThat(areas(turned)).isEqualTo(areas(straight));
@@ -430,7 +432,7 @@ class RouterPlotsTest {
             }
             int way = FULL ? i / parts.size() : i % 8;
             boolean over = way >= 4;
-            var plot = RouterPlots.of("a", sheet(new Lie(over, way % 4, new Vec2(3000, 3000)), part), ROUTER)
+            var plot = SampleBoards.plots("a", sheet(new Lie(over, way % 4, new Vec2(3000, 3000)), part), ROUTER)
                     .top();
             double angle = Math.PI / 2 * (way % 4);
             var expected = part.features().stream()
@@ -493,7 +495,7 @@ class RouterPlotsTest {
         var part = Part.blank(name, new Material(name, 18, 700, Grain.NONE), 400, 200)
                 .with(Hole.through(50, 50, 8, name));
         assertThatCode(() -> {
-                    var plots = RouterPlots.of(name, sheet(new Lie(false, 0, new Vec2(50, 50)), part), ROUTER);
+                    var plots = SampleBoards.plots(name, sheet(new Lie(false, 0, new Vec2(50, 50)), part), ROUTER);
                     new DxfText(dxf(plots.top()));
                     assertThat(plots.legend()).noneMatch(line -> line.contains("\n"));
                 })
@@ -503,7 +505,7 @@ class RouterPlotsTest {
     @Test
     void keepsLabelsOffHolesAndInTheirParts() {
         var part = oneSided();
-        var plot = RouterPlots.of("board", sheet(new Lie(false, 0, new Vec2(50, 50)), part), ROUTER)
+        var plot = SampleBoards.plots("board", sheet(new Lie(false, 0, new Vec2(50, 50)), part), ROUTER)
                 .top();
         var words = (Mark.Words) layer(plot, "label").marks().get(0);
 

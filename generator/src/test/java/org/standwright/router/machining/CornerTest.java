@@ -71,7 +71,7 @@ class CornerTest {
             var mate = kite(corner[0], corner[1]);
             var part = Part.blank("plate", new Material("ply", 18, 700, Grain.NONE), 600, 600)
                     .with(new Pocket(Face.SHOW, mate, 0, OptionalDouble.of(9), "mate"));
-            var machining = Machining.of(part, SampleRouters.router(relief), 18);
+            var machining = SampleRouters.machining(part, SampleRouters.router(relief), 18);
             var loop = loop(machining);
             var near = FACTORY.createPoint(new Coordinate(300, 300)).buffer(25);
             var cut = Flat.both(polygon(loop.points(1e-5)), near.buffer(15));

@@ -55,7 +55,7 @@ class DrawnAreasTest {
     private static void takesWhatTheFeaturesTake(Part part) {
         var ground = ground(part);
         var expected = model(part, ground);
-        var drawn = drawn(Machining.of(part, THIN, part.thickness()), part, ground);
+        var drawn = drawn(SampleRouters.machining(part, THIN, part.thickness()), part, ground);
 
         assertThat(drawn.keySet()).as("depths of %s", part).isEqualTo(expected.keySet());
         expected.forEach((key, area) -> {
@@ -85,7 +85,7 @@ class DrawnAreasTest {
         var router = SampleRouters.router(Router.Relief.values()[(int) (seed % 3)]);
         var ground = ground(part);
         var expected = model(part, ground);
-        var drawn = drawn(Machining.of(part, router, part.thickness()), part, ground);
+        var drawn = drawn(SampleRouters.machining(part, router, part.thickness()), part, ground);
         var corners = corners(part, 2 * 1.03 * router.bit());
         drawn.forEach((key, area) -> {
             // what runs out into a neighbour that is as deep takes nothing more
@@ -159,7 +159,7 @@ class DrawnAreasTest {
                 .map(hole -> String.format("%.4f %.4f %.4f %s", hole.x(), hole.y(), hole.diameter(), hole.depth()))
                 .sorted()
                 .toList();
-        var drawn = Machining.of(part, THIN, part.thickness()).operations().stream()
+        var drawn = SampleRouters.machining(part, THIN, part.thickness()).operations().stream()
                 .filter(operation -> operation.mark() instanceof Mark.Circle)
                 .map(operation -> {
                     var circle = (Mark.Circle) operation.mark();

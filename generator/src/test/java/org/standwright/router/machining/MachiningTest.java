@@ -72,7 +72,7 @@ class MachiningTest {
 
     @Test
     void leavesASkinWhereTheRouterDoes() {
-        var machining = Machining.of(board(), SampleRouters.skinned(), 17.8);
+        var machining = SampleRouters.machining(board(), SampleRouters.skinned(), 17.8);
 
         assertThat(machining.operations().get(0).work().layer()).isEqualTo("outline 17.4 deep skin 0.4");
     }
@@ -91,8 +91,9 @@ class MachiningTest {
         var band = new Banding("strip", 2);
         var channel = Channel.across(Face.SHOW, 100, 118, 300, 6);
         var banded = board(channel).banded(Bands.atY0(Optional.of(band)));
-        assertThat(box(Machining.of(banded, DOG_BONE, 18))).isEqualTo(new Rect(100, -1, 118, 303));
-        assertThat(box(Machining.of(board(channel).cutOver(5), DOG_BONE, 18))).isEqualTo(new Rect(100, -8, 118, 308));
+        assertThat(box(SampleRouters.machining(banded, DOG_BONE, 18))).isEqualTo(new Rect(100, -1, 118, 303));
+        assertThat(box(SampleRouters.machining(board(channel).cutOver(5), DOG_BONE, 18)))
+                .isEqualTo(new Rect(100, -8, 118, 308));
     }
 
     @Test
@@ -217,7 +218,7 @@ class MachiningTest {
     @Test
     void survivesABitWiderThanEverything() {
         var giant = new Router(500, 1, 500, 0.2, 0, Optional.of(new Router.Tabs(3, 8)), Router.Relief.T_BONE, 8);
-        var machining = Machining.of(
+        var machining = SampleRouters.machining(
                 board(
                         Hole.through(50, 50, 8, "bolt"),
                         Channel.across(Face.SHOW, 100, 118, 300, 6),
@@ -248,16 +249,19 @@ class MachiningTest {
 
     @Test
     void warnsOfPartsWithLittleToHoldThemBy() {
-        assertThat(Machining.of(Part.blank("strip", PLY, 600, 74), SampleRouters.tabbed(), 18)
+        assertThat(SampleRouters.machining(Part.blank("strip", PLY, 600, 74), SampleRouters.tabbed(), 18)
                         .remarks())
                 .containsExactly("small: little holds it down, so screw or tape it besides; cut it last and slowly");
-        assertThat(Machining.of(Part.blank("strip", PLY, 600, 74), NONE, 18).remarks())
+        assertThat(SampleRouters.machining(Part.blank("strip", PLY, 600, 74), NONE, 18)
+                        .remarks())
                 .singleElement()
                 .asString()
                 .startsWith("small: ");
-        assertThat(Machining.of(Part.blank("block", PLY, 140, 140), NONE, 18).remarks())
+        assertThat(SampleRouters.machining(Part.blank("block", PLY, 140, 140), NONE, 18)
+                        .remarks())
                 .hasSize(1);
-        assertThat(Machining.of(Part.blank("shelf", PLY, 600, 76), NONE, 18).remarks())
+        assertThat(SampleRouters.machining(Part.blank("shelf", PLY, 600, 76), NONE, 18)
+                        .remarks())
                 .isEmpty();
     }
 
@@ -266,7 +270,7 @@ class MachiningTest {
         var layer = Part.blank("worktop upper layer", PLY, 600, 300)
                 .with(Hole.through(50, 50, 9, "bolt"))
                 .cutOver(3);
-        var machining = Machining.of(layer, NONE, 18);
+        var machining = SampleRouters.machining(layer, NONE, 18);
         assertThat(machining.operations())
                 .extracting(operation -> operation.work().layer())
                 .containsExactly("after trim bore 9 through", "outline through 18.2 deep");
@@ -320,15 +324,17 @@ class MachiningTest {
     void saysHowMuchOfTheOutlineHasNoSkin() {
         var open = new Channel(Face.BENCH, Run.ALONG, new Rect(0, 0, 600, 10), 6);
         var top = new Channel(Face.SHOW, Run.ALONG, new Rect(0, 290, 600, 300), 6);
-        assertThat(Machining.of(board(top, open), SampleRouters.skinned(), 18).cautions())
+        assertThat(SampleRouters.machining(board(top, open), SampleRouters.skinned(), 18)
+                        .cautions())
                 .singleElement()
                 .asString()
                 .startsWith("no skin is left along 34 % of its outline");
         var narrow = Channel.across(Face.BENCH, 100, 118, 300, 6);
-        var little = Machining.of(board(top, narrow), SampleRouters.skinned(), 18);
+        var little = SampleRouters.machining(board(top, narrow), SampleRouters.skinned(), 18);
         assertThat(little.cautions()).isEmpty();
         assertThat(little.remarks()).anyMatch(remark -> remark.startsWith("no skin is left along 2 % of its outline"));
-        assertThat(Machining.of(board(top), SampleRouters.skinned(), 18).remarks())
+        assertThat(SampleRouters.machining(board(top), SampleRouters.skinned(), 18)
+                        .remarks())
                 .as("from above")
                 .isEmpty();
     }
@@ -357,7 +363,7 @@ class MachiningTest {
         var wide = new Router(16, 1.6, 5, 0.2, 0, Optional.empty(), Router.Relief.NONE, 8);
         for (double radius : new double[] {8, 10, 25, 40}) {
             var plate = Pocket.through(new Rect(100, 50, 400, 250), radius, "plate");
-            assertThat(Machining.of(board(plate), wide, 18).remarks())
+            assertThat(SampleRouters.machining(board(plate), wide, 18).remarks())
                     .as("radius %s", radius)
                     .isEmpty();
         }
@@ -371,7 +377,7 @@ class MachiningTest {
                 new Vec2(200, 150),
                 new Vec2(100, 150)));
         var keyed = new Pocket(Face.SHOW, key, 0, OptionalDouble.of(9), "key");
-        assertThat(Machining.of(board(keyed), wide, 18).remarks())
+        assertThat(SampleRouters.machining(board(keyed), wide, 18).remarks())
                 .anyMatch(remark -> remark.startsWith("key at (100, 100) is narrower than the bit of 16 mm in places"));
     }
 
@@ -389,7 +395,7 @@ class MachiningTest {
     void saysWhatCoversSeveralEdgesInOneLine() {
         var tape = Optional.of(new Banding("tape", 0.6));
         var banded = board().banded(new Bands(tape, tape, tape, tape));
-        assertThat(Machining.of(banded, NONE, 18).remarks())
+        assertThat(SampleRouters.machining(banded, NONE, 18).remarks())
                 .containsExactly("cut 0.6 mm smaller, where 'tape' comes on, at x = 0, the far end along x, y = 0,"
                         + " the far edge along y");
     }
@@ -417,6 +423,6 @@ class MachiningTest {
     }
 
     private static Machining work(Router router, Feature... features) {
-        return Machining.of(board(features), router, 18);
+        return SampleRouters.machining(board(features), router, 18);
     }
 }

@@ -67,7 +67,7 @@ class TabsTest {
 
     @Test
     void saysWhereThereIsRoomForTooFew() {
-        var machining = Machining.of(Part.blank("chip", PLY, 22, 15), SampleRouters.tabbed(), 18);
+        var machining = SampleRouters.machining(Part.blank("chip", PLY, 22, 15), SampleRouters.tabbed(), 18);
         assertThat(machining.cautions()).singleElement().asString().startsWith("room for 2 of 4 tabs only");
     }
 
@@ -106,7 +106,7 @@ class TabsTest {
     }
 
     private static List<String> cautions(Part part) {
-        return Machining.of(part, SampleRouters.tabbed(), 18).cautions();
+        return SampleRouters.machining(part, SampleRouters.tabbed(), 18).cautions();
     }
 
     /** Whole below are the low edge and a little on both sides of one corner: its two places are near each other. */
@@ -143,7 +143,7 @@ class TabsTest {
     }
 
     private static List<Mark.Open> tabs(Part part) {
-        return Machining.of(part, SampleRouters.tabbed(), 18).operations().stream()
+        return SampleRouters.machining(part, SampleRouters.tabbed(), 18).operations().stream()
                 .filter(operation -> operation.work().kind() == Kind.TAB)
                 .map(operation -> (Mark.Open) operation.mark())
                 .toList();
