@@ -55,7 +55,7 @@ class BoltHolesTest {
     @ParameterizedTest
     @MethodSource("bolted")
     void lieWhereTheReportHasTheBolts(StandDesign design) throws IOException {
-        var product = Product.of(design);
+        var product = Product.checked(design);
         var report = Report.of(product);
         var bolts = report.list("/machine/bolts");
         double bolt = report.number("/design/machine/mounting/bolt");

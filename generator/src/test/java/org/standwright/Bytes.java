@@ -17,7 +17,7 @@ final class Bytes {
     /** Every file's bytes by its name. */
     static SortedMap<String, byte[]> of(Design design) {
         var files = new TreeMap<String, byte[]>();
-        for (var file : Format.files(EnumSet.allOf(Format.class), Product.of(design))) {
+        for (var file : Format.ready(EnumSet.allOf(Format.class), Product.of(design))) {
             var out = new ByteArrayOutputStream();
             try {
                 file.content().writeTo(out);

@@ -42,7 +42,7 @@ class PresetStandsTest {
     @ParameterizedTest
     @MethodSource("stands")
     void hasNoStops(StandDesign design) {
-        assertThat(Product.of(design).stops()).isEmpty();
+        assertThat(Product.checked(design).stops()).isEmpty();
     }
 
     @ParameterizedTest
@@ -66,7 +66,7 @@ class PresetStandsTest {
     void startsEveryMachineWithADesignThatCanBeBuilt(String machine) {
         for (var units : Units.values()) {
             var text = StartingFile.forMachine(Presets.shipped(), machine, units);
-            var product = Product.of(Presets.stand(machine, text));
+            var product = Product.checked(Presets.stand(machine, text));
 
             assertThat(product.stops()).isEmpty();
             Clearances.check(product.furniture().assembly());

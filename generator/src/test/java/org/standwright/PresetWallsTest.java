@@ -42,14 +42,14 @@ class PresetWallsTest {
     @ParameterizedTest
     @MethodSource("walls")
     void hasNoStops(WallDesign design) {
-        assertThat(Product.of(design).stops()).isEmpty();
+        assertThat(Product.checked(design).stops()).isEmpty();
     }
 
     /** What the cut list asks for is what hangs on the wall, to the strip. */
     @ParameterizedTest
     @MethodSource("walls")
     void cutsWhatHangsOnTheWall(WallDesign design) {
-        var product = Product.of(design);
+        var product = Product.checked(design);
         double onWalls =
                 strips(product).mapToDouble(strip -> strip.along().length()).sum();
         double cut = product.cutList().lines().stream()
@@ -65,7 +65,7 @@ class PresetWallsTest {
     @ParameterizedTest
     @MethodSource("walls")
     void reportsWhatIsOnTheWall(WallDesign design) throws IOException {
-        var product = Product.of(design);
+        var product = Product.checked(design);
         var out = new ByteArrayOutputStream();
         product.writeReport(out);
         var report = new ObjectMapper().readTree(out.toByteArray());
@@ -96,7 +96,7 @@ class PresetWallsTest {
     @ParameterizedTest
     @MethodSource("walls")
     void makesClosedSolidsOfAllItsParts(WallDesign design) {
-        var wall = (CleatWall) Product.of(design).furniture();
+        var wall = (CleatWall) Product.checked(design).furniture();
         var solids = AssemblySolids.of(wall.assembly());
 
         assertThat(solids.solids()).hasSameSizeAs(wall.assembly().parts());
@@ -129,12 +129,12 @@ class PresetWallsTest {
         var design = Presets.wall("wall", StartingWall.text(units, width, height));
 
         check(design);
-        assertThat(Product.of(design).stops()).isEmpty();
+        assertThat(Product.checked(design).stops()).isEmpty();
         assertThat(design.unit()).isEqualTo(units);
     }
 
     private static void check(WallDesign design) {
-        var product = Product.of(design);
+        var product = Product.checked(design);
         var wall = (CleatWall) product.furniture();
 
         wall.walls().forEach(face -> assertThat(Judge.faults(design, face)).isEmpty());
