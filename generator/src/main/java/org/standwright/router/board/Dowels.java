@@ -16,7 +16,7 @@ import org.standwright.router.machining.Flat;
 /**
  * Two places in a board's waste for the dowels that it is turned over on: as far apart as any two, clear of every part
  * and of the board's edges by half a dowel and the router's spacing, and not point-symmetric, so that a board that is
- * turned end over end too does not come to lie where it should.
+ * turned the wrong way, end over end, is seen to lie wrong.
  *
  * @param places the nearer one to the zero corner first; none where there is no room
  * @param misplaced how far off a board would lie that is turned end over end onto them, mm
