@@ -14,6 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.standwright.design.kit.Router;
@@ -60,7 +62,7 @@ class CornerTest {
     static Stream<double[]> corners() {
         var random = new SplittableRandom(56);
         return Stream.concat(
-                        Stream.of(90.0), IntStream.range(0, FULL ? 1000 : 14).mapToObj(i -> random.nextDouble(35, 160)))
+                        Stream.of(90.0), IntStream.range(0, FULL ? 1000 : 14).mapToObj(i -> random.nextDouble(35, 159)))
                 .map(angle -> new double[] {angle, random.nextDouble(360)});
     }
 
@@ -75,7 +77,7 @@ class CornerTest {
             var loop = loop(machining);
             var near = FACTORY.createPoint(new Coordinate(300, 300)).buffer(25);
             var cut = Flat.both(polygon(loop.points(1e-5)), near.buffer(15));
-            var swept = cut.buffer(-R, QUARTER).buffer(R, QUARTER);
+            var swept = grown(grown(cut, -R), R);
             var square = polygon(mate.corners());
 
             assertThat(Flat.both(Flat.without(square, swept), near).getArea())
@@ -139,6 +141,13 @@ class CornerTest {
 
     private static Geometry union(Geometry a, Geometry b) {
         return OverlayNGRobust.overlay(a, b, OverlayNG.UNION);
+    }
+
+    /** To the last corner: the library would leave out those that stand off by less than a hundredth of the distance. */
+    private static Geometry grown(Geometry area, double distance) {
+        var exact = new BufferParameters(QUARTER);
+        exact.setSimplifyFactor(0);
+        return BufferOp.bufferOp(area, distance, exact);
     }
 
     private static Geometry disc(Vec2 at, double r) {
