@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.standwright.cutlist.CutLine;
 import org.standwright.solid.PlacedSolid;
 
 /** One file for each line of the cut list: the part in its own frame. */
@@ -24,9 +25,17 @@ final class PartFiles {
         return product.cutList().lines().stream()
                 .map(line -> {
                     var part = parts.get(line.members().get(0));
-                    var name = FileNames.of(line.label(), line.part().name(), ending);
-                    return new OutputFile("parts/" + name, out -> writer.write(part, out));
+                    return new OutputFile(name(line, ending), out -> writer.write(part, out));
                 })
                 .toList();
+    }
+
+    static String name(CutLine line, String ending) {
+        return name(line.label(), line.part().name(), ending);
+    }
+
+    /** Of a file that shows one line of the cut list. */
+    static String name(String label, String part, String ending) {
+        return "parts/" + FileNames.of(label, part, ending);
     }
 }

@@ -2,7 +2,6 @@ package org.standwright.make;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.standwright.cutlist.CutLine;
 import org.standwright.export.PdfWriter;
 import org.standwright.export.PlotSvgWriter;
 import org.standwright.export.dxf.DxfWriter;
@@ -14,7 +13,8 @@ final class PlotFiles {
 
     static List<OutputFile> dxf(Product product) {
         return product.cutList().lines().stream()
-                .map(line -> new OutputFile(name(line, ".dxf"), out -> DxfWriter.write(Template.of(line), out)))
+                .map(line ->
+                        new OutputFile(PartFiles.name(line, ".dxf"), out -> DxfWriter.write(Template.of(line), out)))
                 .toList();
     }
 
@@ -22,19 +22,11 @@ final class PlotFiles {
     static List<OutputFile> templates(Product product) {
         return product.cutList().lines().stream()
                 .flatMap(line -> Stream.of(
-                        new OutputFile(name(line, ".svg"), out -> PlotSvgWriter.write(Template.of(line), out)),
                         new OutputFile(
-                                name(line, ".pdf"),
+                                PartFiles.name(line, ".svg"), out -> PlotSvgWriter.write(Template.of(line), out)),
+                        new OutputFile(
+                                PartFiles.name(line, ".pdf"),
                                 out -> PdfWriter.write(List.of(Template.page(Template.of(line))), out))))
                 .toList();
-    }
-
-    private static String name(CutLine line, String ending) {
-        return name(line.label(), line.part().name(), ending);
-    }
-
-    /** Of the drawing of one line of the cut list. */
-    static String name(String label, String part, String ending) {
-        return "parts/" + FileNames.of(label, part, ending);
     }
 }

@@ -40,7 +40,7 @@ final class RouterFiles {
                         material.sheets().get(i),
                         plan.router(),
                         units,
-                        piece -> PlotFiles.name(piece.label(), piece.part().name(), ".dxf"));
+                        piece -> PartFiles.name(piece.label(), piece.part().name(), ".dxf"));
                 files.addAll(files(plots, String.format(Locale.ROOT, "%02d", number), name));
                 legend.addAll(plots.legend());
                 legend.add("");
